@@ -1,0 +1,36 @@
+import { defineConfig } from 'vitest/config';
+
+// One project per package, so that `npx vitest --project science` runs one room of the house.
+const packages = [
+  'sources',
+  'words',
+  'science',
+  'record',
+  'law',
+  'casework',
+  'papers',
+  'contract',
+  'server',
+  'web',
+  'cli',
+];
+
+export default defineConfig({
+  test: {
+    projects: [
+      ...packages.map((name) => ({
+        test: {
+          name,
+          root: `packages/${name}`,
+          include: ['src/**/*.test.ts'],
+          environment: 'node',
+          testTimeout: 30_000,
+          hookTimeout: 60_000,
+        },
+      })),
+      {
+        test: { name: 'checks', root: 'checks', include: ['**/*.test.ts'], environment: 'node', testTimeout: 120_000 },
+      },
+    ],
+  },
+});
