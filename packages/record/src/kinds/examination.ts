@@ -1,0 +1,114 @@
+import { z } from 'zod';
+import { calendarDate, identifier, instant } from '../entry.ts';
+import type { Kind } from './kind.ts';
+
+/** Where on the comb: the box (as the colony's record names it), the frame counted from the same end, and the side. */
+const place = z.strictObject({
+  box: z.string().max(40),
+  frame: z.int().min(1).max(30).nullable(),
+  side: z.enum(['a', 'b']).nullable(),
+});
+
+/** How many cells show a sign, by comb: 1-10, 11-100, more than 100. */
+export const countClasses = ['1-10', '11-100', 'over 100'] as const;
+
+/** One sign that was looked for. A sign not in the list was not looked for, which is not the same as not seen. */
+export const signLooked = z.strictObject({
+  sign: z.string().min(1).max(60),
+  outcome: z.enum(['seen', 'not seen']),
+  /** For cell signs that were seen. */
+  count: z.enum(countClasses).nullable(),
+  /** For signs that are not counted in cells. */
+  amount: z.enum(['slight', 'marked']).nullable(),
+  places: z.array(
+    z.strictObject({
+      ...place.shape,
+      cellsOpened: z.int().min(0).max(10_000).nullable(),
+      cellsAffected: z.int().min(0).max(10_000).nullable(),
+    }),
+  ),
+});
+export type SignLooked = z.infer<typeof signLooked>;
+
+export const ropeTest = z.strictObject({
+  ...place.shape,
+  tissue: z.enum(['too fresh', 'moist brown', 'part dry', 'dry scale']),
+  stick: z.enum(['rough and dry', 'smooth or wet']),
+  /** Length of the thread when it broke, in millimetres; 0 when none was drawn. */
+  threadMillimetres: z.number().min(0).max(300),
+  snapsBack: z.boolean().nullable(),
+  colour: z.enum(['white', 'yellow', 'coffee', 'dark brown', 'black', 'grey']).nullable(),
+});
+export type RopeTest = z.infer<typeof ropeTest>;
+
+/** What the keeper answered about medicine or comb change; both can mask disease. */
+const asked = z.strictObject({
+  asked: z.boolean(),
+  answer: z.enum(['none', 'yes', 'not known']).nullable(),
+  lastOn: calendarDate.nullable(),
+  what: z.string().max(200),
+});
+
+export const photographReference = z.strictObject({
+  /** SHA-256 of the original bytes. */
+  hash: z.string().regex(/^[0-9a-f]{64}$/),
+  mediaType: z.string().max(60),
+  bytes: z.int().min(1),
+  takenAt: instant,
+  caption: z.string().max(300),
+});
+export type PhotographReference = z.infer<typeof photographReference>;
+
+/**
+ * One colony, looked at once by one author. Closing the colony seals it; thereafter only corrections.
+ * What was looked at is never prefilled: `null` means that nothing was stated.
+ */
+export const examinationBody = z.strictObject({
+  visit: identifier,
+  apiary: identifier,
+  observedAt: instant,
+  hiveState: z.enum(['living', 'dead', 'stored combs']),
+  depth: z.enum(['full', 'part', 'tops', 'outside', 'laboratory only']),
+  /** What the closing button stated. */
+  claim: z.enum(['nothing seen', 'signs seen', 'not judged']),
+  boxes: z.array(
+    z.strictObject({
+      box: z.string().min(1).max(40),
+      framesHeld: z.int().min(0).max(30),
+      framesSeen: z.int().min(0).max(30),
+      sides: z.enum(['both', 'one']),
+    }),
+  ),
+  beesShaken: z.boolean().nullable(),
+  light: z.enum(['sun over the shoulder', 'torch', 'shade', 'poor']).nullable(),
+  hold: z.enum(['top bar toward the viewer', 'top bar away', 'flat']).nullable(),
+  /** Sealed brood in comb sides (a full side is 1), in quarters. */
+  sealedBroodCombSides: z.number().min(0).max(60).nullable(),
+  signs: z.array(signLooked),
+  ropeTests: z.array(ropeTest),
+  /** Beetle, mites and the like found at the same opening. */
+  finds: z.array(
+    z.strictObject({
+      find: z.string().min(1).max(60),
+      outcome: z.enum(['seen', 'not seen']),
+      amount: z.enum(['slight', 'marked']).nullable(),
+    }),
+  ),
+  medicines: asked,
+  combChanges: asked,
+  measurements: z.array(
+    z.strictObject({ what: z.string().min(1).max(60), value: z.number(), unit: z.string().min(1).max(30) }),
+  ),
+  remarks: z.string().max(5000),
+  photographs: z.array(photographReference),
+});
+export type ExaminationBody = z.infer<typeof examinationBody>;
+
+export const examination: Kind<ExaminationBody> = {
+  kind: 'examination',
+  version: 1,
+  about: ['colony'],
+  erasable: false,
+  body: examinationBody,
+  steps: [],
+};

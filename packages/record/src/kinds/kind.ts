@@ -1,0 +1,23 @@
+import type { z } from 'zod';
+import type { EntityType } from '../entry.ts';
+
+/**
+ * One kind of entry: its shape, and the named steps that lift an older version to the newest.
+ * A kind file holds everything about its kind; golden entries of every version ever shipped stay in `golden/`.
+ */
+export interface Kind<Body = unknown> {
+  readonly kind: string;
+  readonly version: number;
+  /** Entity types it may be about; `any` for notes and corrections. */
+  readonly about: readonly EntityType[] | 'any';
+  /** True where the body may be erased (personal data) without losing a finding. */
+  readonly erasable: boolean;
+  readonly body: z.ZodType<Body>;
+  /** `steps[n]` lifts a body of version n + 1 to version n + 2; each has a name that says what changed. */
+  readonly steps: readonly KindStep[];
+}
+
+export interface KindStep {
+  readonly name: string;
+  readonly lift: (body: unknown) => unknown;
+}
