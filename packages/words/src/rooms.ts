@@ -1,0 +1,26 @@
+import type { Language } from './language.ts';
+
+/**
+ * The catalogues, one per room of the house, each language fetched on its own: the phone loads the rooms and the one
+ * language it uses. To add a room: write en/<room>.ts and de/<room>.ts, and add its line here.
+ */
+export const rooms = {
+  always: { en: () => import('./en/always.ts'), de: () => import('./de/always.ts') },
+} as const;
+
+/** A room that has words. */
+export type Room = keyof typeof rooms;
+
+type CatalogueOf<R extends Room> = Awaited<ReturnType<(typeof rooms)[R]['en']>>[R &
+  keyof Awaited<ReturnType<(typeof rooms)[R]['en']>>];
+
+/** Every id of the given rooms (of all rooms, when none is given). English is the reference. */
+export type WordId<R extends Room = Room> = { [One in R]: keyof CatalogueOf<One> & string }[R];
+
+/** Fetches the catalogue of one room in one language. */
+export async function loadCatalogue(language: Language, room: Room): Promise<Readonly<Record<string, string>>> {
+  const module: Readonly<Record<string, Readonly<Record<string, string>>>> = await rooms[room][language]();
+  const catalogue = module[room];
+  if (!catalogue) throw new RangeError(`words/src/${language}/${room}.ts does not export a constant "${room}"`);
+  return catalogue;
+}
