@@ -36,7 +36,8 @@ export function seeded(seed: number): Chance {
   if (!Number.isSafeInteger(seed)) {
     throw new RangeError(`seed ${seed} is not a whole number: give an integer, so that the draws can be repeated`);
   }
-  let mixed = (seed ^ Math.floor(seed / 2 ** 32)) >>> 0;
+  // The upper half is multiplied in, so that small negative and small positive seeds do not meet.
+  let mixed = ((seed >>> 0) + Math.imul(Math.floor(seed / 2 ** 32), 0x85ebca6b)) >>> 0;
   const word = (): number => {
     mixed = (mixed + 0x9e3779b9) >>> 0;
     let z = mixed;
