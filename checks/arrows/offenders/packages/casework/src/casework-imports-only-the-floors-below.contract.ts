@@ -1,0 +1,3 @@
+import { door } from '@combside/contract/door';
+
+export const offence = door;

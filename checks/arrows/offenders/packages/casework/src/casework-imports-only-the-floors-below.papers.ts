@@ -1,0 +1,3 @@
+import { door } from '@combside/papers/door';
+
+export const offence = door;

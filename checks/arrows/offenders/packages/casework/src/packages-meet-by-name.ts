@@ -1,0 +1,3 @@
+import { door } from '../../science/src/sampling/door.ts';
+
+export const offence = door;

@@ -1,0 +1,3 @@
+import { door } from '../../../checks/door.ts';
+
+export const offence = door;

@@ -1,0 +1,3 @@
+import { door } from '@combside/server/store/door';
+
+export const offence = door;

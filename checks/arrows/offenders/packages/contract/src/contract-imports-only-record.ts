@@ -1,0 +1,3 @@
+import { door } from '@combside/casework/door';
+
+export const offence = door;

@@ -1,0 +1,3 @@
+import { door } from '@combside/science/door';
+
+export const offence = door;

@@ -1,0 +1,3 @@
+import { there } from './round-again.ts';
+
+export const here = () => there();

@@ -1,0 +1,3 @@
+import { here } from './no-cycles.ts';
+
+export const there = (): unknown => here();

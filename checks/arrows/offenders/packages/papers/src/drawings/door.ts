@@ -1,0 +1,3 @@
+import { door as sources } from '@combside/sources/door';
+
+export const door = sources;

@@ -1,0 +1,3 @@
+import stranger from 'stranger';
+
+export const offence = stranger;

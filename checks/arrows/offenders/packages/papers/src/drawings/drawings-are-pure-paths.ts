@@ -1,0 +1,3 @@
+import { door } from '../door.ts';
+
+export const offence = door;

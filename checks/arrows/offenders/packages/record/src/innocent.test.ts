@@ -1,0 +1,4 @@
+import { readFileSync } from 'node:fs';
+import stranger from 'stranger';
+
+export const fine = [readFileSync, stranger];

@@ -1,0 +1,3 @@
+import zod from 'zod';
+
+export const fine = zod;

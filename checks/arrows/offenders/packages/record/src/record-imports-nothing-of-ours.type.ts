@@ -1,0 +1,3 @@
+import type { Door } from '@combside/science/sampling/door';
+
+export type Offence = Door;

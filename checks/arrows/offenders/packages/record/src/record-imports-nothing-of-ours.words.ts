@@ -1,0 +1,3 @@
+import { door } from '@combside/words/door';
+
+export const offence = door;

@@ -1,0 +1,3 @@
+import { door } from '../diagnosis/door.ts';
+
+export const offence = door;

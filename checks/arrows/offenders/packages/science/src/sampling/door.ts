@@ -1,0 +1,2 @@
+export type Door = number;
+export const door = 1;

@@ -1,0 +1,3 @@
+import { door } from '@combside/law/door';
+
+export const offence = door;

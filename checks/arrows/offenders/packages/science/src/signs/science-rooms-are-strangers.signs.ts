@@ -1,0 +1,3 @@
+import { door } from '../brood/door.ts';
+
+export const offence = door;

@@ -1,0 +1,3 @@
+import { door } from '../signs/door.ts';
+
+export const offence = door;

@@ -1,0 +1,3 @@
+import { door } from '../sampling/door.ts';
+
+export const offence = door;

@@ -1,0 +1,3 @@
+import { door } from '../store/door.ts';
+
+export const fine = door;

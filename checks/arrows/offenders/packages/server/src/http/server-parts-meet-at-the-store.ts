@@ -1,0 +1,3 @@
+import { door } from '../accounts/door.ts';
+
+export const offence = door;

@@ -1,0 +1,3 @@
+import { door } from '@combside/web/door';
+
+export const offence = door;

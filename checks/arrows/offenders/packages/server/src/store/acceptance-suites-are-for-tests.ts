@@ -1,0 +1,3 @@
+import { door } from '@combside/record/acceptance/store-acceptance';
+
+export const offence = door;

@@ -1,0 +1,3 @@
+import { door } from './sealing.test.ts';
+
+export const offence = door;

@@ -1,0 +1,3 @@
+import { door } from '../http/door.ts';
+
+export const offence = door;

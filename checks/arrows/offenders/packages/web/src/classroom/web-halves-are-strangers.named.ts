@@ -1,0 +1,3 @@
+import { door } from '@combside/web/hive/door';
+
+export const offence = door;

@@ -1,0 +1,3 @@
+import { door } from '@combside/record/nowhere';
+
+export const offence = door;

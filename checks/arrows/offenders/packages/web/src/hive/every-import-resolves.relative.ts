@@ -1,0 +1,3 @@
+import { door } from './nowhere.ts';
+
+export const offence = door;

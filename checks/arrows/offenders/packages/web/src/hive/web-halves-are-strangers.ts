@@ -1,0 +1,3 @@
+import { door } from '../district/door.ts';
+
+export const offence = door;

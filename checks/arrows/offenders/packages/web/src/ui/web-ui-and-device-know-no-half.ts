@@ -1,0 +1,3 @@
+import { door } from '../hive/door.ts';
+
+export const offence = door;

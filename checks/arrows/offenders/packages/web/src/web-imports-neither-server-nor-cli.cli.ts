@@ -1,0 +1,3 @@
+import { door } from '@combside/cli/door';
+
+export const offence = door;

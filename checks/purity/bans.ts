@@ -1,0 +1,77 @@
+/** Something the pure floors may not touch, and in words what to do instead. */
+export interface Ban {
+  readonly name: string;
+  readonly remedy: string;
+}
+
+const clock =
+  'take the instant as an argument (the edge reads the clock) and compute with calendar arithmetic of our own';
+const chance = 'take a seeded source of chance (science/random) or the identity as an argument';
+const locale = 'leave text to words, and give the language explicitly; compare strings by code unit (< and >)';
+const machine = 'take a port as an argument and let an edge (web, server, cli) provide it';
+const backdoor = 'name what you need, so that this check can see it';
+
+function bans(remedy: string, ...names: readonly string[]): Ban[] {
+  return names.map((name) => ({ name, remedy }));
+}
+
+/** Global names the pure floors may not use, neither as values nor as types. */
+export const bannedGlobals: readonly Ban[] = [
+  ...bans(
+    clock,
+    'Date',
+    'Temporal',
+    'performance',
+    'setTimeout',
+    'setInterval',
+    'setImmediate',
+    'requestAnimationFrame',
+  ),
+  ...bans(chance, 'crypto'),
+  ...bans(locale, 'Intl', 'navigator'),
+  ...bans(
+    machine,
+    'process',
+    'console',
+    'fetch',
+    'document',
+    'window',
+    'localStorage',
+    'indexedDB',
+    'Worker',
+    'queueMicrotask',
+  ),
+  ...bans(machine, 'WeakRef', 'FinalizationRegistry', 'Atomics'),
+  ...bans(backdoor, 'globalThis', 'global', 'self', 'eval', 'Function', 'Reflect', 'require'),
+];
+
+/** Member names the pure floors may not use on anything. */
+export const bannedMembers: readonly Ban[] = bans(
+  locale,
+  'localeCompare',
+  'toLocaleString',
+  'toLocaleDateString',
+  'toLocaleTimeString',
+  'toLocaleUpperCase',
+  'toLocaleLowerCase',
+);
+
+/** Ways round the lists above, each found by the form of the syntax. */
+export const bannedForms = {
+  'math-random': { name: 'math-random', remedy: chance },
+  'math-as-a-value': {
+    name: 'math-as-a-value',
+    remedy: 'write Math.name(...), so that Math.random cannot hide behind another name',
+  },
+  'intl-without-language': { name: 'intl-without-language', remedy: `write new Intl.Name(language, ...): ${locale}` },
+  'intl-without-time-zone': {
+    name: 'intl-without-time-zone',
+    remedy: 'give timeZone in the options of Intl.DateTimeFormat, or it takes that of the machine',
+  },
+  'ambient-declaration': { name: 'ambient-declaration', remedy: `a declared global hides what is used: ${machine}` },
+  'import-meta': { name: 'import-meta', remedy: machine },
+  'computed-import': { name: 'computed-import', remedy: `write the path of import() as a plain string: ${backdoor}` },
+} as const satisfies Record<string, Ban>;
+
+/** Every ban. */
+export const allBans: readonly Ban[] = [...bannedGlobals, ...bannedMembers, ...Object.values(bannedForms)];

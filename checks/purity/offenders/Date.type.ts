@@ -1,0 +1,1 @@
+export type Offence = { readonly at: Date };

@@ -1,0 +1,5 @@
+declare global {
+  const somewhere: number;
+}
+
+export const offence = 1;

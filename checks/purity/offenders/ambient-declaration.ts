@@ -1,0 +1,3 @@
+declare const clock: { now(): number };
+
+export const offence = clock.now();

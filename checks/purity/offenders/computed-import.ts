@@ -1,0 +1,1 @@
+export const offence = (path: string) => import(path);

@@ -1,0 +1,1 @@
+export const offence = ['b', 'a'].sort((a, b) => a.localeCompare(b));

@@ -1,0 +1,3 @@
+const M = Math;
+
+export const offence = M.random();

@@ -1,0 +1,3 @@
+const { random } = Math;
+
+export const offence = random();

@@ -1,0 +1,1 @@
+export const offence = require('node:fs');

@@ -1,0 +1,1 @@
+export const offence = (at: { toLocaleDateString(): string }) => at.toLocaleDateString();

@@ -1,0 +1,1 @@
+export const offence = (1.5).toLocaleString();

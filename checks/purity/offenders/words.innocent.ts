@@ -1,0 +1,4 @@
+export function innocent(language: string, zone: string, options: Intl.NumberFormatOptions): string {
+  const day = new Intl.DateTimeFormat(language, { timeZone: zone, dateStyle: 'long' }).format(0);
+  return day + new Intl.NumberFormat(language, options).format(1);
+}

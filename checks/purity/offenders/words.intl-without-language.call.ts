@@ -1,0 +1,1 @@
+export const offence = Intl.NumberFormat('en').format(1);

@@ -1,0 +1,1 @@
+export const offence = new Intl.NumberFormat().format(1);

@@ -1,0 +1,1 @@
+export const offence = new Intl.DateTimeFormat('de', { dateStyle: 'long' }).format(0);

@@ -1,0 +1,68 @@
+import { readdirSync } from 'node:fs';
+import { basename, join } from 'node:path';
+import ts from 'typescript';
+import { describe, expect, test } from 'vitest';
+import { allBans } from './bans.ts';
+import { findImpurities, type Impurity } from './purity.ts';
+
+const house = join(import.meta.dirname, '../..');
+const offenders = join(import.meta.dirname, 'offenders');
+
+/** The floors without clock, chance, locale or machine. Of these only `words` may format, and then names the language. */
+const pureFloors = ['sources', 'words', 'science', 'record', 'law', 'casework', 'contract'];
+
+const options: ts.CompilerOptions = {
+  target: ts.ScriptTarget.ES2023,
+  module: ts.ModuleKind.ESNext,
+  moduleResolution: ts.ModuleResolutionKind.Bundler,
+  lib: ['lib.es2023.d.ts'],
+  types: [],
+  allowImportingTsExtensions: true,
+  resolveJsonModule: true,
+  noEmit: true,
+  skipLibCheck: true,
+};
+
+function sourcesOf(folder: string): string[] {
+  return readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((path) => /[.]tsx?$/.test(path) && !/[.]test[.]tsx?$/.test(path) && !path.split('/').includes('acceptance'))
+    .map((path) => join(folder, path));
+}
+
+const inWords = (file: string) => /[/]words[/]/.test(file) || basename(file).startsWith('words.');
+
+function told({ file, line, ban, remedy }: Impurity): string {
+  return `${file.slice(house.length + 1)}:${line} ${ban}\n    ${remedy}`;
+}
+
+test('the pure floors touch no clock, chance, locale or machine', () => {
+  const files = pureFloors.flatMap((name) => sourcesOf(join(house, 'packages', name, 'src')));
+  expect(files.length).toBeGreaterThan(60);
+  expect(findImpurities(files, options, { intlWithLanguage: inWords }).map(told)).toEqual([]);
+});
+
+describe('the offenders', () => {
+  const found = findImpurities(sourcesOf(offenders), options, { intlWithLanguage: inWords });
+  const caughtIn = (file: string) => [
+    ...new Set(found.filter((one) => basename(one.file) === file).map(({ ban }) => ban)),
+  ];
+  const files = readdirSync(offenders);
+
+  test.each(allBans.map(({ name }) => name))('%s is caught', (ban) => {
+    const own = files.filter((file) => banOf(file) === ban);
+    expect(own.length, `no offender for ${ban}`).toBeGreaterThan(0);
+    for (const file of own) expect(caughtIn(file), file).toEqual([ban]);
+  });
+
+  test('every offender is named after a ban, and the innocent are left in peace', () => {
+    const names = new Set(allBans.map(({ name }) => name));
+    const innocent = files.filter((file) => !names.has(banOf(file)));
+    expect(innocent.sort()).toEqual(['innocent.ts', 'words.innocent.ts']);
+    for (const file of innocent) expect(caughtIn(file), file).toEqual([]);
+  });
+});
+
+/** An offender is named `<ban>.ts`, `<ban>.<which>.ts`, or `words.<ban>.ts` when it stands under the leave of words. */
+function banOf(file: string): string {
+  return file.replace(/^words[.]/, '').split('.')[0] ?? '';
+}

@@ -1,0 +1,1 @@
+export const days = { value: 30, sources: ['ONLY-IN-A-TEST'] };
