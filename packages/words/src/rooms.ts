@@ -6,6 +6,8 @@ import type { Language } from './language.ts';
  */
 export const rooms = {
   always: { en: () => import('./en/always.ts'), de: () => import('./de/always.ts') },
+  front: { en: () => import('./en/front.ts'), de: () => import('./de/front.ts') },
+  hive: { en: () => import('./en/hive.ts'), de: () => import('./de/hive.ts') },
 } as const;
 
 /** A room that has words. */

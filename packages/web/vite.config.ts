@@ -1,0 +1,38 @@
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
+
+export default defineConfig({
+  plugins: [
+    react(),
+    VitePWA({
+      // A new version waits until the person says so: a swap in the middle of an examination would surprise.
+      registerType: 'prompt',
+      injectRegister: false,
+      manifest: {
+        name: 'Combside',
+        short_name: 'Combside',
+        description: 'Inspection of apiaries for notifiable brood disease',
+        start_url: '/hive',
+        display: 'standalone',
+        background_color: '#FBF8F1',
+        theme_color: '#FBF8F1',
+        icons: [
+          { src: '/icon-192.png', sizes: '192x192', type: 'image/png', purpose: 'any' },
+          { src: '/icon-512.png', sizes: '512x512', type: 'image/png', purpose: 'any' },
+        ],
+      },
+      workbox: {
+        globPatterns: ['**/*.{js,css,html,woff2,wasm,svg,png,ttf,json}'],
+        maximumFileSizeToCacheInBytes: 20 * 1024 * 1024,
+        navigateFallback: '/index.html',
+        navigateFallbackDenylist: [/^\/api\//],
+        clientsClaim: true,
+        skipWaiting: false,
+      },
+    }),
+  ],
+  worker: { format: 'es' },
+  build: { target: 'es2022', sourcemap: true },
+  server: { proxy: { '/api': 'http://127.0.0.1:4680' } },
+});
