@@ -1,0 +1,310 @@
+/** Finds the whole lattice of a picture: start, choice among rival starts, growth in pieces, pruning and smoothing. */
+import { growLattice, neighbourSteps, PlaceIndex, type LatticeCell } from './lattice-growth.ts';
+import { agreeingStarts, latticeStarts, type LatticeStart } from './lattice-start.ts';
+import { brightness, halve, shrink, type Picture, type Plane } from './picture.ts';
+import { wallPlane } from './wall-plane.ts';
+
+/** A found lattice. All lengths in pixels of the picture given. */
+export interface Lattice {
+  readonly cells: LatticeCell[];
+  /** Middle pitch of the seen cells; 0 when there are none. */
+  readonly pitch: number;
+}
+
+/** What `findLattice` may be told. */
+export interface LatticeOptions {
+  /** Only cells whose centre lies in this polygon are looked for (picture pixels, three corners or more). */
+  readonly region?: readonly (readonly [number, number])[] | undefined;
+  readonly checkpoint?: (() => void) | undefined;
+}
+
+/** Pitch of the plane on which the lattice is grown: fine enough for a centre to 0.03 pitch, small enough to be quick. */
+const workingPitch = 15;
+const mostCells = 20_000;
+
+/**
+ * Finds the honeycomb lattice in a picture: any rotation, tilt to 35 degrees, pitch from 7 pixels.
+ *
+ * @returns the cells whose whole mouth is inside the picture, empty when no honeycomb is seen
+ */
+export function findLattice(picture: Picture, options: LatticeOptions = {}): Lattice {
+  const checkpoint = options.checkpoint ?? (() => {});
+  // The search for a start never needs more than about 2000 pixels across unless the cells are very small.
+  const longest = Math.max(picture.width, picture.height);
+  const scales = longest > 2200 ? [1600 / longest, 1] : [1];
+  for (const scale of scales) {
+    const grey = brightness(shrink(picture, scale));
+    checkpoint();
+    const starts = latticeStarts(grey, 8, checkpoint);
+    const best = chooseStarts(grey, starts, checkpoint);
+    if (!best) continue;
+    return growAll(picture, best, scale, options, checkpoint);
+  }
+  return { cells: [], pitch: 0 };
+}
+
+/** Grows a trial patch from the first starts of each group and keeps the group whose patches hold the most ground. */
+function chooseStarts(
+  grey: Plane,
+  starts: readonly LatticeStart[],
+  checkpoint: () => void,
+): { group: LatticeStart[]; support: number } | undefined {
+  const levels: { plane: Plane; enlarge: number }[] = [{ plane: grey, enlarge: 1 }];
+  const walls = new Map<number, Plane>();
+  let best: { group: LatticeStart[]; support: number } | undefined;
+  for (const group of agreeingStarts(starts, 12)) {
+    let support = 0;
+    for (const start of group.slice(0, 3)) {
+      let level = 0;
+      while (start.pitch / 2 ** (level + 1) >= 8.5) level++;
+      while (levels.length <= level) {
+        const last = levels[levels.length - 1] as { plane: Plane; enlarge: number };
+        levels.push({ plane: halve(last.plane), enlarge: last.enlarge * 2 });
+      }
+      const { plane, enlarge } = levels[level] as { plane: Plane; enlarge: number };
+      let wall = walls.get(level);
+      if (!wall) {
+        wall = wallPlane(plane, 13);
+        walls.set(level, wall);
+      }
+      const cells = growLattice(wall, scaled(start, 1 / enlarge), {
+        allowed: (x, y) => x >= 0 && y >= 0 && x < plane.width && y < plane.height,
+        mostCells: 160,
+        checkpoint,
+      });
+      let ground = 0;
+      for (const cell of cells) {
+        if (cell.seen > 0) ground += cell.seen * Math.abs(cell.ax * cell.by - cell.ay * cell.bx) * enlarge * enlarge;
+        else ground -= 0.08 * Math.abs(cell.ax * cell.by - cell.ay * cell.bx) * enlarge * enlarge;
+      }
+      // Ground alone favours coarse lattices and count alone fine ones: many cells and much ground are both wanted.
+      const seen = cells.filter((cell) => cell.seen > 0).length;
+      if (seen >= 7) support = Math.max(support, ground * Math.min(1, seen / 25));
+    }
+    if (support > 0 && (!best || support > best.support)) best = { group, support };
+  }
+  return best;
+}
+
+function scaled(start: LatticeStart, by: number): LatticeStart {
+  return {
+    ...start,
+    x: (start.x + 0.5) * by - 0.5,
+    y: (start.y + 0.5) * by - 0.5,
+    ax: start.ax * by,
+    ay: start.ay * by,
+    bx: start.bx * by,
+    by: start.by * by,
+    pitch: start.pitch * by,
+  };
+}
+
+function growAll(
+  picture: Picture,
+  best: { group: LatticeStart[] },
+  startScale: number,
+  options: LatticeOptions,
+  checkpoint: () => void,
+): Lattice {
+  const pitches = best.group.map((start) => start.pitch / startScale).sort((a, b) => a - b);
+  const pitch = pitches[pitches.length >> 1] as number;
+  const scale = Math.min(1, workingPitch / pitch);
+  const grey = brightness(shrink(picture, scale));
+  const ratioX = grey.width / picture.width;
+  const ratioY = grey.height / picture.height;
+  const walls = wallPlane(grey, Math.max(5, Math.round(pitch * scale * 0.9)));
+  checkpoint();
+
+  const inRegion = options.region
+    ? polygonTest(options.region.map(([x, y]) => [(x + 0.5) * ratioX - 0.5, (y + 0.5) * ratioY - 0.5]))
+    : () => true;
+  const allowed = (x: number, y: number): boolean =>
+    x > -0.5 && y > -0.5 && x < grey.width - 0.5 && y < grey.height - 0.5 && inRegion(x, y);
+
+  const working = pitch * scale;
+  const pieces: LatticeCell[][] = [];
+  const index = new PlaceIndex(working * 1.5);
+  const seeds = best.group.map((start) => scaled(start, scale / startScale));
+  for (const seed of seeds) {
+    if (index.nearest(seed.x, seed.y) < working * 1.2) continue;
+    const cells = prune(
+      growLattice(walls, seed, { allowed, mostCells, checkpoint }, (x, y, p) => index.nearest(x, y) < 0.6 * p),
+      allowed,
+    );
+    if (cells.filter((cell) => cell.seen > 0).length < 12) continue;
+    for (const cell of cells) index.add(cell.x, cell.y);
+    pieces.push(cells);
+    if (pieces.length >= 6) break;
+  }
+
+  const cells: LatticeCell[] = [];
+  pieces.forEach((piece, number) => {
+    for (const cell of smooth(piece)) {
+      // A cell cut by the edge of the picture is not a cell that can be read.
+      const margin = 0.45 * Math.sqrt(Math.abs(cell.ax * cell.by - cell.ay * cell.bx) / 0.8660254);
+      if (
+        cell.x < margin ||
+        cell.y < margin ||
+        cell.x > grey.width - 1 - margin ||
+        cell.y > grey.height - 1 - margin
+      ) {
+        continue;
+      }
+      cells.push({
+        // Pieces that never met keep lattice coordinates far apart, so that no cell is taken for another's neighbour.
+        column: cell.column + number * 10_000,
+        row: cell.row,
+        x: (cell.x + 0.5) / ratioX - 0.5,
+        y: (cell.y + 0.5) / ratioY - 0.5,
+        ax: cell.ax / ratioX,
+        ay: cell.ay / ratioY,
+        bx: cell.bx / ratioX,
+        by: cell.by / ratioY,
+        seen: cell.seen,
+      });
+    }
+  });
+  return { cells, pitch: middlePitch(cells) };
+}
+
+/**
+ * Takes away what is not held by seen cells: lone seen cells, and extrapolated ones that do not lie among seen cells on
+ * several sides.
+ */
+function prune(cells: LatticeCell[], inPicture: (x: number, y: number) => boolean): LatticeCell[] {
+  const byKey = new Map(cells.map((cell) => [cellKey(cell.column, cell.row), cell]));
+  for (;;) {
+    const before = byKey.size;
+    for (const cell of [...byKey.values()]) {
+      let seenAround = 0;
+      let outside = 0;
+      const sides = new Set<number>();
+      neighbourSteps.forEach(([dc, dr], side) => {
+        const near = byKey.get(cellKey(cell.column + dc, cell.row + dr));
+        if (near && near.seen > 0) seenAround++;
+        if (!inPicture(cell.x + dc * cell.ax + dr * cell.bx, cell.y + dc * cell.ay + dr * cell.by)) outside++;
+        for (let k = 1; k <= 4; k++) {
+          const along = byKey.get(cellKey(cell.column + k * dc, cell.row + k * dr));
+          if (along && along.seen > 0) {
+            sides.add(side);
+            break;
+          }
+        }
+      });
+      // A place at the edge of the picture cannot have cells on all sides; one at the edge of the comb must have been seen.
+      const held =
+        cell.seen > 0
+          ? seenAround >= 2 && sides.size >= 2
+          : seenAround >= 3 || sides.size >= 4 || (outside > 0 && seenAround >= 1 && sides.size + outside >= 5);
+      if (!held) byKey.delete(cellKey(cell.column, cell.row));
+    }
+    if (byKey.size === before) break;
+  }
+  return [...byKey.values()];
+}
+
+function cellKey(column: number, row: number): string {
+  return `${column},${row}`;
+}
+
+/** Moves every cell part of the way to where a curved (quadratic) fit of its neighbourhood puts it; less when well seen. */
+function smooth(cells: LatticeCell[]): LatticeCell[] {
+  const byKey = new Map(cells.map((cell) => [cellKey(cell.column, cell.row), cell]));
+  return cells.map((cell) => {
+    // Unknowns: 1, dc, dr, dc^2, dc dr, dr^2.
+    const normal = new Float64Array(36);
+    const tx = new Float64Array(6);
+    const ty = new Float64Array(6);
+    let count = 0;
+    for (let dr = -3; dr <= 3; dr++) {
+      for (let dc = Math.max(-3, -3 - dr); dc <= Math.min(3, 3 - dr); dc++) {
+        const near = byKey.get(cellKey(cell.column + dc, cell.row + dr));
+        if (!near) continue;
+        const w = near.seen > 0 ? near.seen : 0.02;
+        if (near.seen > 0) count++;
+        const basis = [1, dc, dr, dc * dc, dc * dr, dr * dr];
+        for (let i = 0; i < 6; i++) {
+          const wi = w * (basis[i] as number);
+          for (let j = 0; j < 6; j++) normal[i * 6 + j] = (normal[i * 6 + j] as number) + wi * (basis[j] as number);
+          tx[i] = (tx[i] as number) + wi * near.x;
+          ty[i] = (ty[i] as number) + wi * near.y;
+        }
+      }
+    }
+    if (count < 9) return cell;
+    for (let i = 3; i < 6; i++) normal[i * 7] = (normal[i * 7] as number) + 1.5;
+    const px = solve6(normal, tx);
+    const py = solve6(normal, ty);
+    if (!px || !py) return cell;
+    const trust = cell.seen / (cell.seen + 0.45);
+    return {
+      ...cell,
+      x: cell.x * trust + (px[0] as number) * (1 - trust),
+      y: cell.y * trust + (py[0] as number) * (1 - trust),
+      ax: px[1] as number,
+      ay: py[1] as number,
+      bx: px[2] as number,
+      by: py[2] as number,
+    };
+  });
+}
+
+/** Solves six symmetric equations by elimination with pivoting; undefined when they do not determine the answer. */
+function solve6(normal: Float64Array, right: Float64Array): Float64Array | undefined {
+  const n = 6;
+  const a = Float64Array.from(normal);
+  const x = Float64Array.from(right);
+  for (let k = 0; k < n; k++) {
+    let pivot = k;
+    for (let r = k + 1; r < n; r++) {
+      if (Math.abs(a[r * n + k] as number) > Math.abs(a[pivot * n + k] as number)) pivot = r;
+    }
+    const p = a[pivot * n + k] as number;
+    if (Math.abs(p) < 1e-9) return undefined;
+    if (pivot !== k) {
+      for (let c = 0; c < n; c++) {
+        const t = a[k * n + c] as number;
+        a[k * n + c] = a[pivot * n + c] as number;
+        a[pivot * n + c] = t;
+      }
+      const t = x[k] as number;
+      x[k] = x[pivot] as number;
+      x[pivot] = t;
+    }
+    for (let r = k + 1; r < n; r++) {
+      const f = (a[r * n + k] as number) / p;
+      if (f === 0) continue;
+      for (let c = k; c < n; c++) a[r * n + c] = (a[r * n + c] as number) - f * (a[k * n + c] as number);
+      x[r] = (x[r] as number) - f * (x[k] as number);
+    }
+  }
+  for (let k = n - 1; k >= 0; k--) {
+    let s = x[k] as number;
+    for (let c = k + 1; c < n; c++) s -= (a[k * n + c] as number) * (x[c] as number);
+    x[k] = s / (a[k * n + k] as number);
+  }
+  return x;
+}
+
+/** Middle of the cells' local pitch (side of the regular lattice with the same area per cell); 0 without cells. */
+export function middlePitch(cells: readonly LatticeCell[]): number {
+  const pitches = cells
+    .filter((cell) => cell.seen > 0)
+    .map((cell) => Math.sqrt(Math.abs(cell.ax * cell.by - cell.ay * cell.bx) / 0.8660254))
+    .sort((a, b) => a - b);
+  return pitches.length > 0 ? (pitches[pitches.length >> 1] as number) : 0;
+}
+
+/** Tells whether a point lies in a polygon (even-odd rule). */
+export function polygonTest(corners: readonly (readonly [number, number])[]): (x: number, y: number) => boolean {
+  if (corners.length < 3) throw new RangeError(`a region needs three corners or more, got ${corners.length}`);
+  return (x, y) => {
+    let inside = false;
+    for (let i = 0, j = corners.length - 1; i < corners.length; j = i++) {
+      const [xi, yi] = corners[i] as readonly [number, number];
+      const [xj, yj] = corners[j] as readonly [number, number];
+      if (yi > y !== yj > y && x < ((xj - xi) * (y - yi)) / (yj - yi) + xi) inside = !inside;
+    }
+    return inside;
+  };
+}
