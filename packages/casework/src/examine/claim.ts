@@ -1,0 +1,154 @@
+import type { ExaminationBody } from '@combside/record/kinds/examination';
+import type { SignId } from '@combside/science/signs/catalogue';
+import { type Refused, refused, type Values } from '../act.ts';
+import type { Draft } from './draft.ts';
+import { signsOfTheOrdinaryLook, speaksOfTrouble } from './sign-order.ts';
+import type { Depth } from './vocabulary.ts';
+
+/** The sentences a closing button may state. There is none for a whole apiary: each colony is opened by itself. */
+export const claimSentences = [
+  'casework.claim.full',
+  'casework.claim.full-dead-hive',
+  'casework.claim.full-stored-combs',
+  'casework.claim.part',
+  'casework.claim.tops',
+  'casework.claim.outside',
+  'casework.claim.laboratory-only',
+] as const;
+export type ClaimSentence = (typeof claimSentences)[number];
+
+/** What "nothing seen" would state, in full, so that the button can say it before it is pressed. */
+export interface Claim {
+  readonly ok: true;
+  readonly sentence: ClaimSentence;
+  readonly values: Values;
+  readonly depth: Depth;
+  readonly boxes: ExaminationBody['boxes'];
+  readonly beesShaken: boolean | null;
+  readonly hold: ExaminationBody['hold'];
+  /** The signs the claim says were looked for and not seen, besides those tapped one by one. */
+  readonly signsNotSeen: readonly SignId[];
+}
+
+/**
+ * The big button: nothing seen on every brood frame of this colony, both sides, bees shaken off. In a dead hive and on
+ * stored combs there are no bees to shake, and the scale is the sign, so the claim states the hold instead.
+ *
+ * The frames are those of the colony's own record (as corrected by taps). Refused as soon as any sign was seen, or when
+ * the draft already states that less was looked at.
+ */
+export function fullClaim(draft: Draft): Claim | Refused {
+  const seen = somethingSeen(draft);
+  if (seen) return seen;
+  const held = draft.boxes.reduce((sum, one) => sum + one.framesHeld, 0);
+  if (held === 0) return refused('casework.refused.frames-not-known');
+  const less =
+    draft.depth !== null ||
+    draft.boxes.some((one) => (one.framesSeen !== null && one.framesSeen < one.framesHeld) || one.sides === 'one') ||
+    (draft.hiveState === 'living' ? draft.beesShaken === false : notTowardViewer(draft));
+  if (less) return refused('casework.refused.less-looked-at-already');
+  const living = draft.hiveState === 'living';
+  const hold = living ? draft.hold : 'top bar toward the viewer';
+  return {
+    ok: true,
+    sentence: living
+      ? 'casework.claim.full'
+      : draft.hiveState === 'dead'
+        ? 'casework.claim.full-dead-hive'
+        : 'casework.claim.full-stored-combs',
+    values: { frames: held },
+    depth: 'full',
+    boxes: draft.boxes.map((one) => ({
+      box: one.box,
+      framesHeld: one.framesHeld,
+      framesSeen: one.framesHeld,
+      sides: 'both',
+    })),
+    beesShaken: living ? true : null,
+    hold,
+    signsNotSeen: signsOfTheOrdinaryLook(draft.hiveState, hold === 'top bar toward the viewer'),
+  };
+}
+
+/**
+ * "Less than that": nothing seen with the look the draft states. Everything that limits the look has to be stated first:
+ * frames and sides of every box and whether bees were shaken off, or that only the tops or the outside were looked at.
+ */
+export function lesserClaim(draft: Draft): Claim | Refused {
+  const seen = somethingSeen(draft);
+  if (seen) return seen;
+  const look = lookStated(draft);
+  if ('reason' in look) return look;
+  if (look.depth === 'full') return refused('casework.refused.look-was-full');
+  const held = draft.boxes.reduce((sum, one) => sum + one.framesHeld, 0);
+  const framesSeen = look.boxes.reduce((sum, one) => sum + one.framesSeen, 0);
+  const brood = look.depth === 'part' && framesSeen > 0;
+  return {
+    ok: true,
+    sentence:
+      look.depth === 'part'
+        ? 'casework.claim.part'
+        : look.depth === 'tops'
+          ? 'casework.claim.tops'
+          : look.depth === 'outside'
+            ? 'casework.claim.outside'
+            : 'casework.claim.laboratory-only',
+    values:
+      look.depth === 'part'
+        ? {
+            seen: framesSeen,
+            frames: held,
+            sides: look.boxes.every((one) => one.framesSeen === 0 || one.sides === 'both') ? 'both' : 'one',
+            shaken: draft.beesShaken === null ? 'none' : draft.beesShaken ? 'yes' : 'no',
+          }
+        : {},
+    depth: look.depth,
+    boxes: look.boxes,
+    beesShaken: draft.beesShaken,
+    hold: draft.hold,
+    signsNotSeen: brood ? signsOfTheOrdinaryLook(draft.hiveState, draft.hold === 'top bar toward the viewer') : [],
+  };
+}
+
+/**
+ * What was looked at, as far as the draft states it.
+ *
+ * @returns the depth and boxes, or why they do not stand yet
+ */
+export function lookStated(
+  draft: Draft,
+): { readonly ok: true; readonly depth: Depth; readonly boxes: ExaminationBody['boxes'] } | Refused {
+  if (draft.depth !== null) {
+    return {
+      ok: true,
+      depth: draft.depth,
+      boxes: draft.boxes.map((one) => ({ box: one.box, framesHeld: one.framesHeld, framesSeen: 0, sides: 'one' })),
+    };
+  }
+  if (draft.boxes.length === 0) return refused('casework.refused.frames-not-known');
+  if (draft.hiveState === 'living' && draft.beesShaken === null) return refused('casework.refused.look-not-stated');
+  const boxes: ExaminationBody['boxes'] = [];
+  for (const one of draft.boxes) {
+    if (one.framesSeen === null) return refused('casework.refused.look-not-stated', { box: one.box });
+    if (one.framesSeen > 0 && one.sides === null) return refused('casework.refused.look-not-stated', { box: one.box });
+    boxes.push({ box: one.box, framesHeld: one.framesHeld, framesSeen: one.framesSeen, sides: one.sides ?? 'one' });
+  }
+  if (boxes.every((one) => one.framesSeen === 0)) return refused('casework.refused.nothing-looked-at');
+  if (draft.hiveState !== 'living' && draft.hold === null) return refused('casework.refused.hold-not-stated');
+  const everything =
+    boxes.every((one) => one.framesSeen === one.framesHeld && one.sides === 'both') &&
+    (draft.hiveState === 'living' ? draft.beesShaken === true : draft.hold === 'top bar toward the viewer');
+  return { ok: true, depth: everything ? 'full' : 'part', boxes };
+}
+
+/** Why "nothing seen" cannot be said of this draft, or null. */
+export function somethingSeen(draft: Draft): Refused | null {
+  const sign = draft.signs.find((one) => one.outcome === 'seen' && speaksOfTrouble(one.sign));
+  if (sign) return refused('casework.refused.sign-was-seen', { sign: sign.sign });
+  if (draft.ropeTests.some((one) => one.threadMillimetres > 0)) return refused('casework.refused.rope-was-drawn');
+  return null;
+}
+
+function notTowardViewer(draft: Draft): boolean {
+  return draft.hold !== null && draft.hold !== 'top bar toward the viewer';
+}
