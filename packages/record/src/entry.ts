@@ -7,7 +7,10 @@ export type EntityType = (typeof entityTypes)[number];
 /** Version of the envelope and its algorithms: 1 = SHA-256, RFC 8785 canonical JSON, ECDSA P-256 with raw 64-byte signatures. */
 export const envelopeFormat = 1;
 
-const hash = z.string().regex(/^[0-9a-f]{64}$/, 'expected a SHA-256 hash: 64 lower-case hexadecimal digits');
+/** SHA-256 in lower-case hexadecimal. */
+export const sha256Hex = z
+  .string()
+  .regex(/^[0-9a-f]{64}$/, 'expected a SHA-256 hash: 64 lower-case hexadecimal digits');
 
 /** RFC 9562 identifier, lower case. Entries and entities are named by version 7, which sorts by time of making. */
 export const identifier = z
@@ -45,8 +48,8 @@ export const envelope = z.strictObject({
   at: instant,
   clock: z.string().min(1).max(80),
   replaces: z.array(identifier).max(1000),
-  bodyHash: hash,
-  prev: hash.nullable(),
+  bodyHash: sha256Hex,
+  prev: sha256Hex.nullable(),
   signature: z.string().regex(/^[A-Za-z0-9_-]{86}$/, 'expected a raw P-256 signature in base64url'),
 });
 export type Envelope = z.infer<typeof envelope>;
@@ -64,6 +67,8 @@ export type Entry = z.infer<typeof entry>;
 
 /** What casework proposes: everything an entry needs except what sealing adds. */
 export interface Proposal<Body = unknown> {
+  /** Identifier the entry shall have, where another proposal of the same write must name it; made when absent. */
+  readonly id?: string;
   readonly kind: string;
   readonly version: number;
   readonly about: About;

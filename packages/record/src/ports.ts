@@ -12,6 +12,14 @@ export interface Signer {
   sign(bytes: Uint8Array): Promise<Uint8Array>;
 }
 
+/**
+ * The signing keys of this device. A key belongs to one device identity; a new identity (after a clone or a restored
+ * backup was noticed) gets a new key. Asking again for the same device gives the same key.
+ */
+export interface Keys {
+  signerFor(device: string): Promise<Signer>;
+}
+
 /** Checking signatures of any device. */
 export interface Verifier {
   verify(publicKey: string, bytes: Uint8Array, signature: Uint8Array): Promise<boolean>;

@@ -4,12 +4,15 @@ import type { AssessmentBody } from './kinds/assessment.ts';
 import type { AttendanceBody } from './kinds/attendance.ts';
 import type { CleanDownBody } from './kinds/clean-down.ts';
 import type { ColonyBody } from './kinds/colony.ts';
+import type { CountersignatureBody } from './kinds/countersignature.ts';
 import type { DeviceBody } from './kinds/device.ts';
 import type { ExaminationBody } from './kinds/examination.ts';
 import type { HandoverBody } from './kinds/handover.ts';
 import type { KeeperBody } from './kinds/keeper.ts';
 import type { NoteBody } from './kinds/note.ts';
 import type { ProposedChangeBody } from './kinds/proposed-change.ts';
+import type { RefusalBody } from './kinds/refusal.ts';
+import type { ResealingBody } from './kinds/resealing.ts';
 import type { VisitBody } from './kinds/visit.ts';
 
 /** Who wrote an entry, on what, and when; carried beside every folded value. */
@@ -48,10 +51,15 @@ export interface StateBase {
   readonly unknown: readonly { readonly written: Written; readonly kind: string; readonly version: number }[];
   /** Entries whose body was erased, with the kind. */
   readonly erased: readonly { readonly written: Written; readonly kind: string }[];
+  /** Entries whose clock ran more than 24 hours ahead of the office's; they lose every tie. */
+  readonly clockFlagged: readonly { readonly entry: string; readonly aheadMilliseconds: number }[];
 }
 
 export interface DeviceState extends StateBase {
   readonly device: Register<DeviceBody>;
+  readonly countersignatures: readonly Folded<CountersignatureBody>[];
+  readonly resealings: readonly Folded<ResealingBody>[];
+  readonly refusals: readonly Folded<RefusalBody>[];
 }
 
 export interface KeeperState extends StateBase {
@@ -79,3 +87,12 @@ export interface VisitState extends StateBase {
 }
 
 export type EntityState = DeviceState | KeeperState | ApiaryState | ColonyState | VisitState;
+
+/** The state of each entity type. */
+export interface StateByType {
+  readonly device: DeviceState;
+  readonly keeper: KeeperState;
+  readonly apiary: ApiaryState;
+  readonly colony: ColonyState;
+  readonly visit: VisitState;
+}

@@ -15,7 +15,7 @@ export const correction: Kind<CorrectionBody> = {
   kind: 'correction',
   version: 1,
   about: 'any',
-  erasable: false,
+  erasable: 'as corrected',
   body: correctionBody,
   steps: [],
 };

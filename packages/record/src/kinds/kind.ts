@@ -10,8 +10,8 @@ export interface Kind<Body = unknown> {
   readonly version: number;
   /** Entity types it may be about; `any` for notes and corrections. */
   readonly about: readonly EntityType[] | 'any';
-  /** True where the body may be erased (personal data) without losing a finding. */
-  readonly erasable: boolean;
+  /** True where the body may be erased (personal data) without losing a finding; a correction is as erasable as what it corrects. */
+  readonly erasable: boolean | 'as corrected';
   readonly body: z.ZodType<Body>;
   /** `steps[n]` lifts a body of version n + 1 to version n + 2; each has a name that says what changed. */
   readonly steps: readonly KindStep[];
