@@ -29,6 +29,8 @@ export type Tap =
   | { readonly tap: 'hold'; readonly hold: ExaminationBody['hold'] }
   | { readonly tap: 'sealed brood'; readonly combSides: number | null }
   | { readonly tap: 'sign'; readonly sign: string; readonly outcome: 'seen' | 'not seen' | 'not looked for' }
+  /** The rest of a group, looked for and not seen, in one tap; signs already answered keep their answer. */
+  | { readonly tap: 'signs not seen'; readonly signs: readonly string[] }
   | { readonly tap: 'sign count'; readonly sign: string; readonly count: Count | null }
   | { readonly tap: 'sign amount'; readonly sign: string; readonly amount: Amount | null }
   | {
@@ -226,6 +228,16 @@ function after(draft: Draft, tap: Tap): Draft | Refused {
       return { ...draft, sealedBroodCombSides: tap.combSides };
     case 'sign':
       return withSign(draft, tap.sign, tap.outcome);
+    case 'signs not seen': {
+      let next = draft;
+      for (const sign of tap.signs) {
+        if (next.signs.some((one) => one.sign === sign)) continue;
+        const looked = withSign(next, sign, 'not seen');
+        if ('reason' in looked) return looked;
+        next = looked;
+      }
+      return next;
+    }
     case 'sign count':
       return withCount(draft, tap.sign, tap.count);
     case 'sign amount':
