@@ -1,0 +1,62 @@
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import AxeBuilder from '@axe-core/playwright';
+import { test as base, expect, type Page } from '@playwright/test';
+import { type RunningServer, startServer } from './server.ts';
+
+const pictures = join(import.meta.dirname, '../test-results/pictures');
+
+/** What a journey is given: the page, and a server of its own worker, at which relative addresses point. */
+interface WorkerFixtures {
+  readonly server: RunningServer;
+}
+
+/** The test function of every browser journey. Use it in place of Playwright's own. */
+export const test = base.extend<object, WorkerFixtures>({
+  server: [
+    // Playwright reads the first parameter's pattern to learn what a fixture leans on; this one leans on nothing.
+    // biome-ignore lint/correctness/noEmptyPattern: the form Playwright asks for
+    async ({}, use) => {
+      const server = await startServer();
+      await use(server);
+      await server.remove();
+    },
+    { scope: 'worker', timeout: 120_000 },
+  ],
+  baseURL: async ({ server }, use) => use(server.address),
+});
+
+export { expect };
+
+/**
+ * Demands that the accessibility rules of WCAG 2.2 A and AA, and axe's own best practices, find nothing on the page as it
+ * stands.
+ *
+ * @throws the assertion's error, naming each rule, what it is about and the elements that break it
+ */
+export async function expectNoAxeViolations(page: Page): Promise<void> {
+  const { violations, passes } = await new AxeBuilder({ page })
+    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
+    .analyze();
+  const told = violations.map(
+    ({ id, help, nodes }) => `${id}: ${help}\n${nodes.map(({ html }) => `    ${html}`).join('\n')}`,
+  );
+  expect(told, `accessibility of ${page.url()}`).toEqual([]);
+  expect(passes.length, 'axe looked at nothing').toBeGreaterThan(0);
+}
+
+/**
+ * Takes the picture of a whole page, named `<project>-<name>.png`, into `test-results/pictures/`, for a person to look at.
+ *
+ * @param name what the picture shows, in lower case with hyphens
+ */
+export async function picture(page: Page, name: string): Promise<void> {
+  mkdirSync(pictures, { recursive: true });
+  const path = join(pictures, `${base.info().project.name}-${name}.png`);
+  await page.screenshot({ path, fullPage: true, animations: 'disabled' });
+}
+
+/** Sets the text of the page to twice its size, as a person with weak eyes would. */
+export async function doubleTheText(page: Page): Promise<void> {
+  await page.addStyleTag({ content: 'html { font-size: 200% !important; }' });
+}

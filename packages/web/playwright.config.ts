@@ -1,0 +1,39 @@
+import { defineConfig } from '@playwright/test';
+import { browserFlags, findBrowser } from './e2e/browser.ts';
+
+/**
+ * Browser journeys: `*.phone.spec.ts` run on the phone only, `*.desk.spec.ts` on the desk only, every other `*.spec.ts`
+ * on both. One at a time: each has the server and its database beside it.
+ */
+export default defineConfig({
+  testDir: 'e2e',
+  outputDir: 'test-results/runs',
+  workers: 1,
+  retries: 0,
+  forbidOnly: true,
+  timeout: 120_000,
+  expect: { timeout: 15_000 },
+  reporter: [
+    ['list'],
+    ['json', { outputFile: process.env.PLAYWRIGHT_JSON_OUTPUT_FILE ?? 'test-results/journeys.json' }],
+  ],
+  use: {
+    launchOptions: { executablePath: await findBrowser(), args: browserFlags() },
+    locale: 'en-GB',
+    timezoneId: 'Europe/Berlin',
+    screenshot: 'only-on-failure',
+    trace: 'retain-on-failure',
+  },
+  projects: [
+    {
+      name: 'phone',
+      testIgnore: '**/*.desk.spec.ts',
+      use: { viewport: { width: 390, height: 844 }, deviceScaleFactor: 2, hasTouch: true, isMobile: true },
+    },
+    {
+      name: 'desk',
+      testIgnore: '**/*.phone.spec.ts',
+      use: { viewport: { width: 1440, height: 900 } },
+    },
+  ],
+});

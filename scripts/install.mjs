@@ -1,0 +1,68 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { house, Missing, run, spent } from './run.mjs';
+
+/**
+ * Installs the dependencies when they are not there, or not the ones package-lock.json asks for.
+ *
+ * @throws {Missing} when npm, the registry, space on the disk or the right to write is missing
+ */
+export async function installWhenNeeded() {
+  const reason = whyInstall();
+  if (!reason) return;
+  console.log(`Installing dependencies (${reason}); this takes about a minute and needs the network.`);
+  const since = performance.now();
+  const npm = process.env.npm_execpath;
+  const args = ['ci', '--prefer-offline', '--no-audit', '--no-fund'];
+  const { code, output } =
+    npm && /[.]c?js$/.test(npm)
+      ? await run(process.execPath, [npm, ...args], { quiet: true })
+      : await run('npm', args, { quiet: true });
+  if (code !== 0) throw new Missing(explain(output));
+  console.log(`Installed in ${spent(since)}.\n`);
+}
+
+/** Compares the lock file with npm's own list of what it installed; undefined when both agree. */
+function whyInstall() {
+  const installed = join(house, 'node_modules/.package-lock.json');
+  if (!existsSync(installed)) return 'first run';
+  const wanted = packagesOf(join(house, 'package-lock.json'));
+  const have = packagesOf(installed);
+  for (const [path, { version, optional, link }] of Object.entries(wanted)) {
+    if (!path.startsWith('node_modules/') || optional || link) continue;
+    if (have[path]?.version !== version) return `${path.replace(/^.*node_modules[/]/, '')} ${version} is missing`;
+  }
+  return undefined;
+}
+
+function packagesOf(path) {
+  try {
+    return JSON.parse(readFileSync(path, 'utf8')).packages ?? {};
+  } catch (error) {
+    throw new Missing(
+      `${path} cannot be read (${error.message}). Restore it, or delete node_modules, then run the command again.`,
+    );
+  }
+}
+
+const causes = [
+  [
+    /ENOTFOUND|EAI_AGAIN|ECONNREFUSED|ECONNRESET|ETIMEDOUT|ENETUNREACH|EHOSTUNREACH|ENOTCACHED|ERR_SOCKET_TIMEOUT|network/,
+    'The package registry cannot be reached. Check the network (and any proxy: npm config get proxy), then run the command again.',
+  ],
+  [/ENOSPC/, 'The disk is full. About 1.5 GB are needed for the dependencies; make room, then run the command again.'],
+  [
+    /EACCES|EPERM|EROFS/,
+    'No right to write here. Use a copy of the folder that belongs to you, then run the command again.',
+  ],
+  [/spawn npm ENOENT/, 'npm was not found. It comes with Node: install Node from https://nodejs.org or your system.'],
+  [
+    /can only install packages when your package.json and package-lock.json/,
+    'package.json and package-lock.json disagree: run npm install and look at what changed.',
+  ],
+];
+
+function explain(output) {
+  const [, cause = 'The dependencies could not be installed.'] = causes.find(([sign]) => sign.test(output)) ?? [];
+  return `${cause}\n\nnpm said:\n${output.trim().split('\n').slice(-15).join('\n')}`;
+}
