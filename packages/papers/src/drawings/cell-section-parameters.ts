@@ -23,8 +23,8 @@ export interface CellSectionParameters {
     | 'nectar';
   /** Colour of the brood. Default `pearl`. */
   readonly colour?: 'pearl' | 'yellow' | 'brown' | 'dark' | 'white' | 'grey';
-  /** Dried remains: flat along the lower wall, curled at the mouth, or lying loose with its ends raised. */
-  readonly scale?: 'none' | 'lower wall' | 'mouth' | 'loose';
+  /** Dried remains: flat along the lower wall, curled at the mouth, loose with raised ends, or twisted and rubbery. */
+  readonly scale?: 'none' | 'lower wall' | 'mouth' | 'loose' | 'rubbery';
   /** Length of the thread drawn out by a stick, in millimetres, 0 to 60. Absent: no rope test is drawn. */
   readonly threadMillimetres?: number;
   /** The pupal tongue: a fine thread from the remains across the cell to the upper wall. */
@@ -37,6 +37,8 @@ export interface CellSectionParameters {
   readonly fluff?: boolean;
   /** Coloured dust upon the body. */
   readonly powder?: boolean;
+  /** The body shines. */
+  readonly shiny?: boolean;
   /** No brood food around the larva. Without it a coiled larva lies in its food. */
   readonly unfed?: boolean;
   /** Remains are watery or break off short. */
