@@ -12,8 +12,9 @@
  * a bee covers the comb there is nothing to measure and the prediction stands, marked as not seen, for a few cells;
  * those never become the edge of the comb.
  */
-import type { Plane } from './picture.ts';
+
 import type { LatticeStart } from './lattice-start.ts';
+import type { Plane } from './picture.ts';
 
 /** One cell of the lattice. Lengths in pixels of the plane it was found in. */
 export interface LatticeCell {

@@ -1,7 +1,7 @@
 /** Finds the whole lattice of a picture: start, choice among rival starts, growth in pieces, pruning and smoothing. */
-import { growLattice, neighbourSteps, PlaceIndex, type LatticeCell } from './lattice-growth.ts';
-import { agreeingStarts, latticeStarts, type LatticeStart } from './lattice-start.ts';
-import { brightness, halve, shrink, type Picture, type Plane } from './picture.ts';
+import { growLattice, type LatticeCell, neighbourSteps, PlaceIndex } from './lattice-growth.ts';
+import { agreeingStarts, type LatticeStart, latticeStarts } from './lattice-start.ts';
+import { brightness, halve, type Picture, type Plane, shrink } from './picture.ts';
 import { wallPlane } from './wall-plane.ts';
 
 /** A found lattice. All lengths in pixels of the picture given. */
@@ -142,12 +142,7 @@ function growAll(
     for (const cell of smooth(piece)) {
       // A cell cut by the edge of the picture is not a cell that can be read.
       const margin = 0.45 * Math.sqrt(Math.abs(cell.ax * cell.by - cell.ay * cell.bx) / 0.8660254);
-      if (
-        cell.x < margin ||
-        cell.y < margin ||
-        cell.x > grey.width - 1 - margin ||
-        cell.y > grey.height - 1 - margin
-      ) {
+      if (cell.x < margin || cell.y < margin || cell.x > grey.width - 1 - margin || cell.y > grey.height - 1 - margin) {
         continue;
       }
       cells.push({

@@ -1,4 +1,4 @@
-import { windowMean, type Plane } from './picture.ts';
+import { type Plane, windowMean } from './picture.ts';
 
 /**
  * Where walls are likely: the strength of brightness steps, made even across light and shadow.
@@ -49,7 +49,8 @@ export function evenOut(plane: Plane, radius: number, floor: number): Plane {
   const spread = windowMean({ width, height, data: squares }, radius);
   const out = squares;
   for (let k = 0; k < data.length; k++) {
-    const d = ((data[k] as number) - (mean.data[k] as number)) / (Math.sqrt(Math.max(0, spread.data[k] as number)) + floor);
+    const d =
+      ((data[k] as number) - (mean.data[k] as number)) / (Math.sqrt(Math.max(0, spread.data[k] as number)) + floor);
     out[k] = d < -1.5 ? -1.5 : d > 2.5 ? 2.5 : d;
   }
   return { width, height, data: out };
