@@ -1,0 +1,64 @@
+import { type ApiaryBody, apiary } from '@combside/record/kinds/apiary';
+import { type ColonyBody, colony } from '@combside/record/kinds/colony';
+import type { ProposedChangeBody } from '@combside/record/kinds/proposed-change';
+import type { ApiaryState, ColonyState, Folded } from '@combside/record/states';
+import { type Act, done, refused } from '../act.ts';
+import { changeApiary } from './apiary.ts';
+import { changeColony } from './colony.ts';
+import { seen } from './seen.ts';
+
+/**
+ * Settles a contested register value: the chosen one becomes the value, and replaces every other.
+ *
+ * @param entry id of the entry whose value is to stand, the current one or one that contests it
+ */
+export function settleContested(state: ApiaryState | ColonyState, entry: string): Act {
+  const register = 'apiary' in state ? state.apiary : state.colony;
+  if (register.contested.length === 0) return refused('casework.refused.nothing-contested');
+  const values: readonly Folded<ApiaryBody | ColonyBody>[] = register.current
+    ? [register.current, ...register.contested]
+    : register.contested;
+  const chosen = values.find((one) => one.written.entry === entry);
+  if (!chosen) return refused('casework.refused.not-in-register');
+  const kind = 'apiary' in state ? apiary : colony;
+  return done([
+    { kind: kind.kind, version: kind.version, about: state.about, body: chosen.body, replaces: seen(register) },
+  ]);
+}
+
+/**
+ * Accepts a proposed change of an apiary: the register then says what the inspector proposed. A proposal is open as long
+ * as the register does not say what it proposes; `openProposals` lists them.
+ */
+export function acceptApiaryChange(state: ApiaryState, proposal: Folded<ProposedChangeBody>): Act {
+  const { field, to } = proposal.body;
+  if (field === 'district') return refused('casework.refused.unknown-field', { field });
+  return changeApiary(state, { [field]: to } as Partial<ApiaryBody>);
+}
+
+/** Accepts a proposed change of a colony. */
+export function acceptColonyChange(
+  state: ColonyState,
+  proposal: Folded<ProposedChangeBody>,
+  colonies: readonly ColonyState[],
+): Act {
+  const { field, to } = proposal.body;
+  return changeColony(state, { [field]: to } as Partial<ColonyBody>, colonies);
+}
+
+/** Proposed changes that the register does not follow yet, newest proposal of each field only. */
+export function openProposals(state: ApiaryState | ColonyState): Folded<ProposedChangeBody>[] {
+  const register = 'apiary' in state ? state.apiary : state.colony;
+  const current = register.current;
+  if (!current) return [];
+  const body = current.body as Record<string, unknown>;
+  const newest = new Map<string, Folded<ProposedChangeBody>>();
+  for (const one of state.proposals) {
+    const before = newest.get(one.body.field);
+    if (!before || one.written.clock > before.written.clock) newest.set(one.body.field, one);
+  }
+  // A register entry made after the proposal has answered it, whether it followed or not.
+  return [...newest.values()].filter(
+    (one) => one.written.clock > current.written.clock && body[one.body.field] !== one.body.to,
+  );
+}
