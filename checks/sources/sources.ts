@@ -7,7 +7,7 @@ import { filesOf } from '../tree.ts';
 export interface Citations {
   /** `file: id` for each id that no entry of the bibliography answers. */
   readonly unknown: readonly string[];
-  /** Ids of entries nobody uses. */
+  /** Ids of entries nobody uses; `file: id` for those of a rule pack's own list. */
   readonly unused: readonly string[];
   /** How many times an id was used. */
   readonly uses: number;
@@ -18,7 +18,7 @@ const bibliographyPath = 'packages/sources/src/bibliography.json';
 /**
  * Follows every citation of a house. An id counts as used where it stands as a whole string in a source or a rule pack,
  * or in a comment after the word "source" or "sources". Tests do not count: a number in use needs its source where it
- * stands.
+ * stands. A rule pack may carry a list of its own (`sources`, an object by id): it is judged by that list too.
  *
  * @param house folder that holds `packages/`
  * @throws SyntaxError when a JSON file cannot be read
@@ -27,6 +27,7 @@ export function followCitations(house: string): Citations {
   const ids = new Set(Object.keys(JSON.parse(readFileSync(join(house, bibliographyPath), 'utf8'))));
   const used = new Set<string>();
   const unknown: string[] = [];
+  const unusedOfPacks: string[] = [];
   let uses = 0;
 
   const use = (id: string) => {
@@ -35,23 +36,43 @@ export function followCitations(house: string): Citations {
     uses += 1;
   };
   for (const path of filesOf(house, 'packages')) {
-    if (path === bibliographyPath || /[.]test[.]tsx?$/.test(path) || !/^packages[/][^/]+[/]src[/]/.test(path)) continue;
+    if (path === bibliographyPath || !/^packages[/][^/]+[/]src[/]/.test(path) || isTestMaterial(path)) continue;
     const text = () => readFileSync(join(house, path), 'utf8');
-    const found = path.endsWith('.json')
-      ? inJson(JSON.parse(text()))
-      : /[.]tsx?$/.test(path)
-        ? inTypeScript(path, text())
-        : undefined;
-    found?.strings.forEach(use);
-    for (const id of found?.cited ?? []) if (!ids.has(id)) unknown.push(`${path}: ${id}`);
+    if (path.endsWith('.json')) {
+      const pack: unknown = JSON.parse(text());
+      const found = inJson(pack);
+      const own = ownList(pack);
+      found.strings.forEach(use);
+      for (const id of found.cited) if (!ids.has(id) && !own.has(id)) unknown.push(`${path}: ${id}`);
+      for (const id of own) if (!found.cited.includes(id)) unusedOfPacks.push(`${path}: ${id}`);
+    } else if (/[.]tsx?$/.test(path)) {
+      const found = inTypeScript(path, text());
+      found.strings.forEach(use);
+      for (const id of found.cited) if (!ids.has(id)) unknown.push(`${path}: ${id}`);
+    }
   }
-  return { unknown, unused: [...ids].filter((id) => !used.has(id)), uses };
+  return {
+    unknown: [...new Set(unknown)],
+    unused: [...[...ids].filter((id) => !used.has(id)), ...unusedOfPacks],
+    uses,
+  };
 }
 
 /** Every string of a file, and those cited: the values of fields named `source` or `sources`. */
 interface Found {
   readonly strings: string[];
   readonly cited: string[];
+}
+
+/** Tests, and what they compare with: figures made by other programs, golden entries, cases of rule packs. */
+function isTestMaterial(path: string): boolean {
+  return /[.]test[.]tsx?$|[/](reference|golden|cases|acceptance)[/]/.test(path);
+}
+
+/** Ids of a rule pack's own list of sources. */
+function ownList(pack: unknown): Set<string> {
+  const list = typeof pack === 'object' && pack !== null && 'sources' in pack ? pack.sources : undefined;
+  return new Set(typeof list === 'object' && list !== null && !Array.isArray(list) ? Object.keys(list) : []);
 }
 
 function inJson(value: unknown, field = '', found: Found = { strings: [], cited: [] }): Found {
