@@ -21,6 +21,13 @@ export interface ApiaryPlanParameters {
   readonly walk: readonly string[];
   /** Text beside the scale bar for a length in metres, already in the reader's language: (5) => "5 m". */
   readonly scaleText: (metres: number) => string;
+  /** Largest edge of a hive's mark, in drawing units (a plan is 360 wide). Default 18; a phone in gloves wants more. */
+  readonly largestMark?: number;
+}
+
+/** The plan with the place of each hive on it, so that a screen can tell which one was meant by a touch. */
+export interface ApiaryPlan extends Drawing {
+  readonly places: readonly { readonly id: string; readonly x: number; readonly y: number }[];
 }
 
 const width = 360;
@@ -33,8 +40,8 @@ const footer = 26;
  *
  * @throws RangeError when there is no hive, or a position is not a finite number
  */
-export function drawApiaryPlan(parameters: ApiaryPlanParameters): Drawing {
-  const { hives, gate, track, walk } = parameters;
+export function drawApiaryPlan(parameters: ApiaryPlanParameters): ApiaryPlan {
+  const { hives, gate, track, walk, largestMark = 18 } = parameters;
   if (hives.length === 0) throw new RangeError('a plan without hives cannot be drawn; list the colonies instead');
   const all = [...hives.map((hive) => hive.at), ...(gate ? [gate] : []), ...track];
   for (const point of all) {
@@ -60,7 +67,10 @@ export function drawApiaryPlan(parameters: ApiaryPlanParameters): Drawing {
   ];
 
   const spots = hives.map((hive) => ({ ...hive, spot: place(hive.at) }));
-  const edge = hiveEdge(spots.map((hive) => hive.spot));
+  const edge = hiveEdge(
+    spots.map((hive) => hive.spot),
+    largestMark,
+  );
   const shapes: Shape[] = [];
   const labels: Label[] = [];
 
@@ -99,7 +109,7 @@ export function drawApiaryPlan(parameters: ApiaryPlanParameters): Drawing {
   for (const hive of spots) {
     const [x, y] = hive.spot;
     shapes.push(...stateMarkShapes(hive.state, x - edge / 2, y - edge / 2, edge));
-    const size = Math.max(8, Math.min(11, edge * 0.75));
+    const size = Math.max(8, Math.min(largestMark * 0.61, edge * 0.75));
     const half = hive.label.length * size * 0.32;
     shapes.push(
       shape('label ground', new Pen().box(x - half, y + edge / 2 + 1.5, half * 2, size).d, 'none', 'paper', 0),
@@ -123,11 +133,12 @@ export function drawApiaryPlan(parameters: ApiaryPlanParameters): Drawing {
     ),
   );
   labels.push({ x: barEnd + 6, y: barY, text: parameters.scaleText(metres), size: 11, anchor: 'start' });
-  return { width, height, shapes, labels };
+  const places = spots.map(({ id, spot: [x, y] }) => ({ id, x, y }));
+  return { width, height, shapes, labels, places };
 }
 
-/** As large as the nearest two hives allow with their labels between rows, at most 18. */
-function hiveEdge(spots: readonly (readonly [number, number])[]): number {
+/** As large as the nearest two hives allow with their labels between rows, at most `largest`. */
+function hiveEdge(spots: readonly (readonly [number, number])[], largest: number): number {
   let nearest = Number.POSITIVE_INFINITY;
   spots.forEach(([ax, ay], i) => {
     for (const [bx, by] of spots.slice(i + 1)) {
@@ -135,7 +146,7 @@ function hiveEdge(spots: readonly (readonly [number, number])[]): number {
       nearest = Math.min(nearest, Math.max(Math.abs(ax - bx), Math.abs(ay - by) / 1.8));
     }
   });
-  return Math.max(7, Math.min(18, nearest * 0.8));
+  return Math.max(7, Math.min(largest, nearest * 0.8));
 }
 
 /** The largest of 1, 2, 5, 10, 20, 50, ... metres that is not longer. */
