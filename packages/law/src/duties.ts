@@ -46,7 +46,7 @@ export interface Duty {
  *
  * @param facts everything written down about the apiaries asked for
  * @param now the instant at which "late" is judged, handed in by the edge
- * @returns by due time; duties without a number of the law first (they say "at once"), met and ended ones last
+ * @returns what presses first ("at once", or a time nobody is sure of), then by due time, met and ended ones last
  * @throws RangeError when an instant cannot be read
  */
 export function duties(facts: readonly Fact[], pack: Pack, now: string): Duty[] {
@@ -151,11 +151,19 @@ function dutyOf(rule: Rule, one: Running, now: string): Duty {
 }
 
 function byUrgency(a: Duty, b: Duty): number {
-  const finished = (one: Duty) => (one.state === 'met' || one.state === 'ended' ? 1 : 0);
-  if (finished(a) !== finished(b)) return finished(a) - finished(b);
-  const time = (one: Duty) =>
-    one.due === null ? (one.promptness === 'at once' ? -1 : Number.MAX_SAFE_INTEGER) : millisecondsOf(one.due);
-  return time(a) - time(b) || compare(a.id, b.id);
+  return finished(a) - finished(b) || urgency(a) - urgency(b) || compare(a.rule, b.rule) || compare(a.id, b.id);
+}
+
+function finished(one: Duty): number {
+  return one.state === 'met' || one.state === 'ended' ? 1 : 0;
+}
+
+/** Pressing words and times nobody is sure of come first, then by due time, then what runs on. */
+function urgency(one: Duty): number {
+  if (one.due !== null) return millisecondsOf(one.due);
+  const pressing =
+    one.promptness === 'at once' || one.promptness === 'without delay' || one.promptness === 'as soon as possible';
+  return pressing || one.duty === 'ask the authority' ? -1 : Number.MAX_SAFE_INTEGER;
 }
 
 function keyOf(fact: Fact): string {

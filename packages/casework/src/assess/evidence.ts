@@ -1,0 +1,167 @@
+import type { Span } from '@combside/law/calendar';
+import { daysBetween } from '@combside/law/calendar';
+import type { Pack } from '@combside/law/pack';
+import type { ExaminationBody } from '@combside/record/kinds/examination';
+import type { ColonyState } from '@combside/record/states';
+import type { Look } from '@combside/science/brood/look';
+import {
+  type Circumstances,
+  type EarlierLook,
+  type Evidence,
+  type FrameCount,
+  nothingKnown,
+  type SignAnswer,
+} from '@combside/science/diagnosis/evidence';
+import { isSign, type SignId } from '@combside/science/signs/catalogue';
+import { saysSuspect } from './suspicion.ts';
+
+/** What is known besides the examination: the colony's own past, the pack in force, and what tracing and counts say. */
+export interface Setting {
+  /** The colony's record; examinations and assessments made before this one count as earlier looks. */
+  readonly colony: ColonyState | null;
+  readonly pack: Pack;
+  /** What the register, tracing and the district's counts know. Left out: nothing is known. */
+  readonly circumstances?: Partial<Omit<Circumstances, 'daysSinceMedicine' | 'daysSinceCombChange' | 'maskingDays'>>;
+  readonly suspicionStands: boolean;
+}
+
+/**
+ * An examination as evidence for the reasoning. Nothing is added: what was not stated stays unsaid, and a sign that this
+ * program does not know (written by a newer version) is set aside and named.
+ */
+export function evidenceFrom(
+  examination: ExaminationBody,
+  setting: Setting,
+): { readonly evidence: Evidence; readonly setAside: readonly string[] } {
+  const signs: Partial<Record<SignId, SignAnswer>> = {};
+  const setAside: string[] = [];
+  for (const looked of examination.signs) {
+    if (!isSign(looked.sign)) {
+      setAside.push(looked.sign);
+      continue;
+    }
+    if (looked.outcome === 'not seen') {
+      signs[looked.sign] = { outcome: 'not seen' };
+      continue;
+    }
+    const frames = new Set(
+      looked.places
+        .filter((one) => one.frame !== null && one.cellsAffected !== 0)
+        .map((one) => `${one.box}/${one.frame}`),
+    ).size;
+    signs[looked.sign] = {
+      outcome: 'seen',
+      ...(looked.count === null ? {} : { count: looked.count }),
+      ...(looked.amount === null ? {} : { amount: looked.amount }),
+      ...(frames === 0 ? {} : { frames }),
+    };
+  }
+  return {
+    evidence: {
+      hive: examination.hiveState,
+      look: lookOf(examination),
+      signs,
+      ropeTests: examination.ropeTests.map((one) => ({
+        tissue: one.tissue,
+        stick: one.stick,
+        threadMillimetres: one.threadMillimetres,
+        snapsBack: one.snapsBack,
+      })),
+      tests: [],
+      frameCounts: frameCountsOf(examination),
+      circumstances: {
+        ...nothingKnown,
+        ...setting.circumstances,
+        daysSinceMedicine: daysSince(examination.medicines, examination.observedAt),
+        daysSinceCombChange: daysSince(examination.combChanges, examination.observedAt),
+        maskingDays: maskingDays(setting.pack),
+      },
+      earlier: earlierLooks(setting.colony, examination),
+      suspicionStands: setting.suspicionStands,
+    },
+    setAside,
+  };
+}
+
+/** How the colony was looked at, over all its boxes. One-sided anywhere counts as one-sided. */
+export function lookOf(examination: ExaminationBody): Look {
+  const lifted = examination.depth === 'full' || examination.depth === 'part';
+  const seenBoxes = examination.boxes.filter((one) => one.framesSeen > 0);
+  const held = examination.boxes.reduce((sum, one) => sum + one.framesHeld, 0);
+  const framesSeen = examination.boxes.reduce((sum, one) => sum + one.framesSeen, 0);
+  return {
+    depth: examination.depth,
+    framesHeld: examination.boxes.length === 0 ? null : held,
+    framesSeen: lifted ? framesSeen : 0,
+    sides: seenBoxes.length === 0 ? null : seenBoxes.every((one) => one.sides === 'both') ? 'both' : 'one',
+    beesShaken: examination.beesShaken,
+    light: examination.light,
+    hold: examination.hold,
+    cellsOpened: cellsOpenedIn(examination),
+    cellsSuspicious: null,
+    sealedBroodCombSides: examination.sealedBroodCombSides,
+  };
+}
+
+/** Cells opened in all; two signs told of the same place are the same cells, so each place counts its larger number. */
+function cellsOpenedIn(examination: ExaminationBody): number | null {
+  const byPlace = new Map<string, number>();
+  for (const looked of examination.signs) {
+    for (const one of looked.places) {
+      if (one.cellsOpened === null) continue;
+      const place = `${one.box}/${one.frame ?? ''}/${one.side ?? ''}`;
+      byPlace.set(place, Math.max(byPlace.get(place) ?? 0, one.cellsOpened));
+    }
+  }
+  return byPlace.size === 0 ? null : [...byPlace.values()].reduce((sum, cells) => sum + cells, 0);
+}
+
+/** Cells affected by frame: on each side the sign with most cells, the two sides added. */
+function frameCountsOf(examination: ExaminationBody): FrameCount[] {
+  const sides = new Map<string, Map<string, number>>();
+  for (const looked of examination.signs) {
+    if (looked.outcome !== 'seen') continue;
+    for (const one of looked.places) {
+      if (one.frame === null || one.cellsAffected === null) continue;
+      const frame = `${one.box}/${one.frame}`;
+      const bySide = sides.get(frame) ?? new Map<string, number>();
+      const side = one.side ?? '';
+      bySide.set(side, Math.max(bySide.get(side) ?? 0, one.cellsAffected));
+      sides.set(frame, bySide);
+    }
+  }
+  return [...sides.entries()]
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([frame, bySide]) => ({ frame, cellsAffected: [...bySide.values()].reduce((sum, cells) => sum + cells, 0) }));
+}
+
+/** Days since the last time; an answer "yes" without a date counts as today, since nobody can say that it was earlier. */
+function daysSince(asked: ExaminationBody['medicines'], observedAt: string): number | null {
+  if (asked.answer !== 'yes') return null;
+  return asked.lastOn === null ? 0 : Math.max(0, daysBetween(asked.lastOn, observedAt));
+}
+
+/** The longest masking period the pack is sure of, in days; null when it has none. */
+function maskingDays(pack: Pack): number | null {
+  const periods = pack.masking.filter((one) => one.standing !== 'from memory').map((one) => daysIn(one.period));
+  return periods.length === 0 ? null : Math.max(...periods);
+}
+
+function daysIn(span: Span): number {
+  const days = { hours: 1 / 24, days: 1, weeks: 7, months: 31, years: 366 };
+  return Math.ceil(span.count * days[span.unit]);
+}
+
+/** Looks at the same colony before this one, newest first. No laboratory answers yet in this version of the record. */
+function earlierLooks(colony: ColonyState | null, examination: ExaminationBody): EarlierLook[] {
+  if (!colony) return [];
+  return colony.examinations
+    .filter((one) => one.body.observedAt < examination.observedAt)
+    .map((one) => ({
+      daysAgo: daysBetween(one.body.observedAt, examination.observedAt),
+      suspect: colony.assessments.some(
+        (made) => made.body.examination === one.written.entry && saysSuspect(made.body.result),
+      ),
+      answered: 'not yet' as const,
+    }));
+}
