@@ -1,6 +1,8 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { house, Missing, run, spent } from './run.mjs';
+
+const installed = join(house, 'node_modules/.package-lock.json');
 
 /**
  * Installs the dependencies when they are not there, or not the ones package-lock.json asks for.
@@ -18,13 +20,16 @@ export async function installWhenNeeded() {
     npm && /[.]c?js$/.test(npm)
       ? await run(process.execPath, [npm, ...args], { quiet: true })
       : await run('npm', args, { quiet: true });
-  if (code !== 0) throw new Missing(explain(output));
+  // On a full disk npm may cut files short and still end with success, saying so in a warning only.
+  if (code !== 0 || /ENOSPC|TAR_ENTRY_ERROR/.test(output)) {
+    rmSync(installed, { force: true });
+    throw new Missing(explain(output));
+  }
   console.log(`Installed in ${spent(since)}.\n`);
 }
 
 /** Compares the lock file with npm's own list of what it installed; undefined when both agree. */
 function whyInstall() {
-  const installed = join(house, 'node_modules/.package-lock.json');
   if (!existsSync(installed)) return 'first run';
   const wanted = packagesOf(join(house, 'package-lock.json'));
   const have = packagesOf(installed);
@@ -46,11 +51,11 @@ function packagesOf(path) {
 }
 
 const causes = [
+  [/ENOSPC/, 'The disk is full. About 1.5 GB are needed for the dependencies; make room, then run the command again.'],
   [
     /ENOTFOUND|EAI_AGAIN|ECONNREFUSED|ECONNRESET|ETIMEDOUT|ENETUNREACH|EHOSTUNREACH|ENOTCACHED|ERR_SOCKET_TIMEOUT|network/,
     'The package registry cannot be reached. Check the network (and any proxy: npm config get proxy), then run the command again.',
   ],
-  [/ENOSPC/, 'The disk is full. About 1.5 GB are needed for the dependencies; make room, then run the command again.'],
   [
     /EACCES|EPERM|EROFS/,
     'No right to write here. Use a copy of the folder that belongs to you, then run the command again.',

@@ -4,6 +4,8 @@ import { buildWhenStale } from './build.mjs';
 import { installWhenNeeded } from './install.mjs';
 import { endChildrenOnInterrupt, house, Missing, runNode, spent } from './run.mjs';
 
+const fullDisk = 'The disk is full: make room, then run the command again.';
+
 const results = join(house, 'test-results');
 
 /** What a step found: how many passed, what failed and what was skipped, by name. */
@@ -69,7 +71,7 @@ async function attempt(heading, step) {
   try {
     return await step();
   } catch (error) {
-    console.error(error instanceof Missing ? error.message : error);
+    console.error(error.code === 'ENOSPC' ? fullDisk : error instanceof Missing ? error.message : error);
     const tally = new Tally();
     tally.judge(heading, false);
     return tally;
