@@ -6,11 +6,11 @@
  * two small quantities instead: the error of Stirling's formula, and the deviance x log(x/np) + np - x, which is near
  * 0 exactly where the mass is large. Both keep full relative precision.
  *
- * Source: Loader C (2000) Fast and accurate computation of binomial probabilities (from memory: circulated by the
+ * Source: Loader C (2000) Fast and accurate computation of binomial probabilities ([LOADER00], from memory: circulated by the
  * author, and the method documented for dbinom in R). Checked against R in `reference/`.
  */
 
-const halfLogTwoPi = 0.918938533204672741780329736406;
+const halfLogTwoPi = Math.log(2 * Math.PI) / 2;
 
 /** What Stirling's formula sqrt(2 pi n) (n/e)^n leaves out of log(n!). */
 function stirlingError(n: number): number {
@@ -79,4 +79,10 @@ export function logHypergeometricMass(y: number, N: number, d: number, n: number
   if (n === 0 || n === N) return 0;
   const p = n / N;
   return logBinomialMass(y, d, p) + logBinomialMass(n - y, N - d, p) - logBinomialMass(n, N, p);
+}
+
+/** Natural logarithm of the Poisson mass of x events when `mean` are expected; mean above 0. */
+export function logPoissonMass(x: number, mean: number): number {
+  if (x === 0) return -mean;
+  return -stirlingError(x) - deviance(x, mean) - halfLogTwoPi - 0.5 * Math.log(x);
 }
