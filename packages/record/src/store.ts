@@ -18,7 +18,10 @@ export interface Head {
   readonly hash: string;
 }
 
-/** An entry as kept. */
+/**
+ * An entry as kept. The envelope's hash names this very envelope; the identifier names the fact, and at most one entry
+ * that counts bears it (a fact sealed twice after a phone was cloned counts once).
+ */
 export interface Kept {
   readonly entry: Entry;
   /** SHA-256 of the canonical envelope without its signature, hexadecimal. */
@@ -40,15 +43,19 @@ export interface Change {
   /** Commit only if the chain of this device ends here (null: has no entry yet); else RecordError `head moved`. */
   readonly expected?: { readonly device: string; readonly head: Head | null };
   /**
-   * New entries. RecordError `entry clash`, and nothing stored, when one stands already under the same identifier or at
-   * the same device and seq.
+   * New entries. RecordError `entry clash`, and nothing stored, when an entry stands already at the same device and seq,
+   * or when two entries that count would share an identifier.
    */
   readonly entries?: readonly Kept[];
   /** States to keep, replacing older ones of the same entity. */
   readonly states?: readonly KeptState[];
   /** Entries the office has received, or refused and why. */
-  readonly receipts?: readonly { readonly id: string; readonly receivedAt: string; readonly refused: string | null }[];
-  /** Entries whose body and salt are to be forgotten for good; the envelope stays. */
+  readonly receipts?: readonly {
+    readonly hash: string;
+    readonly receivedAt: string;
+    readonly refused: string | null;
+  }[];
+  /** Hashes of entries whose body and salt are to be forgotten for good; the envelope stays. */
   readonly erase?: readonly string[];
   /** The newest hybrid clock reading of this side. */
   readonly clock?: string;
@@ -64,8 +71,10 @@ export interface EntryStore<C extends Change = Change> {
   head(device: string): Promise<Head | null>;
   /** Heads of all chains, sorted by device. */
   heads(): Promise<Head[]>;
-  /** Entries by identifier, refused ones too; unknown identifiers are left out. Any order. */
-  entries(ids: readonly string[]): Promise<Kept[]>;
+  /** Entries by envelope hash, refused ones too; key is the hash; unknown ones are left out. */
+  byHash(hashes: readonly string[]): Promise<Map<string, Kept>>;
+  /** Entries that count, by identifier; unknown ones are left out. */
+  byId(ids: readonly string[]): Promise<Map<string, Kept>>;
   /** Entries of one chain from `seq` on, in order, refused ones too, at most `limit`. */
   chain(device: string, seq: number, limit: number): Promise<Kept[]>;
   /** Every entry that counts (not refused) about each of these entities; key is `aboutKey`. Entities without one are left out. Any order. */
@@ -111,16 +120,16 @@ export interface Draft {
 /** One atomic change on a phone. */
 export interface DeviceChange extends Change {
   readonly identity?: Identity;
-  /** Own entries to send, by identifier; they leave the outbox with their receipt. */
+  /** Own entries to send, by envelope hash; they leave the outbox with their receipt, or when they are set aside. */
   readonly outbox?: readonly string[];
   readonly cursor?: Cursor;
-  /** Identifiers that the page added to the cursor's scope, in order; a cursor at position 0 empties the list first. */
+  /** Envelope hashes that the page added to the cursor's scope, in order; a cursor at position 0 empties the list. */
   readonly sequence?: readonly string[];
   /** Own unsent entries to take out of the log. Applied before `entries`, so that the same identifiers may come back re-sealed. */
   readonly setAside?: readonly SetAside[];
   /** Entries that cannot be verified yet because their device is not known here. */
   readonly hold?: readonly Entry[];
-  /** Held entries to let go, by identifier. */
+  /** Held entries to let go, by identifier of the entry. */
   readonly release?: readonly string[];
   /** The office this copy belongs to: its device and key, known from the first contact on. */
   readonly office?: OfficeKey;
@@ -156,7 +165,8 @@ export interface DeviceStore extends EntryStore<DeviceChange> {
 export interface Placement {
   readonly scope: string;
   readonly position: number;
-  readonly id: string;
+  /** Envelope hash of the entry. */
+  readonly hash: string;
   readonly digest: string;
 }
 
@@ -180,7 +190,7 @@ export interface OfficeStore extends EntryStore<OfficeChange> {
   /** Entries after `position`, in order, at most `limit`. */
   placed(scope: string, position: number, limit: number): Promise<{ placement: Placement; kept: Kept }[]>;
   /** Which of these entries stand in the scope already. */
-  placedIds(scope: string, ids: readonly string[]): Promise<Set<string>>;
+  placedAlready(scope: string, hashes: readonly string[]): Promise<Set<string>>;
   /** Scopes of each entity; key is `aboutKey`; entities without one are left out. */
   memberships(abouts: readonly About[]): Promise<Map<string, string[]>>;
   /** Entities that follow any of these. */

@@ -41,5 +41,7 @@ export const apiary: Kind<ApiaryBody> = {
   about: ['apiary'],
   erasable: false,
   body: apiaryBody,
+  writer: 'anyone',
+  fold: { as: 'register', into: 'apiary' },
   steps: [],
 };

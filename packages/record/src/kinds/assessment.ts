@@ -39,5 +39,7 @@ export const assessment: Kind<AssessmentBody> = {
   about: ['colony'],
   erasable: false,
   body: assessmentBody,
+  writer: 'anyone',
+  fold: { as: 'list', into: 'assessments', newestFirstBy: (body) => body.statedAt },
   steps: [],
 };

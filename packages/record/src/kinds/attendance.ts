@@ -13,5 +13,7 @@ export const attendance: Kind<AttendanceBody> = {
   about: ['visit'],
   erasable: true,
   body: attendanceBody,
+  writer: 'anyone',
+  fold: { as: 'register', into: 'attendance' },
   steps: [],
 };

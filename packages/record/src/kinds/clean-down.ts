@@ -22,5 +22,7 @@ export const cleanDown: Kind<CleanDownBody> = {
   about: ['visit'],
   erasable: false,
   body: cleanDownBody,
+  writer: 'anyone',
+  fold: { as: 'list', into: 'cleanDowns' },
   steps: [],
 };

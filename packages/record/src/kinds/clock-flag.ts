@@ -15,5 +15,7 @@ export const clockFlag: Kind<ClockFlagBody> = {
   about: 'any',
   erasable: false,
   body: clockFlagBody,
+  writer: 'office',
+  fold: { as: 'clock flag' },
   steps: [],
 };

@@ -20,5 +20,7 @@ export const colony: Kind<ColonyBody> = {
   about: ['colony'],
   erasable: false,
   body: colonyBody,
+  writer: 'anyone',
+  fold: { as: 'register', into: 'colony' },
   steps: [],
 };

@@ -6,7 +6,9 @@ import type { Kind } from './kind.ts';
 export const correctionBody = z.strictObject({
   corrects: identifier,
   reason: z.string().min(1).max(500),
-  /** The whole body as it should have been, of the corrected entry's kind in its newest version. */
+  /** Version of the corrected entry's kind in which `body` is written. */
+  version: z.int().min(1),
+  /** The whole body as it should have been. */
   body: z.unknown(),
 });
 export type CorrectionBody = z.infer<typeof correctionBody>;
@@ -17,5 +19,7 @@ export const correction: Kind<CorrectionBody> = {
   about: 'any',
   erasable: 'as corrected',
   body: correctionBody,
+  writer: 'anyone',
+  fold: { as: 'correction' },
   steps: [],
 };

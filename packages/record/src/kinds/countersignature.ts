@@ -17,5 +17,7 @@ export const countersignature: Kind<CountersignatureBody> = {
   about: ['device'],
   erasable: false,
   body: countersignatureBody,
+  writer: 'office',
+  fold: { as: 'list', into: 'countersignatures' },
   steps: [],
 };

@@ -20,5 +20,7 @@ export const device: Kind<DeviceBody> = {
   about: ['device'],
   erasable: false,
   body: deviceBody,
+  writer: 'anyone',
+  fold: { as: 'register', into: 'device' },
   steps: [],
 };

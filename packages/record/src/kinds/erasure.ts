@@ -17,5 +17,7 @@ export const erasure: Kind<ErasureBody> = {
   about: 'any',
   erasable: false,
   body: erasureBody,
+  writer: 'office',
+  fold: { as: 'erasure' },
   steps: [],
 };

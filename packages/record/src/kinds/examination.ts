@@ -110,5 +110,7 @@ export const examination: Kind<ExaminationBody> = {
   about: ['colony'],
   erasable: false,
   body: examinationBody,
+  writer: 'anyone',
+  fold: { as: 'list', into: 'examinations', newestFirstBy: (body) => body.observedAt },
   steps: [],
 };

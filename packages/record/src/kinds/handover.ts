@@ -20,5 +20,7 @@ export const handover: Kind<HandoverBody> = {
   about: ['visit'],
   erasable: true,
   body: handoverBody,
+  writer: 'anyone',
+  fold: { as: 'list', into: 'handovers' },
   steps: [],
 };

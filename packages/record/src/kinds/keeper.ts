@@ -19,5 +19,7 @@ export const keeper: Kind<KeeperBody> = {
   about: ['keeper'],
   erasable: true,
   body: keeperBody,
+  writer: 'anyone',
+  fold: { as: 'register', into: 'keeper' },
   steps: [],
 };

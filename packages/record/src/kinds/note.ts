@@ -11,5 +11,7 @@ export const note: Kind<NoteBody> = {
   about: 'any',
   erasable: true,
   body: noteBody,
+  writer: 'anyone',
+  fold: { as: 'list', into: 'notes' },
   steps: [],
 };

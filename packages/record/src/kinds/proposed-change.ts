@@ -19,5 +19,7 @@ export const proposedChange: Kind<ProposedChangeBody> = {
   about: ['apiary', 'colony'],
   erasable: false,
   body: proposedChangeBody,
+  writer: 'anyone',
+  fold: { as: 'list', into: 'proposals' },
   steps: [],
 };

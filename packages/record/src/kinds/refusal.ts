@@ -18,5 +18,7 @@ export const refusal: Kind<RefusalBody> = {
   about: ['device'],
   erasable: false,
   body: refusalBody,
+  writer: 'office',
+  fold: { as: 'list', into: 'refusals' },
   steps: [],
 };

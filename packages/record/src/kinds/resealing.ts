@@ -18,5 +18,7 @@ export const resealing: Kind<ResealingBody> = {
   about: ['device'],
   erasable: false,
   body: resealingBody,
+  writer: 'anyone',
+  fold: { as: 'list', into: 'resealings' },
   steps: [],
 };

@@ -28,5 +28,7 @@ export const visit: Kind<VisitBody> = {
   about: ['visit'],
   erasable: false,
   body: visitBody,
+  writer: 'anyone',
+  fold: { as: 'register', into: 'visit' },
   steps: [],
 };
