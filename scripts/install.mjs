@@ -34,8 +34,9 @@ function whyInstall() {
   const wanted = packagesOf(join(house, 'package-lock.json'));
   const have = packagesOf(installed);
   for (const [path, { version, optional, link }] of Object.entries(wanted)) {
-    if (!path.startsWith('node_modules/') || optional || link) continue;
-    if (have[path]?.version !== version) return `${path.replace(/^.*node_modules[/]/, '')} ${version} is missing`;
+    if (!path.startsWith('node_modules/') || optional) continue;
+    const isThere = link ? have[path]?.link : have[path]?.version === version;
+    if (!isThere) return `${path.replace(/^.*node_modules[/]/, '')} ${version ?? ''} is missing`;
   }
   return undefined;
 }
@@ -51,7 +52,7 @@ function packagesOf(path) {
 }
 
 const causes = [
-  [/ENOSPC/, 'The disk is full. About 1.5 GB are needed for the dependencies; make room, then run the command again.'],
+  [/ENOSPC/, 'The disk is full. About 1 GB is needed for the dependencies; make room, then run the command again.'],
   [
     /ENOTFOUND|EAI_AGAIN|ECONNREFUSED|ECONNRESET|ETIMEDOUT|ENETUNREACH|EHOSTUNREACH|ENOTCACHED|ERR_SOCKET_TIMEOUT|network/,
     'The package registry cannot be reached. Check the network (and any proxy: npm config get proxy), then run the command again.',
