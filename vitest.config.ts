@@ -26,6 +26,8 @@ export default defineConfig({
           environment: 'node',
           testTimeout: 30_000,
           hookTimeout: 60_000,
+          // One PostgreSQL for the run; each test copies a database of its own.
+          ...(name === 'server' ? { globalSetup: './src/store/acceptance/clusters.ts' } : {}),
         },
       })),
       {

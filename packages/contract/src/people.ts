@@ -1,0 +1,24 @@
+import { identifier } from '@combside/record/entry';
+import { z } from 'zod';
+
+/** What a person may do: an inspector writes as himself in the districts granted, the office also settles and plans. */
+export const role = z.enum(['inspector', 'office', 'server']);
+export type Role = z.infer<typeof role>;
+
+export const person = z.object({ person: identifier, name: z.string(), role, active: z.boolean() });
+export type Person = z.infer<typeof person>;
+
+/** `GET /api/people`: names behind the `by` of entries, for everybody signed in. */
+export const people = z.object({ people: z.array(person) });
+export type People = z.infer<typeof people>;
+
+/** `GET /api/me`: who is signed in here, and what was granted. */
+export const me = z.object({
+  person: identifier,
+  name: z.string(),
+  role,
+  email: z.string(),
+  /** Districts granted, all of them by name. */
+  districts: z.array(z.string()),
+});
+export type Me = z.infer<typeof me>;

@@ -1,0 +1,21 @@
+/**
+ * The protocol version: phones send it with every message (`Combside-Protocol`), the server answers with its own.
+ * Raise it when any message or entry kind changes shape, add a line to the history, and pin the new hash in
+ * `version.test.ts`. A change an older phone cannot live with also raises `oldestServed`.
+ */
+export const protocolVersion = 1;
+
+/** The oldest phone the server still serves. It must keep being able to hand over what it recorded. */
+export const oldestServed = 1;
+
+/** What each version brought, oldest first. */
+export const protocolHistory: readonly { readonly version: number; readonly brought: string }[] = [
+  {
+    version: 1,
+    brought:
+      'hello, push, pull, scopes, checkpoint, people, photographs, live events; districts, visits, apiaries, and the pages of a visit, an apiary and a colony',
+  },
+];
+
+/** Header that carries the protocol version, both ways. */
+export const protocolHeader = 'combside-protocol';

@@ -1,0 +1,27 @@
+import type { ColonyPage } from '@combside/contract/colony-page';
+import { apiaryLineOf } from './apiaries.ts';
+import type { Database } from './database.ts';
+import { ServerError } from './errors.ts';
+import { assertReadable, newestArrival, peopleIn, photographsShown, stateOf } from './page-parts.ts';
+import type { Rights } from './rights.ts';
+
+/**
+ * One colony with everything ever seen in it.
+ *
+ * @throws ServerError `not-found`, also for a colony in a district that is not granted
+ */
+export async function colonyPageOf(database: Database, rights: Rights, colony: string): Promise<ColonyPage> {
+  const position = await newestArrival(database);
+  const state = await stateOf(database, 'colony', colony);
+  if (!state) throw new ServerError('not-found');
+  const site = state.colony.current?.body.apiary ?? state.examinations[0]?.body.apiary;
+  const apiary = site ? await apiaryLineOf(database, site) : null;
+  const author = state.colony.history[0]?.written.by ?? state.examinations[0]?.written.by ?? null;
+  assertReadable(rights, apiary?.district ?? null, author);
+  const photographs = await photographsShown(
+    database,
+    state.examinations.map((examination) => ({ colony, examination })),
+  );
+  const people = await peopleIn(database, [state], []);
+  return { colony: state, apiary, photographs, people: [...people], position } as ColonyPage;
+}

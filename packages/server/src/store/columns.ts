@@ -1,0 +1,103 @@
+import type { ApiaryState, ColonyState, KeeperState } from '@combside/record/states';
+import type { KeptState } from '@combside/record/store';
+import type { ApiarySummary, ColonySummary, KeeperSummary, VisitSummary } from '@combside/record/summary';
+
+/** What a state's row carries for lists, search and the map. Null where the type has no such thing. */
+export interface Columns {
+  readonly district: string | null;
+  readonly keeper: string | null;
+  readonly apiary: string | null;
+  readonly inspector: string | null;
+  readonly name: string | null;
+  readonly search: string | null;
+  /** `(longitude,latitude)`, as PostgreSQL writes a point. */
+  readonly place: string | null;
+  readonly happened_at: string | null;
+  /** Visits that examined this colony, each with the result last stated. */
+  readonly visits: readonly { readonly visit: string; readonly result: string | null }[];
+  /** Hashes of the photographs it speaks of. */
+  readonly photographs: readonly string[];
+}
+
+const none: Columns = {
+  district: null,
+  keeper: null,
+  apiary: null,
+  inspector: null,
+  name: null,
+  search: null,
+  place: null,
+  happened_at: null,
+  visits: [],
+  photographs: [],
+};
+
+/** Draws the columns of a folded state. */
+export function columnsOf(kept: KeptState): Columns {
+  switch (kept.summary.about.type) {
+    case 'keeper': {
+      const summary = kept.summary as KeeperSummary;
+      const body = (kept.state as KeeperState).keeper.current?.body;
+      return {
+        ...none,
+        name: storable(summary.name),
+        search: storable([summary.name, summary.number, body?.addressWords].filter(Boolean).join('\n')),
+      };
+    }
+    case 'apiary': {
+      const summary = kept.summary as ApiarySummary;
+      const body = (kept.state as ApiaryState).apiary.current?.body;
+      const { latitude, longitude } = summary;
+      return {
+        ...none,
+        district: storable(summary.district),
+        keeper: summary.keeper,
+        name: storable(summary.name),
+        search: storable([summary.name, body?.addressWords].filter(Boolean).join('\n')),
+        place: latitude === null || longitude === null ? null : `(${longitude},${latitude})`,
+      };
+    }
+    case 'colony': {
+      const summary = kept.summary as ColonySummary;
+      const state = kept.state as ColonyState;
+      const readings = state.examinations.flatMap((one) => [one.body, one.original]);
+      return {
+        ...none,
+        apiary: summary.apiary,
+        name: storable(summary.label),
+        happened_at: moment(summary.lastExaminedAt),
+        visits: distinct(readings.map((body) => body.visit)).map((visit) => ({
+          visit,
+          // Newest first, so the first one found is the one last stated.
+          result: storable(state.assessments.find((one) => one.body.visit === visit)?.body.result ?? null),
+        })),
+        photographs: distinct(readings.flatMap((body) => body.photographs.map((photograph) => photograph.hash))),
+      };
+    }
+    case 'visit': {
+      const summary = kept.summary as VisitSummary;
+      return {
+        ...none,
+        apiary: summary.apiary,
+        inspector: summary.inspector,
+        happened_at: moment(summary.startedAt ?? summary.plannedFor),
+      };
+    }
+    default:
+      return none;
+  }
+}
+
+/** Text as a column takes it: PostgreSQL has no U+0000. The entry itself keeps it. */
+export function storable<T extends string | null>(text: T): T {
+  return (text === null ? null : text.replaceAll('\u0000', '\uFFFD')) as T;
+}
+
+/** An instant as PostgreSQL takes it, or null where the text has the shape of one but names no moment (month 13). */
+export function moment(text: string | null): string | null {
+  return text === null || Number.isNaN(Date.parse(text)) ? null : text;
+}
+
+function distinct(values: readonly string[]): readonly string[] {
+  return [...new Set(values)];
+}

@@ -1,0 +1,50 @@
+import type { Entry } from '@combside/record/entry';
+import type { Checkpoint, Greeting, Page, PushResult } from '@combside/record/transport';
+import type { Rights } from './rights.ts';
+
+/** What the parts of the server are to one another. `start.ts` makes each and hands it to the HTTP edge. */
+
+/** Who is signed in: the rights, and the mail address of the account. */
+export interface SignedIn {
+  readonly rights: Rights;
+  readonly email: string;
+}
+
+export interface AccountsPart {
+  /** Answers everything below `/api/auth`. */
+  readonly handle: (request: Request) => Promise<Response>;
+  /** The person behind a request's cookies, or null. */
+  readonly signedIn: (headers: Headers) => Promise<SignedIn | null>;
+}
+
+export interface PhotographsPart {
+  /** Answers the upload protocol below `/api/uploads`, for one person. */
+  readonly handleUpload: (request: Request, person: string) => Promise<Response>;
+  /** The bytes of a photograph, or null where there are none that this person may see. */
+  readonly open: (
+    hash: string,
+    rights: Rights,
+  ) => Promise<{
+    readonly body: ReadableStream<Uint8Array>;
+    readonly bytes: number;
+    readonly mediaType: string;
+  } | null>;
+  /** Which of these are held. */
+  readonly held: (hashes: readonly string[]) => Promise<readonly string[]>;
+}
+
+/** The office as the wire sees it: the four questions of the record's transport, asked by one person. */
+export interface OfficePart {
+  readonly greet: (rights: Rights) => Promise<Greeting>;
+  readonly push: (rights: Rights, entries: readonly Entry[]) => Promise<readonly PushResult[]>;
+  readonly pull: (rights: Rights, scope: string, after: number, limit: number) => Promise<Page>;
+  readonly checkpoint: (rights: Rights, scope: string, position: number) => Promise<Checkpoint>;
+}
+
+/** Wakes whoever waits when entries were placed, by this process or another. */
+export interface ArrivalsPart {
+  readonly subscribe: (wake: () => void) => () => void;
+}
+
+/** Header in which the HTTP edge says from where a request came; whatever the client wrote there is thrown away. */
+export const addressHeader = 'x-combside-address';

@@ -1,0 +1,73 @@
+import type { Person } from '@combside/contract/people';
+import { sql } from 'kysely';
+import type { Database } from './database.ts';
+import { everyDistrict, type Rights } from './rights.ts';
+
+/** What is written down about a person the record names. */
+export interface PersonWritten extends Person {
+  readonly account: string | null;
+  /** Districts granted; `['*']` for all of them. */
+  readonly districts: readonly string[];
+}
+
+/** The directory: names behind the `by` of entries. */
+export async function peopleOf(database: Database): Promise<readonly Person[]> {
+  return database.sql
+    .selectFrom('combside.people')
+    .select(['person', 'name', 'role', 'active'])
+    .orderBy('name')
+    .execute();
+}
+
+/** Those of the directory that are named here. */
+export async function peopleNamed(database: Database, ids: Iterable<string>): Promise<readonly Person[]> {
+  const wanted = [...new Set(ids)];
+  if (wanted.length === 0) return [];
+  return database.sql
+    .selectFrom('combside.people')
+    .select(['person', 'name', 'role', 'active'])
+    .where('person', 'in', wanted)
+    .orderBy('name')
+    .execute();
+}
+
+/** Rights of the person behind a sign-in account, or null where there is none or he is no longer active. */
+export async function rightsOfAccount(database: Database, account: string): Promise<Rights | null> {
+  const found = await sql<{ person: string; name: string; role: Rights['role']; districts: string[] }>`
+    select person, name, role, array(select district from combside.grants where grants.person = people.person
+      order by district) as districts
+    from combside.people where account = ${account} and active`.execute(database.sql);
+  const row = found.rows[0];
+  if (!row) return null;
+  return { ...row, districts: row.districts.includes(everyDistrict) ? 'all' : row.districts };
+}
+
+/** Rights of a person by the identifier entries carry, signed in or not. */
+export async function rightsOfPerson(database: Database, person: string): Promise<Rights | null> {
+  const found = await sql<{ person: string; name: string; role: Rights['role']; districts: string[] }>`
+    select person, name, role, array(select district from combside.grants where grants.person = people.person
+      order by district) as districts
+    from combside.people where person = ${person}::uuid and active`.execute(database.sql);
+  const row = found.rows[0];
+  if (!row) return null;
+  return { ...row, districts: row.districts.includes(everyDistrict) ? 'all' : row.districts };
+}
+
+/** Writes a person down, or what changed about him; grants become exactly those given. */
+export async function writePerson(database: Database, person: PersonWritten, at: Date): Promise<void> {
+  const { districts, ...row } = person;
+  await database.sql.transaction().execute(async (transaction) => {
+    await transaction
+      .insertInto('combside.people')
+      .values(row)
+      .onConflict((conflict) => conflict.column('person').doUpdateSet(row))
+      .execute();
+    await transaction.deleteFrom('combside.grants').where('person', '=', person.person).execute();
+    for (const district of districts) {
+      await transaction
+        .insertInto('combside.grants')
+        .values({ person: person.person, district, granted_at: at.toISOString() })
+        .execute();
+    }
+  });
+}
