@@ -223,7 +223,7 @@ function after(draft: Draft, tap: Tap): Draft | Refused {
         tap.combSides !== null &&
         !(tap.combSides >= 0 && tap.combSides <= 60 && Number.isInteger(tap.combSides * 4))
       ) {
-        return outOfRange('sealed-brood', 0, 60);
+        return outOfRange('sealed', 0, 60);
       }
       return { ...draft, sealedBroodCombSides: tap.combSides };
     case 'sign':
