@@ -116,7 +116,10 @@ function cellsOpenedIn(examination: ExaminationBody): number | null {
   return byPlace.size === 0 ? null : [...byPlace.values()].reduce((sum, cells) => sum + cells, 0);
 }
 
-/** Cells affected by frame: on each side the sign with most cells, the two sides added. */
+/**
+ * Cells affected by frame: on each side the sign with most cells, the two sides added. As soon as one frame was counted,
+ * the other frames looked at stand beside it with none, since the comb score is a mean over every brood frame.
+ */
 function frameCountsOf(examination: ExaminationBody): FrameCount[] {
   const sides = new Map<string, Map<string, number>>();
   for (const looked of examination.signs) {
@@ -130,9 +133,16 @@ function frameCountsOf(examination: ExaminationBody): FrameCount[] {
       sides.set(frame, bySide);
     }
   }
-  return [...sides.entries()]
+  if (sides.size === 0) return [];
+  const counted = [...sides.entries()]
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([frame, bySide]) => ({ frame, cellsAffected: [...bySide.values()].reduce((sum, cells) => sum + cells, 0) }));
+  const others = examination.boxes.flatMap((box) => {
+    const told = counted.filter((one) => one.frame.startsWith(`${box.box}/`)).length;
+    const rest = Math.max(0, box.framesSeen - told);
+    return Array.from({ length: rest }, (_, index) => ({ frame: `${box.box}/other ${index + 1}`, cellsAffected: 0 }));
+  });
+  return [...counted, ...others];
 }
 
 /** Days since the last time; an answer "yes" without a date counts as today, since nobody can say that it was earlier. */

@@ -30,7 +30,7 @@ export function cleanDownOwedAtExit(visit: VisitState, colonies: readonly Colony
     .flatMap((one) => one.examinations)
     .filter((one) => one.body.visit === visit.about.id)
     .map((one) => one.body.observedAt);
-  const last = opened.reduce((newest, one) => (one > newest ? one : newest), '');
+  const last = opened.sort().at(-1) ?? '';
   const done = visit.cleanDowns.some((one) => one.body.after === null && one.body.doneAt >= last);
   return done ? null : { where: 'at the exit', after: null };
 }

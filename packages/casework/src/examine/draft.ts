@@ -23,6 +23,8 @@ export type Tap =
   | { readonly tap: 'depth'; readonly depth: Exclude<Depth, 'full' | 'part'> | null }
   | { readonly tap: 'frames held'; readonly box: string; readonly frames: number }
   | { readonly tap: 'frames seen'; readonly box: string; readonly frames: number | null }
+  /** One tap for all of it: every brood frame, both sides, bees shaken off (in a dead hive: top bar toward the viewer). */
+  | { readonly tap: 'everything looked at' }
   | { readonly tap: 'sides'; readonly box: string; readonly sides: 'both' | 'one' | null }
   | { readonly tap: 'bees shaken'; readonly shaken: boolean | null }
   | { readonly tap: 'light'; readonly light: ExaminationBody['light'] }
@@ -200,6 +202,14 @@ function after(draft: Draft, tap: Tap): Draft | Refused {
       }
       return withBox(draft, { ...box, framesSeen: tap.frames });
     }
+    case 'everything looked at':
+      if (draft.boxes.every((one) => one.framesHeld === 0)) return refused('casework.refused.frames-not-known');
+      return {
+        ...draft,
+        depth: null,
+        boxes: draft.boxes.map((one) => ({ ...one, framesSeen: one.framesHeld, sides: 'both' })),
+        ...(draft.hiveState === 'living' ? { beesShaken: true } : { hold: 'top bar toward the viewer' as const }),
+      };
     case 'sides': {
       const box = draft.boxes.find((one) => one.box === tap.box);
       if (!box) return refused('casework.refused.unknown-box', { box: tap.box });

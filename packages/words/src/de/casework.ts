@@ -167,6 +167,18 @@ export const casework = {
     '{metres, select, none {Für diesen Stand ist keine Lage bekannt.} other {Lage nur auf {metres} m genau bekannt.}}',
   'casework.warning.not-answered': 'Eine Warnung wurde gezeigt und nicht beantwortet.',
 
+  'casework.warned.cold': 'kalt',
+  'casework.warned.bees-do-not-fly': 'zu kalt für Bienenflug',
+  'casework.warned.rain': 'Regen',
+  'casework.warned.wind': 'starker Wind',
+  'casework.warned.thunder': 'Gewitter in der Nähe',
+  'casework.warned.foehn': 'Föhn',
+  'casework.warned.robbing': 'Räuberei',
+  'casework.warned.dearth': 'Trachtlücke',
+  'casework.warned.honey-taken': 'Honig vor kurzem entnommen',
+  'casework.warned.little-brood-season': 'wenig Brut um diese Jahreszeit',
+  'casework.warned.temperature-not-known': 'Lufttemperatur nicht gemessen',
+
   'casework.count.differs': 'Im Register: {registered} Völker; gezählt: {counted}. Eine Änderung ist vorgeschlagen.',
   'casework.count.never-registered': 'Keine Zahl im Register; gezählt: {counted}. Eine Änderung ist vorgeschlagen.',
 

@@ -165,6 +165,18 @@ export const casework = {
     '{metres, select, none {No position is known for this site.} other {Position known only within {metres} m.}}',
   'casework.warning.not-answered': 'A warning was shown and not answered.',
 
+  'casework.warned.cold': 'cold',
+  'casework.warned.bees-do-not-fly': 'too cold for bees to fly',
+  'casework.warned.rain': 'rain',
+  'casework.warned.wind': 'strong wind',
+  'casework.warned.thunder': 'thunder near',
+  'casework.warned.foehn': 'foehn',
+  'casework.warned.robbing': 'robbing',
+  'casework.warned.dearth': 'no nectar coming in',
+  'casework.warned.honey-taken': 'honey taken lately',
+  'casework.warned.little-brood-season': 'little brood at this time of year',
+  'casework.warned.temperature-not-known': 'air temperature not measured',
+
   'casework.count.differs': 'Register: {registered} colonies; counted: {counted}. A change is proposed.',
   'casework.count.never-registered': 'No number on the register; counted: {counted}. A change is proposed.',
 
