@@ -1,10 +1,13 @@
 import type { Person } from '@combside/contract/people';
 import type { PhotographShown } from '@combside/contract/photograph';
+import { foldVersion } from '@combside/record/fold';
 import type { ExaminationBody } from '@combside/record/kinds/examination';
+import { openReader } from '@combside/record/reader';
 import type { Folded, StateBase, StateByType } from '@combside/record/states';
 import { sql } from 'kysely';
 import type { Database } from './database.ts';
 import { ServerError } from './errors.ts';
+import { openOfficeStore } from './office-store.ts';
 import { peopleNamed } from './people.ts';
 import { mayRead, type Rights } from './rights.ts';
 
@@ -14,13 +17,30 @@ export async function stateOf<T extends keyof StateByType>(
   type: T,
   id: string,
 ): Promise<StateByType[T] | null> {
-  const row = await database.sql
+  return (await statesOf(database, type, [id]))[0] ?? null;
+}
+
+/**
+ * Folded states by identifier; unknown ones are left out. A state made by another version of the fold is never shown: it
+ * is folded anew from its entries, as the background will do for good.
+ */
+export async function statesOf<T extends keyof StateByType>(
+  database: Database,
+  type: T,
+  ids: readonly string[],
+): Promise<StateByType[T][]> {
+  if (ids.length === 0) return [];
+  const rows = await database.sql
     .selectFrom('combside.states')
-    .select('state')
+    .select(['entity_id', 'fold_version', 'state'])
     .where('entity_type', '=', type)
-    .where('entity_id', '=', id)
-    .executeTakeFirst();
-  return (row?.state as StateByType[T] | undefined) ?? null;
+    .where('entity_id', 'in', [...new Set(ids)])
+    .execute();
+  const reader = openReader(openOfficeStore(database));
+  const states = await Promise.all(
+    rows.map((row) => (row.fold_version === foldVersion ? row.state : reader.state({ type, id: row.entity_id }))),
+  );
+  return states.filter((state) => state !== null) as StateByType[T][];
 }
 
 /**

@@ -4,7 +4,7 @@ import { sql } from 'kysely';
 import { apiaryLineOf } from './apiaries.ts';
 import type { Database } from './database.ts';
 import { ServerError } from './errors.ts';
-import { assertReadable, newestArrival, peopleIn, photographsShown, stateOf } from './page-parts.ts';
+import { assertReadable, newestArrival, peopleIn, photographsShown, stateOf, statesOf } from './page-parts.ts';
 import type { Rights } from './rights.ts';
 
 /**
@@ -20,11 +20,17 @@ export async function visitPageOf(database: Database, rights: Rights, visit: str
   const apiary = await apiaryLineOf(database, body.apiary);
   assertReadable(rights, apiary?.district ?? null, body.inspector);
 
-  const found = await sql<{ state: ColonyState }>`
-    select colony.state from combside.visit_colonies seen
-    join combside.states colony on colony.entity_type = 'colony' and colony.entity_id = seen.colony
-    where seen.visit = ${visit}::uuid`.execute(database.sql);
-  const colonies = found.rows.map(({ state }) => colonySeen(state, visit)).filter((one) => one.examinations.length > 0);
+  const seen = await database.sql
+    .selectFrom('combside.visit_colonies')
+    .select('colony')
+    .where('visit', '=', visit)
+    .execute();
+  const found = await statesOf(
+    database,
+    'colony',
+    seen.map((row) => row.colony),
+  );
+  const colonies = found.map((colony) => colonySeen(colony, visit)).filter((one) => one.examinations.length > 0);
   colonies.sort((a, b) => a.label.localeCompare(b.label, 'en', { numeric: true }) || (a.colony < b.colony ? -1 : 1));
 
   const keeper = apiary?.keeper ? await stateOf(database, 'keeper', apiary.keeper) : null;
@@ -32,7 +38,7 @@ export async function visitPageOf(database: Database, rights: Rights, visit: str
     database,
     colonies.flatMap((one) => one.examinations.map((examination) => ({ colony: one.colony, examination }))),
   );
-  const states = [state, keeper, ...found.rows.map((row) => row.state)];
+  const states = [state, keeper, ...found];
   return {
     visit: state,
     apiary,

@@ -1,0 +1,60 @@
+import type { MiddlewareHandler } from 'hono';
+import { refuse } from './answers.ts';
+
+/**
+ * What a page of ours may do. Styles may stand in attributes, because drawings and the map set them; scripts may not.
+ * WebAssembly reads codes and combs; `blob:` shows a paper that the page has just made.
+ */
+const contentSecurityPolicy = [
+  "default-src 'self'",
+  "script-src 'self' 'wasm-unsafe-eval'",
+  "style-src 'self' 'unsafe-inline'",
+  "img-src 'self' data: blob:",
+  "font-src 'self' data:",
+  "connect-src 'self'",
+  "worker-src 'self' blob:",
+  "frame-src 'self' blob:",
+  "object-src 'none'",
+  "base-uri 'none'",
+  "form-action 'self'",
+  "frame-ancestors 'none'",
+].join('; ');
+
+/** Headers on every answer. Camera and position are for our own pages; nothing else is for anybody. */
+export function securityHeaders(secure: boolean): MiddlewareHandler {
+  return async (context, next) => {
+    await next();
+    const set = (name: string, value: string): void => {
+      if (!context.res.headers.has(name)) context.res.headers.set(name, value);
+    };
+    set('content-security-policy', contentSecurityPolicy);
+    set('x-content-type-options', 'nosniff');
+    set('x-frame-options', 'DENY');
+    set('referrer-policy', 'no-referrer');
+    set('cross-origin-opener-policy', 'same-origin');
+    set('cross-origin-resource-policy', 'same-origin');
+    set('permissions-policy', 'camera=(self), geolocation=(self), microphone=(), payment=(), usb=()');
+    if (secure) set('strict-transport-security', 'max-age=31536000');
+  };
+}
+
+/**
+ * Refuses a change that a page of somebody else asks for. Browsers send `Origin` with every such request; programs that
+ * send none have no cookies to steal. Cookies are also `SameSite=Strict`: this is the second lock.
+ */
+export const sameOriginOnly: MiddlewareHandler = async (context, next) => {
+  const { method } = context.req;
+  const origin = context.req.header('origin');
+  if (method !== 'GET' && method !== 'HEAD' && origin !== undefined && !sameHost(origin, context.req.header('host'))) {
+    return refuse(context, 'wrong-origin');
+  }
+  return next();
+};
+
+function sameHost(origin: string, host: string | undefined): boolean {
+  try {
+    return new URL(origin).host === host;
+  } catch {
+    return false;
+  }
+}
