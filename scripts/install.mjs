@@ -1,8 +1,13 @@
-import { existsSync, readFileSync, rmSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { house, Missing, run, spent } from './run.mjs';
 
+const lock = join(house, 'package-lock.json');
+/** npm's own list of what it installed. */
 const installed = join(house, 'node_modules/.package-lock.json');
+/** The lock file these dependencies were installed from, as a hash. */
+const stamp = join(house, 'node_modules/.installed-from');
 
 /**
  * Installs the dependencies when they are not there, or not the ones package-lock.json asks for.
@@ -25,13 +30,15 @@ export async function installWhenNeeded() {
     rmSync(installed, { force: true });
     throw new Missing(explain(output));
   }
+  writeFileSync(stamp, hashOf(lock));
   console.log(`Installed in ${spent(since)}.\n`);
 }
 
-/** Compares the lock file with npm's own list of what it installed; undefined when both agree. */
+/** Undefined when the stamp names this lock file, or when npm's own list of what it installed agrees with it. */
 function whyInstall() {
   if (!existsSync(installed)) return 'first run';
-  const wanted = packagesOf(join(house, 'package-lock.json'));
+  if (existsSync(stamp) && readFileSync(stamp, 'utf8') === hashOf(lock)) return undefined;
+  const wanted = packagesOf(lock);
   const have = packagesOf(installed);
   for (const [path, { version, optional, link }] of Object.entries(wanted)) {
     if (!path.startsWith('node_modules/') || optional) continue;
@@ -39,6 +46,10 @@ function whyInstall() {
     if (!isThere) return `${path.replace(/^.*node_modules[/]/, '')} ${version ?? ''} is missing`;
   }
   return undefined;
+}
+
+function hashOf(path) {
+  return createHash('sha256').update(readFileSync(path)).digest('hex');
 }
 
 function packagesOf(path) {

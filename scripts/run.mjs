@@ -46,21 +46,27 @@ export function runNode(args, options) {
   return run(process.execPath, args, options);
 }
 
-/** Ends every running child when this process is interrupted, then ends this one. */
+/**
+ * Ends every running child when this process is interrupted, then ends this one.
+ *
+ * @returns {() => void} takes the arrangement back
+ */
 export function endChildrenOnInterrupt() {
-  for (const [signal, code] of [
-    ['SIGINT', 130],
-    ['SIGTERM', 143],
-    ['SIGHUP', 129],
-  ]) {
-    process.once(signal, () => {
-      for (const child of running) child.kill('SIGTERM');
-      setTimeout(() => process.exit(code), 3000).unref();
-      setInterval(() => {
-        if (running.size === 0) process.exit(code);
-      }, 50);
-    });
-  }
+  const codes = { SIGINT: 130, SIGTERM: 143, SIGHUP: 129 };
+  const end = (signal) => {
+    for (const child of running) child.kill('SIGTERM');
+    // npm goes on for a while after it was asked to stop; what it leaves half done is done anew next time.
+    setTimeout(() => {
+      for (const child of running) child.kill('SIGKILL');
+    }, 3000);
+    setInterval(() => {
+      if (running.size === 0) process.exit(codes[signal]);
+    }, 50);
+  };
+  for (const signal of Object.keys(codes)) process.once(signal, end);
+  return () => {
+    for (const signal of Object.keys(codes)) process.off(signal, end);
+  };
 }
 
 /** "4.2 s", or "2 min 5 s" from two minutes on. */

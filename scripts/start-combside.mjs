@@ -3,7 +3,7 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { buildWhenStale } from './build.mjs';
 import { installWhenNeeded } from './install.mjs';
-import { house, Missing } from './run.mjs';
+import { endChildrenOnInterrupt, house, Missing } from './run.mjs';
 
 /** How the server starts when nothing else is asked for: here, for this machine only, with the invented demo district. */
 const asUsual = ['--data', './data', '--port', '4680', '--host', '127.0.0.1', '--demo'];
@@ -14,6 +14,7 @@ const asUsual = ['--data', './data', '--port', '4680', '--host', '127.0.0.1', '-
  * @param {readonly string[]} args options for the server; they stand after the usual ones, so the last word is theirs
  */
 export async function startCombside(args) {
+  const serveOnly = endChildrenOnInterrupt();
   try {
     await installWhenNeeded();
   } catch (error) {
@@ -33,6 +34,7 @@ export async function startCombside(args) {
     process.exitCode = 1;
     return;
   }
+  serveOnly();
   process.exitCode = await serve(entry, args);
 }
 
