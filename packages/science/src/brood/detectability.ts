@@ -52,6 +52,8 @@ export const eyeBands = {
   openHive: share(0.6, 0.95),
   /** Mummies before the entrance are noticed from outside. */
   outside: share(0.1, 0.4),
+  /** The look as a whole fails, however much there is: tired, hurried, called away. */
+  lapse: share(0.005, 0.05),
   /** Frames seen of frames held, when only "part" was said. */
   partNotSaid: share(0.2, 0.6),
 } as const satisfies Record<string, SourcedValue>;
@@ -212,7 +214,8 @@ export function sealedBroodShare(look: Look): number {
 
 /**
  * Chance that a colony with this many diseased cells showed nothing to this look: hypergeometric over the frames, the
- * cells of a frame spread evenly, each cell in sight noticed with the chance above, independently.
+ * cells of a frame spread evenly, each cell in sight noticed with the chance above, independently; and the lapse of a
+ * whole look, so that no number of cells is certain to be found.
  *
  * @param cells diseased cells in the colony, from 0; may be a fraction (an expected number)
  * @param place where the trouble shows
@@ -225,7 +228,8 @@ export function chanceNothingShown(cells: number, place: Place, look: Look, eye:
   const notice = noticeChance(place, look, eye);
   if (notice === 0) return 1;
   const { share: framesShare, held, seen } = framesLookedAt(look, eye);
-  if (held === null || seen === null) return (1 - notice * framesShare) ** cells;
+  const withLapse = (missed: number): number => eye.lapse + (1 - eye.lapse) * missed;
+  if (held === null || seen === null) return withLapse((1 - notice * framesShare) ** cells);
   const diseased = framesWith(cells, held);
   const all = ways(held, seen);
   let missed = 0;
@@ -233,5 +237,5 @@ export function chanceNothingShown(cells: number, place: Place, look: Look, eye:
     const drawn = (ways(diseased, inSight) * ways(held - diseased, seen - inSight)) / all;
     missed += drawn * (1 - notice) ** ((cells * inSight) / diseased);
   }
-  return Math.min(1, missed);
+  return withLapse(Math.min(1, missed));
 }

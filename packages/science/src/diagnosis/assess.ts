@@ -209,7 +209,7 @@ export function inWords(point: number, prior: number): Likelihood {
   if (point >= 0.95) return 'almost-sure';
   if (point >= 0.6) return 'likely';
   if (point >= 0.2) return 'possible';
-  if (point >= 0.02 || point >= 2 * prior) return 'cannot-be-left-aside';
+  if (point >= 2 * prior) return 'cannot-be-left-aside';
   return 'nothing-points-to-it';
 }
 

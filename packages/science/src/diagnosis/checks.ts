@@ -106,7 +106,7 @@ const handChecks: readonly Check[] = [
   {
     id: 'rope-test',
     place: 'hive',
-    cost: minutes(3),
+    cost: minutes(2),
     reveals: [],
     improves: same,
     notPossible: (evidence) => {
@@ -119,7 +119,7 @@ const handChecks: readonly Check[] = [
   {
     id: 'open-cells',
     place: 'hive',
-    cost: minutes(5),
+    cost: minutes(6),
     reveals: revealedByOpening,
     improves: (look) => {
       const part = atLeastPart(look);
@@ -138,7 +138,7 @@ const handChecks: readonly Check[] = [
   {
     id: 'scale-search',
     place: 'hive',
-    cost: minutes(4),
+    cost: minutes(5),
     reveals: ['scale.hard_lower', 'scale.rubbery', 'scale.gondola'],
     improves: (look) => ({
       ...atLeastPart(look),
@@ -178,7 +178,7 @@ const handChecks: readonly Check[] = [
   {
     id: 'look-into-open-cells',
     place: 'hive',
-    cost: minutes(3),
+    cost: minutes(5),
     reveals: revealedInOpenCells,
     improves: (look) => ({ ...atLeastPart(look), beesShaken: true }),
     notPossible: (evidence) => {
@@ -214,7 +214,7 @@ const handChecks: readonly Check[] = [
   {
     id: 'look-at-eggs',
     place: 'hive',
-    cost: minutes(2),
+    cost: minutes(3),
     reveals: ['eggs.multi'],
     improves: (look) => ({ ...atLeastPart(look), beesShaken: true }),
     notPossible: (evidence) => livingBrood(evidence) ?? (evidence.signs['eggs.multi'] ? 'done' : null),
@@ -223,7 +223,7 @@ const handChecks: readonly Check[] = [
   {
     id: 'search-floor',
     place: 'hive',
-    cost: minutes(2),
+    cost: minutes(3),
     reveals: ['floor.mummies'],
     improves: (look) => (look.depth === 'outside' ? { ...look, depth: 'tops' } : look),
     notPossible: (evidence) => {

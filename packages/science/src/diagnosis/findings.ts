@@ -19,6 +19,8 @@ export interface EvidenceItem {
   readonly grade: number | 'seen';
   /** The chance of noticing each grade, for a given eye. */
   readonly noticed: (eye: Eye) => number[];
+  /** True when it was looked for on combs: then it shares the luck of the look with the others (see `posterior.ts`). */
+  readonly onCombs: boolean;
 }
 
 /** Why something that was entered does not count. */
@@ -49,10 +51,10 @@ export interface Findings {
 }
 
 /** Cells that stand for a count class: our setting, inside 1-10, 11-100 and more than 100. */
-const cellsOfGrade = [3, 30, 200] as const;
+export const cellsOfGrade = [3, 30, 200] as const;
 
 /** What was seen was seen, however poor the look: the chance of noticing it is never taken as nothing. */
-const leastForSeen = 0.02;
+export const leastForSeen = 0.02;
 
 const capsThatBeesRemove: readonly SignId[] = [
   'cap.sunken',
@@ -178,7 +180,7 @@ export function findingsOf(network: Network, evidence: Evidence): Findings {
     return null;
   };
 
-  for (const { id, measure } of signs) {
+  for (const { id, measure, place } of signs) {
     const answer = answered[id];
     if (!answer) continue;
     const why = whyCountedOnce(id) ?? (answer.outcome === 'not seen' ? whyNotSeenSaysNothing(id) : null);
@@ -194,19 +196,20 @@ export function findingsOf(network: Network, evidence: Evidence): Findings {
         index,
         grade: gradeOf(answer, measure),
         noticed: (eye) => noticedBy(id, look, eye).map((chance) => Math.max(chance, leastForSeen)),
+        onCombs: place !== 'hive',
       });
       continue;
     }
     const noticed = (eye: Eye): number[] => noticedBy(id, look, eye);
     if (cannotShow(id, look)) setAside.push({ node: id, why: 'view-hides-it' });
-    else items.push({ node: id, index, grade: 0, noticed });
+    else items.push({ node: id, index, grade: 0, noticed, onCombs: place !== 'hive' });
   }
 
   const ropeIndex = indexOf.get('rope-test');
   if (ropeIndex !== undefined && evidence.ropeTests.length > 0) {
     if (rope.thread !== null) {
       const grade = rope.thread > ropeOverlap ? 2 : 1;
-      items.push({ node: 'rope-test', index: ropeIndex, grade, noticed: () => [1, 1] });
+      items.push({ node: 'rope-test', index: ropeIndex, grade, noticed: () => [1, 1], onCombs: false });
     } else if (ropeCounts) {
       const cells = rope.failures;
       items.push({
@@ -217,6 +220,7 @@ export function findingsOf(network: Network, evidence: Evidence): Findings {
           const chance = 1 - (1 - eye.ropeInOneCell) ** cells;
           return [chance, chance];
         },
+        onCombs: false,
       });
     } else if (rope.failures > 0) {
       setAside.push({ node: 'rope-test', why: seen('scale.hard_lower') ? 'scale-does-not-rope' : 'rope-test-says-it' });
@@ -237,7 +241,7 @@ export function findingsOf(network: Network, evidence: Evidence): Findings {
     // Repeats on one colony share their errors: a positive counts once, else a negative counts once.
     for (let i = 1; i < valid.length; i++) setAside.push({ node: test, why: 'test-counted-once' });
     const grade = valid.some((one) => one.result === 'positive') ? 1 : 0;
-    items.push({ node: test, index, grade, noticed: () => [1] });
+    items.push({ node: test, index, grade, noticed: () => [1], onCombs: false });
   }
 
   items.sort((a, b) => a.index - b.index);
@@ -268,6 +272,7 @@ const bestEye: Eye = {
   nose: 0.999,
   openHive: 0.999,
   outside: 0.999,
+  lapse: 0.001,
   partNotSaid: 0.999,
 };
 

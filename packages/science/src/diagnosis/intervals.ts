@@ -4,9 +4,8 @@ import { type DiseaseId, diseases } from '../signs/catalogue.ts';
 import { drawProbability } from './bands.ts';
 import type { Evidence } from './evidence.ts';
 import { findingsOf } from './findings.ts';
-import type { Finding } from './inference.ts';
 import { drawnChances, type Network } from './network.ts';
-import { inferenceOf, nodeAt, statesWith } from './posterior.ts';
+import { inferenceOf, nodeAt, statesWith, weigh } from './posterior.ts';
 import { drawnWeights, type Prior } from './prior.ts';
 
 /** The middle 90 % of the draws. */
@@ -85,7 +84,6 @@ export function intervals(
   const priorChance = seeded(seed);
   const eyeChance = seeded(seed + 1);
   const nodes = items.map((item) => ({
-    item,
     node: nodeAt(network, item.index),
     chance: seeded(seed + 1000 + item.index),
   }));
@@ -102,12 +100,8 @@ export function intervals(
 
   for (let d = 0; d < draws; d++) {
     const eye = drawnEye(eyeChance);
-    const findings: Finding[] = nodes.map(({ item, node, chance }) => ({
-      sign: drawnChances(node, exposure, chance),
-      grade: item.grade,
-      noticed: item.noticed(eye),
-    }));
-    inference.joint(drawnWeights(prior, priorChance), findings, joint);
+    const chances = nodes.map(({ node, chance }) => drawnChances(node, exposure, chance));
+    weigh(inference, { weights: drawnWeights(prior, priorChance), items, chances, eye, look: evidence.look }, joint);
     const marginals = inference.marginals(joint);
     perDisease.forEach((values, v) => {
       values[d] = (marginals[v] as number[]).slice(1).reduce((sum, p) => sum + p, 0);

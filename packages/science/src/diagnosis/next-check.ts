@@ -6,8 +6,8 @@ import type { Evidence } from './evidence.ts';
 import { findingsOf, noticedBy } from './findings.ts';
 import type { Finding } from './inference.ts';
 import { type Network, nodeIndex, pointChances } from './network.ts';
-import { inferenceOf, pointFindings, statesWith } from './posterior.ts';
-import { type Prior, pointWeights } from './prior.ts';
+import { inferenceOf, pointWeighing, statesWith, weigh } from './posterior.ts';
+import type { Prior } from './prior.ts';
 import { name, type Sentence, sentence } from './sentence.ts';
 import type { TestId } from './test-figures.ts';
 
@@ -19,20 +19,31 @@ export interface Losses {
   readonly falseAlarm: number;
   /** Another condition is there and is not named, or is named and is not there. */
   readonly misnamed: number;
+  /**
+   * By which factor, up or down, the loss of a missed disease is in doubt. The expected loss is averaged over that band,
+   * since nobody knows the figure: a check then keeps its worth a little beside the exact point of indifference.
+   */
+  readonly doubtOfMissed: number;
 }
 
 export interface CheckSettings {
   readonly losses: Losses;
   /** Which tests the inspector carries today. */
   readonly kitsAtHand: readonly TestId[];
+  /**
+   * Loss avoided per minute below which no answer would change what is done: such checks are ranked by the doubt they
+   * remove instead.
+   */
+  readonly worthAMinute: number;
   /** Minutes at the hive or days in the laboratory, where they differ from the defaults. */
   readonly costs: Readonly<Partial<Record<CheckId, number>>>;
 }
 
 /** Defaults: our settings, no source. */
 export const defaultCheckSettings: CheckSettings = {
-  losses: { missed: 200, falseAlarm: 10, misnamed: 1 },
+  losses: { missed: 200, falseAlarm: 10, misnamed: 1, doubtOfMissed: 4 },
   kitsAtHand: [],
+  worthAMinute: 0.02,
   costs: {},
 };
 
@@ -110,12 +121,15 @@ class Judge {
   readonly #losses: Losses;
   readonly #notifiable: readonly boolean[];
   readonly #mask: Uint8Array;
+  /** Nine values of the loss of a missed disease, evenly over its band on the logarithmic scale. */
+  readonly #missed: readonly number[];
 
   constructor(network: Network, losses: Losses, notifiable: readonly DiseaseId[]) {
     this.#network = network;
     this.#losses = losses;
     this.#notifiable = diseases.map((id) => notifiable.includes(id));
     this.#mask = statesWith(network, notifiable);
+    this.#missed = Array.from({ length: 9 }, (_, i) => losses.missed * losses.doubtOfMissed ** ((i - 4) / 4));
   }
 
   /** Both sums are of the same weight as the joint, so branches can be added. */
@@ -126,8 +140,9 @@ class Judge {
     let present = 0;
     for (let s = 0; s < joint.length; s++) if (this.#mask[s] === 1) present += joint[s] as number;
     const absent = Math.max(0, weight - present);
-    const { missed, falseAlarm, misnamed } = this.#losses;
-    let loss = Math.min(present * missed, absent * falseAlarm);
+    const { falseAlarm, misnamed } = this.#losses;
+    let loss = 0;
+    for (const missed of this.#missed) loss += Math.min(present * missed, absent * falseAlarm) / this.#missed.length;
     marginals.forEach((levels, v) => {
       if (this.#notifiable[v]) return;
       const without = levels[0] as number;
@@ -155,9 +170,12 @@ export function nextChecks(
     if (!(value >= 0 && Number.isFinite(value)))
       throw new RangeError(`losses.${loss} is ${value}: give a number from 0`);
   }
+  if (!(settings.losses.doubtOfMissed >= 1)) {
+    throw new RangeError(`losses.doubtOfMissed is ${settings.losses.doubtOfMissed}: give a factor from 1`);
+  }
   const { items } = findingsOf(network, evidence);
   const inference = inferenceOf(network);
-  const { joint } = inference.joint(pointWeights(prior), pointFindings(network, evidence, items));
+  const { joint } = weigh(inference, pointWeighing(network, evidence, prior, items));
   const judge = new Judge(network, settings.losses, notifiable);
   const now = judge.weigh(joint);
 
@@ -225,13 +243,15 @@ export function nextChecks(
     });
   }
 
+  const worth = (one: RankedCheck): number => {
+    const perMinute = one.lossAvoided / one.cost;
+    return perMinute < settings.worthAMinute ? 0 : perMinute;
+  };
   return {
     first: evidence.suspicionStands ? firstSteps.map((step) => ({ step, sentence: sentence(`first.${step}`) })) : [],
     atHive: ranked
       .filter((one) => one.place === 'hive')
-      .sort(
-        (a, b) => b.lossAvoided / b.cost - a.lossAvoided / a.cost || b.doubtRemoved / b.cost - a.doubtRemoved / a.cost,
-      ),
+      .sort((a, b) => worth(b) - worth(a) || b.doubtRemoved / b.cost - a.doubtRemoved / a.cost),
     inLaboratory: ranked
       .filter((one) => one.place === 'laboratory')
       .sort((a, b) => b.lossAvoided - a.lossAvoided || b.doubtRemoved - a.doubtRemoved || a.cost - b.cost),

@@ -1,8 +1,9 @@
-import { pointEye } from '../brood/detectability.ts';
+import { chanceNothingShown, type Eye, pointEye, sealedBroodShare } from '../brood/detectability.ts';
+import type { Look } from '../brood/look.ts';
 import { type DiseaseId, diseases } from '../signs/catalogue.ts';
 import type { Evidence } from './evidence.ts';
-import { type EvidenceItem, findingsOf } from './findings.ts';
-import { type Finding, Inference } from './inference.ts';
+import { cellsOfGrade, type EvidenceItem, findingsOf, leastForSeen } from './findings.ts';
+import { type Finding, Inference, type SignChances } from './inference.ts';
 import { levelsOf, type Network, pointChances } from './network.ts';
 import { type LevelWeights, type Prior, pointWeights } from './prior.ts';
 
@@ -40,14 +41,95 @@ export function inferenceOf(network: Network): Inference {
   return inference;
 }
 
-/** Findings at the point values of the bands. */
-export function pointFindings(network: Network, evidence: Evidence, items: readonly EvidenceItem[]): Finding[] {
+/**
+ * The luck of a look, shared by all signs on combs.
+ *
+ * A light case lies in a few cells on one or two frames. When the look does not reach those cells it misses every sign of
+ * theirs together: twenty signs "not seen" on three frames of ten are not twenty pieces of evidence. So the look reaches
+ * a light case or it does not, with the chance w of noticing the smallest grade on the comb face, and each sign's chance d
+ * of being noticed is split between the two without changing it: min(1, d / w) when reached, max(0, (d - w) / (1 - w))
+ * when not. The posterior is the mixture of both.
+ */
+export interface Reach {
+  /** Chance that the look reaches a light case: w, in [0, 1). */
+  readonly chance: number;
+}
+
+/** The chance that this look reaches a light case. */
+export function reachOf(look: Look, eye: Eye): Reach {
+  return { chance: 1 - chanceNothingShown(cellsOfGrade[0] * sealedBroodShare(look), 'comb face', look, eye) };
+}
+
+/** The chance of noticing each grade, given whether the look reached a light case. */
+export function noticedGiven(reached: boolean, { chance: w }: Reach, item: EvidenceItem, eye: Eye): number[] {
+  const noticed = item.noticed(eye);
+  if (!item.onCombs || w === 0) return noticed;
+  const least = item.grade === 0 ? 0 : leastForSeen;
+  return noticed.map((d) => Math.max(least, reached ? Math.min(1, d / w) : Math.max(0, (d - w) / (1 - w))));
+}
+
+/** Evidence as numbers: each item's chances, the eye, and what the look can reach. */
+export interface Weighing {
+  readonly weights: LevelWeights;
+  readonly items: readonly EvidenceItem[];
+  readonly chances: readonly SignChances[];
+  readonly eye: Eye;
+  readonly look: Look;
+}
+
+const otherBranch = new WeakMap<Inference, Float64Array>();
+
+/**
+ * The joint distribution after the evidence, mixed over the luck of the look.
+ *
+ * @param into where to put it; a new array when left out
+ */
+export function weigh(
+  inference: Inference,
+  { weights, items, chances, eye, look }: Weighing,
+  into: Float64Array = new Float64Array(inference.states),
+): { joint: Float64Array; logEvidence: number } {
+  const reach = reachOf(look, eye);
+  const findings = (reached: boolean): Finding[] =>
+    items.map((item, i) => ({
+      sign: chances[i] as SignChances,
+      grade: item.grade,
+      noticed: noticedGiven(reached, reach, item, eye),
+    }));
+  if (reach.chance === 0 || !items.some((item) => item.onCombs)) return inference.joint(weights, findings(true), into);
+
+  let other = otherBranch.get(inference);
+  if (!other) {
+    other = new Float64Array(inference.states);
+    otherBranch.set(inference, other);
+  }
+  const reached = inference.joint(weights, findings(true), into);
+  const missed = inference.joint(weights, findings(false), other);
+  const logReached = reached.logEvidence + Math.log(reach.chance);
+  const logMissed = missed.logEvidence + Math.log1p(-reach.chance);
+  const top = Math.max(logReached, logMissed);
+  const sum = Math.exp(logReached - top) + Math.exp(logMissed - top);
+  const share = Math.exp(logReached - top) / sum;
+  const rest = Math.exp(logMissed - top) / sum;
+  for (let s = 0; s < into.length; s++) into[s] = share * (into[s] as number) + rest * (other[s] as number);
+  return { joint: into, logEvidence: top + Math.log(sum) };
+}
+
+/** The evidence at the point values of every band. */
+export function pointWeighing(
+  network: Network,
+  evidence: Evidence,
+  prior: Prior,
+  items: readonly EvidenceItem[],
+): Weighing {
   const { exposure } = evidence.circumstances;
-  return items.map((item) => ({
-    sign: pointChances(nodeAt(network, item.index), exposure),
-    grade: item.grade,
-    noticed: item.noticed(pointEye),
-  }));
+  return {
+    weights: pointWeights(prior),
+    items,
+    chances: items.map((item) => pointChances(nodeAt(network, item.index), exposure)),
+    eye: pointEye,
+    look: evidence.look,
+  };
 }
 
 /** The node at a place of the network. */
@@ -101,9 +183,8 @@ function unchanged(network: Network, prior: Prior, weights: LevelWeights): Poste
  */
 export function posterior(network: Network, evidence: Evidence, prior: Prior): Posterior {
   const { items } = findingsOf(network, evidence);
-  const weights = pointWeights(prior);
-  if (items.length === 0) return unchanged(network, prior, weights);
-  const { joint, logEvidence } = inferenceOf(network).joint(weights, pointFindings(network, evidence, items));
+  if (items.length === 0) return unchanged(network, prior, pointWeights(prior));
+  const { joint, logEvidence } = weigh(inferenceOf(network), pointWeighing(network, evidence, prior, items));
   return readJoint(network, joint, logEvidence);
 }
 

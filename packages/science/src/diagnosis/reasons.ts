@@ -4,8 +4,8 @@ import { isPublished } from './bands.ts';
 import type { Evidence } from './evidence.ts';
 import { findingsOf, type SetAside } from './findings.ts';
 import { type Network, type NodeId, numbersBehind, sourcesBehind } from './network.ts';
-import { inferenceOf, nodeAt, pointFindings } from './posterior.ts';
-import { type Prior, pointWeights } from './prior.ts';
+import { inferenceOf, nodeAt, pointWeighing, weigh } from './posterior.ts';
+import type { Prior } from './prior.ts';
 import { name, type Sentence, sentence } from './sentence.ts';
 import { testFigures } from './test-figures.ts';
 
@@ -93,15 +93,15 @@ export function reasonsFor(
 ): Reasons {
   const { items, setAside } = findingsOf(network, evidence);
   const inference = inferenceOf(network);
-  const weights = pointWeights(prior);
-  const findings = pointFindings(network, evidence, items);
-  const all = logOdds(network, inference.joint(weights, findings).joint);
+  const weighing = pointWeighing(network, evidence, prior, items);
+  const all = logOdds(network, weigh(inference, weighing).joint);
   const lead = diseases.indexOf(leading);
   const second = diseases.indexOf(rival);
   const { exposure } = evidence.circumstances;
 
   const reasons = items.map((item, i): Reason => {
-    const without = logOdds(network, inference.joint(weights, findings.toSpliced(i, 1)).joint);
+    const others = { ...weighing, items: items.toSpliced(i, 1), chances: weighing.chances.toSpliced(i, 1) };
+    const without = logOdds(network, weigh(inference, others).joint);
     const forLeading = (all[lead] as number) - (without[lead] as number);
     const forRival = (all[second] as number) - (without[second] as number);
     const node = nodeAt(network, item.index);
