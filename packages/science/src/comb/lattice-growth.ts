@@ -204,7 +204,9 @@ export interface GrowthOptions {
 }
 
 const enoughSeen = 0.12;
-const furthestUnseen = 3;
+const furthestUnseen = 5;
+/** With a firm prediction from all round less is enough. */
+const enoughWhenHeld = 0.06;
 
 interface Growing extends LatticeCell {
   /** Steps since the last cell whose walls were seen. */
@@ -253,49 +255,81 @@ export function growLattice(
   put({ column: 0, row: 0, x, y, ax, ay, bx, by, seen: first.seen, unseen: 0 });
 
   let steps = 0;
-  for (let from = queue.pop(); from; from = queue.pop()) {
-    if (++steps % 64 === 0) options.checkpoint();
-    if (from.unseen >= furthestUnseen) continue;
-    for (const [dc, dr] of neighbourSteps) {
-      const column = from.column + dc;
-      const row = from.row + dr;
-      if (cells.has(key(column, row)) || Math.abs(column) > 4000 || Math.abs(row) > 4000) continue;
-      const fit = affineFit(cells, key, column, row, from);
-      const pitch = Math.sqrt(Math.abs(fit.ax * fit.by - fit.ay * fit.bx) / 0.8660254);
-      if (pitch < start.pitch * 0.5 || pitch > start.pitch * 2) continue;
-      if (!options.allowed(fit.x, fit.y)) continue;
-      let cx = fit.x;
-      let cy = fit.y;
-      let seen = 0;
-      const reading = readPhases(walls, cx, cy, fit.ax, fit.ay, fit.bx, fit.by, 0.8);
-      if (reading) {
-        const move = Math.hypot(reading.dx, reading.dy) / pitch;
-        const trust = reading.seen * Math.max(0, 1 - (move / 0.42) ** 2);
-        if (trust >= enoughSeen) {
-          seen = trust;
-          const blend = Math.min(1, 0.35 + trust);
-          cx += blend * reading.dx;
-          cy += blend * reading.dy;
+  const spread = (): void => {
+    for (let from = queue.pop(); from; from = queue.pop()) {
+      if (++steps % 64 === 0) options.checkpoint();
+      if (from.unseen >= furthestUnseen) continue;
+      for (const [dc, dr] of neighbourSteps) {
+        const column = from.column + dc;
+        const row = from.row + dr;
+        if (cells.has(key(column, row)) || Math.abs(column) > 4000 || Math.abs(row) > 4000) continue;
+        const fit = affineFit(cells, key, column, row, from);
+        const pitch = Math.sqrt(Math.abs(fit.ax * fit.by - fit.ay * fit.bx) / 0.8660254);
+        if (pitch < start.pitch * 0.5 || pitch > start.pitch * 2) continue;
+        if (!options.allowed(fit.x, fit.y)) continue;
+        let cx = fit.x;
+        let cy = fit.y;
+        let seen = 0;
+        const reading = readPhases(walls, cx, cy, fit.ax, fit.ay, fit.bx, fit.by, 0.8);
+        if (reading) {
+          const move = Math.hypot(reading.dx, reading.dy) / pitch;
+          const trust = reading.seen * Math.max(0, 1 - (move / 0.42) ** 2);
+          if (trust >= enoughSeen) {
+            seen = trust;
+            const blend = Math.min(1, 0.35 + trust);
+            cx += blend * reading.dx;
+            cy += blend * reading.dy;
+          }
+        }
+        if (occupied.nearest(cx, cy) < 0.6 * pitch || taken(cx, cy, pitch)) continue;
+        put({
+          column,
+          row,
+          x: cx,
+          y: cy,
+          ax: fit.ax,
+          ay: fit.ay,
+          bx: fit.bx,
+          by: fit.by,
+          seen,
+          unseen: seen > 0 ? 0 : from.unseen + 1,
+        });
+        if (cells.size >= options.mostCells) {
+          queue.clear();
+          break;
         }
       }
-      if (occupied.nearest(cx, cy) < 0.6 * pitch || taken(cx, cy, pitch)) continue;
-      put({
-        column,
-        row,
-        x: cx,
-        y: cy,
-        ax: fit.ax,
-        ay: fit.ay,
-        bx: fit.bx,
-        by: fit.by,
-        seen,
-        unseen: seen > 0 ? 0 : from.unseen + 1,
-      });
-      if (cells.size >= options.mostCells) {
-        queue.clear();
-        break;
-      }
     }
+  };
+
+  spread();
+  for (let round = 0; round < 4 && cells.size < options.mostCells; round++) {
+    options.checkpoint();
+    let found = 0;
+    for (const cell of cells.values()) {
+      if (cell.seen > 0) continue;
+      const place = wideFit(cells, key, cell);
+      if (!place) continue;
+      Object.assign(cell, place);
+      const reading = readPhases(walls, cell.x, cell.y, cell.ax, cell.ay, cell.bx, cell.by, 0.8);
+      if (!reading) continue;
+      const pitch = Math.sqrt(Math.abs(cell.ax * cell.by - cell.ay * cell.bx) / 0.8660254);
+      const move = Math.hypot(reading.dx, reading.dy) / pitch;
+      const trust = reading.seen * Math.max(0, 1 - (move / 0.3) ** 2);
+      if (trust < enoughWhenHeld) continue;
+      const blend = Math.min(1, 0.3 + trust);
+      cell.x += blend * reading.dx;
+      cell.y += blend * reading.dy;
+      cell.seen = trust;
+      cell.unseen = 0;
+      queue.push(cell, trust);
+      found++;
+    }
+    // Cells whose neighbours have been found since may lead further.
+    for (const cell of cells.values()) if (cell.seen > 0) queue.push(cell, cell.seen);
+    const before = cells.size;
+    spread();
+    if (found === 0 && cells.size === before) break;
   }
   return [...cells.values()];
 }
@@ -369,6 +403,64 @@ function affineFit(
     ay: from.ay + day,
     bx: from.bx + dbx,
     by: from.by + dby,
+  };
+}
+
+/**
+ * Predicts an unseen cell from seen ones up to six steps away on several sides: a curved (quadratic) fit, so that a gap
+ * under a bee is bridged from both of its shores. Undefined when too few are seen or they lie on one side only.
+ */
+function wideFit(
+  cells: ReadonlyMap<number, LatticeCell>,
+  key: (column: number, row: number) => number,
+  cell: LatticeCell,
+): { x: number; y: number; ax: number; ay: number; bx: number; by: number } | undefined {
+  const normal = new Float64Array(36);
+  const tx = new Float64Array(6);
+  const ty = new Float64Array(6);
+  const basis = new Float64Array(6);
+  let count = 0;
+  let sideC = 0;
+  let sideR = 0;
+  for (let dr = -6; dr <= 6; dr++) {
+    for (let dc = Math.max(-6, -6 - dr); dc <= Math.min(6, 6 - dr); dc++) {
+      const near = cells.get(key(cell.column + dc, cell.row + dr));
+      if (!near || near.seen <= 0) continue;
+      const d2 = dc * dc + dc * dr + dr * dr;
+      const w = near.seen / (1 + d2 / 6);
+      count++;
+      const length = Math.sqrt(d2) + 1e-9;
+      sideC += dc / length;
+      sideR += dr / length;
+      basis[0] = 1;
+      basis[1] = dc;
+      basis[2] = dr;
+      basis[3] = dc * dc;
+      basis[4] = dc * dr;
+      basis[5] = dr * dr;
+      const px = near.x - cell.x;
+      const py = near.y - cell.y;
+      for (let i = 0; i < 6; i++) {
+        const wi = w * (basis[i] as number);
+        for (let j = 0; j < 6; j++) normal[i * 6 + j] = (normal[i * 6 + j] as number) + wi * (basis[j] as number);
+        tx[i] = (tx[i] as number) + wi * px;
+        ty[i] = (ty[i] as number) + wi * py;
+      }
+    }
+  }
+  if (count < 10 || Math.hypot(sideC, sideR) / count > 0.75) return undefined;
+  // Curvature is held down: combs bend gently.
+  for (let i = 3; i < 6; i++) normal[i * 7] = (normal[i * 7] as number) + 6;
+  const x = solveSix(normal, tx);
+  const y = solveSix(normal, ty);
+  if (!x || !y) return undefined;
+  return {
+    x: cell.x + (x[0] as number),
+    y: cell.y + (y[0] as number),
+    ax: x[1] as number,
+    ay: y[1] as number,
+    bx: x[2] as number,
+    by: y[2] as number,
   };
 }
 
@@ -450,4 +542,41 @@ class BestFirst<T> {
   clear(): void {
     this.items = [];
   }
+}
+
+/** Solves six symmetric equations by elimination with pivoting; undefined when they do not determine the answer. */
+export function solveSix(normal: Float64Array, right: Float64Array): Float64Array | undefined {
+  const n = 6;
+  const a = Float64Array.from(normal);
+  const x = Float64Array.from(right);
+  for (let k = 0; k < n; k++) {
+    let pivot = k;
+    for (let r = k + 1; r < n; r++) {
+      if (Math.abs(a[r * n + k] as number) > Math.abs(a[pivot * n + k] as number)) pivot = r;
+    }
+    const p = a[pivot * n + k] as number;
+    if (Math.abs(p) < 1e-9) return undefined;
+    if (pivot !== k) {
+      for (let c = 0; c < n; c++) {
+        const t = a[k * n + c] as number;
+        a[k * n + c] = a[pivot * n + c] as number;
+        a[pivot * n + c] = t;
+      }
+      const t = x[k] as number;
+      x[k] = x[pivot] as number;
+      x[pivot] = t;
+    }
+    for (let r = k + 1; r < n; r++) {
+      const f = (a[r * n + k] as number) / p;
+      if (f === 0) continue;
+      for (let c = k; c < n; c++) a[r * n + c] = (a[r * n + c] as number) - f * (a[k * n + c] as number);
+      x[r] = (x[r] as number) - f * (x[k] as number);
+    }
+  }
+  for (let k = n - 1; k >= 0; k--) {
+    let s = x[k] as number;
+    for (let c = k + 1; c < n; c++) s -= (a[k * n + c] as number) * (x[c] as number);
+    x[k] = s / (a[k * n + k] as number);
+  }
+  return x;
 }

@@ -1,5 +1,5 @@
 /** Finds the whole lattice of a picture: start, choice among rival starts, growth in pieces, pruning and smoothing. */
-import { growLattice, type LatticeCell, neighbourSteps, PlaceIndex } from './lattice-growth.ts';
+import { growLattice, type LatticeCell, neighbourSteps, PlaceIndex, solveSix } from './lattice-growth.ts';
 import { agreeingStarts, type LatticeStart, latticeStarts } from './lattice-start.ts';
 import { brightness, halve, type Picture, type Plane, shrink } from './picture.ts';
 import { wallPlane } from './wall-plane.ts';
@@ -51,7 +51,7 @@ function chooseStarts(
 ): { group: LatticeStart[]; support: number } | undefined {
   const levels: { plane: Plane; enlarge: number }[] = [{ plane: grey, enlarge: 1 }];
   const walls = new Map<number, Plane>();
-  let best: { group: LatticeStart[]; support: number } | undefined;
+  const trials: { group: LatticeStart[]; support: number }[] = [];
   for (const group of agreeingStarts(starts, 12)) {
     let support = 0;
     for (const start of group.slice(0, 3)) {
@@ -81,7 +81,17 @@ function chooseStarts(
       const seen = cells.filter((cell) => cell.seen > 0).length;
       if (seen >= 7) support = Math.max(support, ground * Math.min(1, seen / 25));
     }
-    if (support > 0 && (!best || support > best.support)) best = { group, support };
+    if (support > 0) trials.push({ group, support });
+  }
+  // A lattice also holds finer ones (its harmonics) but never coarser ones: a coarser rival needs less support.
+  let best: { group: LatticeStart[]; support: number } | undefined;
+  for (const trial of trials) {
+    if (!best) best = trial;
+    else {
+      const ratio = (trial.group[0] as LatticeStart).pitch / (best.group[0] as LatticeStart).pitch;
+      const need = ratio > 1.5 ? 0.3 : ratio < 0.67 ? 3.3 : 1;
+      if (trial.support > need * best.support) best = trial;
+    }
   }
   return best;
 }
@@ -228,8 +238,8 @@ function smooth(cells: LatticeCell[]): LatticeCell[] {
     }
     if (count < 9) return cell;
     for (let i = 3; i < 6; i++) normal[i * 7] = (normal[i * 7] as number) + 1.5;
-    const px = solve6(normal, tx);
-    const py = solve6(normal, ty);
+    const px = solveSix(normal, tx);
+    const py = solveSix(normal, ty);
     if (!px || !py) return cell;
     const trust = cell.seen / (cell.seen + 0.45);
     return {
@@ -242,43 +252,6 @@ function smooth(cells: LatticeCell[]): LatticeCell[] {
       by: py[2] as number,
     };
   });
-}
-
-/** Solves six symmetric equations by elimination with pivoting; undefined when they do not determine the answer. */
-function solve6(normal: Float64Array, right: Float64Array): Float64Array | undefined {
-  const n = 6;
-  const a = Float64Array.from(normal);
-  const x = Float64Array.from(right);
-  for (let k = 0; k < n; k++) {
-    let pivot = k;
-    for (let r = k + 1; r < n; r++) {
-      if (Math.abs(a[r * n + k] as number) > Math.abs(a[pivot * n + k] as number)) pivot = r;
-    }
-    const p = a[pivot * n + k] as number;
-    if (Math.abs(p) < 1e-9) return undefined;
-    if (pivot !== k) {
-      for (let c = 0; c < n; c++) {
-        const t = a[k * n + c] as number;
-        a[k * n + c] = a[pivot * n + c] as number;
-        a[pivot * n + c] = t;
-      }
-      const t = x[k] as number;
-      x[k] = x[pivot] as number;
-      x[pivot] = t;
-    }
-    for (let r = k + 1; r < n; r++) {
-      const f = (a[r * n + k] as number) / p;
-      if (f === 0) continue;
-      for (let c = k; c < n; c++) a[r * n + c] = (a[r * n + c] as number) - f * (a[k * n + c] as number);
-      x[r] = (x[r] as number) - f * (x[k] as number);
-    }
-  }
-  for (let k = n - 1; k >= 0; k--) {
-    let s = x[k] as number;
-    for (let c = k + 1; c < n; c++) s -= (a[k * n + c] as number) * (x[c] as number);
-    x[k] = s / (a[k * n + k] as number);
-  }
-  return x;
 }
 
 /** Middle of the cells' local pitch (side of the regular lattice with the same area per cell); 0 without cells. */

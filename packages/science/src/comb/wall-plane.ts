@@ -27,10 +27,11 @@ export function wallPlane(grey: Plane, radius: number): Plane {
       const lr = data[low + r] as number;
       const gx = ur + 2 * (data[at + r] as number) + lr - ul - 2 * (data[at + l] as number) - ll;
       const gy = ll + 2 * (data[low + x] as number) + lr - ul - 2 * (data[up + x] as number) - ur;
-      steps[at + x] = Math.sqrt(gx * gx + gy * gy) * 0.125;
+      // The logarithm lets a faint wall between two dark cells count beside the glaring edge of a honey capping.
+      steps[at + x] = Math.log1p(Math.sqrt(gx * gx + gy * gy) * 0.06);
     }
   }
-  return evenOut({ width, height, data: steps }, radius, 1.0);
+  return evenOut({ width, height, data: steps }, radius, 0.1);
 }
 
 /**

@@ -1,0 +1,141 @@
+/*
+ * What the classifier is told about a cell: a small picture of it, straightened so that every cell looks like a regular
+ * hexagon seen square-on, in brightness and colour relative to the comb around; how its neighbours look; and how large
+ * it is in the photograph. Relative values, because light and white balance change from picture to picture and the same
+ * capping may be twice as bright in one as in the other.
+ */
+import type { LatticeCell } from './lattice-growth.ts';
+import { brightness, type Picture, type Plane, shrink, valueAt, windowMean } from './picture.ts';
+
+/** Points across the straightened cell, and how far it reaches from the centre in pitches. */
+const points = 15;
+const reach = 0.77;
+const coarsePoints = 5;
+const coarseReach = 0.6;
+/** Pitch at which cells are looked at; larger ones are shrunk to it. */
+const viewPitch = 21;
+
+/** Number of values `CellView.features` gives. */
+export const featureCount = points * points + 3 * coarsePoints * coarsePoints + 3 * 6 + 9;
+
+/** Planes from which cells are looked at. Made once per picture. */
+export class CellView {
+  private readonly grey: Plane;
+  /** Redness and blueness: colour less brightness. */
+  private readonly redness: Plane;
+  private readonly blueness: Plane;
+  private readonly greyMean: Plane;
+  private readonly greySpread: Plane;
+  private readonly rednessMean: Plane;
+  private readonly bluenessMean: Plane;
+  private readonly softGrey: Plane;
+  private readonly softRed: Plane;
+  private readonly softBlue: Plane;
+  private readonly ratioX: number;
+  private readonly ratioY: number;
+
+  constructor(picture: Picture, pitch: number) {
+    const scale = Math.min(1, viewPitch / pitch);
+    const colour = shrink(picture, scale);
+    this.grey = brightness(colour);
+    this.ratioX = this.grey.width / picture.width;
+    this.ratioY = this.grey.height / picture.height;
+    this.redness = less(colour.red, this.grey);
+    this.blueness = less(colour.blue, this.grey);
+    const around = Math.max(8, Math.round(2.6 * pitch * scale));
+    this.greyMean = windowMean(this.grey, around);
+    const squares = new Float32Array(this.grey.data.length);
+    for (let k = 0; k < squares.length; k++) {
+      const d = (this.grey.data[k] as number) - (this.greyMean.data[k] as number);
+      squares[k] = d * d;
+    }
+    const variance = windowMean({ width: this.grey.width, height: this.grey.height, data: squares }, around);
+    for (let k = 0; k < squares.length; k++) squares[k] = Math.sqrt(Math.max(0, variance.data[k] as number));
+    this.greySpread = { width: this.grey.width, height: this.grey.height, data: squares };
+    this.rednessMean = windowMean(this.redness, around);
+    this.bluenessMean = windowMean(this.blueness, around);
+    const soft = Math.max(1, Math.round(0.18 * pitch * scale));
+    this.softGrey = windowMean(this.grey, soft);
+    this.softRed = windowMean(this.redness, soft);
+    this.softBlue = windowMean(this.blueness, soft);
+  }
+
+  /**
+   * @param turn how many sixths of a full turn to turn the view (0 to 5), and whether to mirror it; for training only
+   * @param out receives `featureCount` values of about unit size
+   */
+  features(cell: LatticeCell, out: Float32Array, turn = 0, mirror = false): void {
+    const x = (cell.x + 0.5) * this.ratioX - 0.5;
+    const y = (cell.y + 0.5) * this.ratioY - 0.5;
+    let ax = cell.ax * this.ratioX;
+    let ay = cell.ay * this.ratioY;
+    let bx = cell.bx * this.ratioX;
+    let by = cell.by * this.ratioY;
+    // Of the six ways to lay the regular hexagon on the cell take the one turned least in the picture.
+    for (let k = 0; k < 6; k++) {
+      const length = Math.hypot(ax, ay);
+      if (ax / length > 0.866) break;
+      [ax, ay, bx, by] = [bx, by, bx - ax, by - ay];
+    }
+    for (let k = 0; k < turn; k++) [ax, ay, bx, by] = [bx, by, bx - ax, by - ay];
+    if (mirror) [ax, ay, bx, by] = [bx, by, ax, ay];
+    // Comb axes: e1 along the row, e2 across it; b = e1 / 2 + e2 * root(3) / 2.
+    const e2x = (bx - 0.5 * ax) / 0.8660254;
+    const e2y = (by - 0.5 * ay) / 0.8660254;
+    const mean = valueAt(this.greyMean, x, y);
+    const spread = valueAt(this.greySpread, x, y) + 6;
+    const redMean = valueAt(this.rednessMean, x, y);
+    const blueMean = valueAt(this.bluenessMean, x, y);
+    let n = 0;
+    let own = 0;
+    let ownSquares = 0;
+    for (let j = 0; j < points; j++) {
+      const v = reach * ((2 * j) / (points - 1) - 1);
+      for (let i = 0; i < points; i++) {
+        const u = reach * ((2 * i) / (points - 1) - 1);
+        const value = (valueAt(this.grey, x + u * ax + v * e2x, y + u * ay + v * e2y) - mean) / spread;
+        own += value;
+        ownSquares += value * value;
+        out[n++] = clip(value);
+      }
+    }
+    for (let j = 0; j < coarsePoints; j++) {
+      const v = coarseReach * ((2 * j) / (coarsePoints - 1) - 1);
+      for (let i = 0; i < coarsePoints; i++) {
+        const u = coarseReach * ((2 * i) / (coarsePoints - 1) - 1);
+        const px = x + u * ax + v * e2x;
+        const py = y + u * ay + v * e2y;
+        out[n++] = clip((valueAt(this.softGrey, px, py) - mean) / spread);
+        out[n++] = clip((valueAt(this.softRed, px, py) - redMean) / 16);
+        out[n++] = clip((valueAt(this.softBlue, px, py) - blueMean) / 16);
+      }
+    }
+    let [sx, sy, tx, ty] = [ax, ay, bx, by];
+    for (let k = 0; k < 6; k++) {
+      out[n++] = clip((valueAt(this.softGrey, x + sx, y + sy) - mean) / spread);
+      out[n++] = clip((valueAt(this.softRed, x + sx, y + sy) - redMean) / 16);
+      out[n++] = clip((valueAt(this.softBlue, x + sx, y + sy) - blueMean) / 16);
+      [sx, sy, tx, ty] = [tx, ty, tx - sx, ty - sy];
+    }
+    const all = points * points;
+    out[n++] = (mean - 110) / 60;
+    out[n++] = (spread - 35) / 20;
+    out[n++] = redMean / 30;
+    out[n++] = blueMean / 40;
+    out[n++] = clip(own / all);
+    out[n++] = Math.sqrt(Math.max(0, ownSquares / all - (own / all) ** 2)) - 0.8;
+    out[n++] = Math.log(Math.min(60, Math.sqrt(Math.abs(cell.ax * cell.by - cell.ay * cell.bx))) / 18);
+    out[n++] = cell.seen * 2 - 1;
+    out[n++] = valueAt(this.softGrey, x, y) / 100 - 1;
+  }
+}
+
+function less(one: Plane, other: Plane): Plane {
+  const data = new Float32Array(one.data.length);
+  for (let k = 0; k < data.length; k++) data[k] = (one.data[k] as number) - (other.data[k] as number);
+  return { width: one.width, height: one.height, data };
+}
+
+function clip(value: number): number {
+  return value < -3 ? -3 : value > 3 ? 3 : value;
+}
