@@ -88,6 +88,7 @@ class MemoryStore implements DeviceStore, OfficeStore {
       if (kept !== undefined) this.#byHash.set(hash, { ...kept, entry: { ...kept.entry, salt: null, body: null } });
     }
     for (const kept of change.states ?? []) this.#keepState(kept);
+    for (const about of change.dropStates ?? []) this.#dropState(aboutKey(about));
     for (const hash of change.outbox ?? []) this.#outbox.add(hash);
     if (change.clock !== undefined) this.#clock = change.clock;
     if (change.identity !== undefined) this.#identity = change.identity;
@@ -168,10 +169,15 @@ class MemoryStore implements DeviceStore, OfficeStore {
 
   #keepState(kept: KeptState): void {
     const key = aboutKey(kept.summary.about);
-    const before = this.#states.get(key);
-    if (before !== undefined) for (const group of groupsOf(before.summary)) this.#groups.get(group)?.delete(key);
+    this.#dropState(key);
     this.#states.set(key, kept);
     for (const group of groupsOf(kept.summary)) grouped(this.#groups, group).add(key);
+  }
+
+  #dropState(key: string): void {
+    const before = this.#states.get(key);
+    if (before !== undefined) for (const group of groupsOf(before.summary)) this.#groups.get(group)?.delete(key);
+    this.#states.delete(key);
   }
 
   #place(change: OfficeChange): void {

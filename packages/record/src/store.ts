@@ -127,6 +127,8 @@ export interface DeviceChange extends Change {
   readonly sequence?: readonly string[];
   /** Own unsent entries to take out of the log. Applied before `entries`, so that the same identifiers may come back re-sealed. */
   readonly setAside?: readonly SetAside[];
+  /** States to forget, of entities about which no entry that counts is left. */
+  readonly dropStates?: readonly About[];
   /** Entries that cannot be verified yet because their device is not known here. */
   readonly hold?: readonly Entry[];
   /** Held entries to let go, by identifier of the entry. */

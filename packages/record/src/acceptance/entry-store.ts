@@ -209,9 +209,16 @@ export const entryStoreCases: readonly AcceptanceCase<StoreSubject<EntryStore<Ch
       await handle.commit({ entries: [late] });
       equal((await handle.entriesAbout([about])).get(aboutKey(about))?.length, 2, 'bulk and single together');
       const [erased] = entries as [Kept];
-      await handle.commit({ erase: [erased.hash], receipts: [{ hash: late.hash, receivedAt: 'x', refused: null }] });
+      await handle.commit({
+        erase: [erased.hash],
+        receipts: [{ hash: late.hash, receivedAt: '2026-05-04T08:31:05.120Z', refused: null }],
+      });
       equal((await handle.byHash([erased.hash])).get(erased.hash)?.entry.body, null, 'erased in bulk');
-      equal((await handle.byId([late.entry.envelope.id])).get(late.entry.envelope.id)?.receivedAt, 'x', 'receipt');
+      equal(
+        (await handle.byId([late.entry.envelope.id])).get(late.entry.envelope.id)?.receivedAt,
+        '2026-05-04T08:31:05.120Z',
+        'receipt',
+      );
     },
   },
   {
