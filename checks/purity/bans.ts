@@ -6,6 +6,7 @@ export interface Ban {
 
 const clock =
   'take the instant as an argument (the edge reads the clock) and compute with calendar arithmetic of our own';
+const timeZone = 'this reads the time zone of the machine: use the UTC member, or give the zone to Intl.DateTimeFormat';
 const chance = 'take a seeded source of chance (science/random) or the identity as an argument';
 const locale = 'leave text to words, and give the language explicitly; compare strings by code unit (< and >)';
 const machine = 'take a port as an argument and let an edge (web, server, cli) provide it';
@@ -46,15 +47,30 @@ export const bannedGlobals: readonly Ban[] = [
 ];
 
 /** Member names the pure floors may not use on anything. */
-export const bannedMembers: readonly Ban[] = bans(
-  locale,
-  'localeCompare',
-  'toLocaleString',
-  'toLocaleDateString',
-  'toLocaleTimeString',
-  'toLocaleUpperCase',
-  'toLocaleLowerCase',
-);
+export const bannedMembers: readonly Ban[] = [
+  ...bans(
+    locale,
+    'localeCompare',
+    'toLocaleString',
+    'toLocaleDateString',
+    'toLocaleTimeString',
+    'toLocaleUpperCase',
+    'toLocaleLowerCase',
+  ),
+  ...bans(
+    timeZone,
+    'getTimezoneOffset',
+    'getFullYear',
+    'getMonth',
+    'getDate',
+    'getDay',
+    'getHours',
+    'getMinutes',
+    'getSeconds',
+    'toDateString',
+    'toTimeString',
+  ),
+];
 
 /** Ways round the lists above, each found by the form of the syntax. */
 export const bannedForms = {
@@ -62,6 +78,10 @@ export const bannedForms = {
   'math-as-a-value': {
     name: 'math-as-a-value',
     remedy: 'write Math.name(...), so that Math.random cannot hide behind another name',
+  },
+  'date-without-instant': {
+    name: 'date-without-instant',
+    remedy: `write Date.UTC(...), Date.parse(text with an offset) or new Date(instant): ${clock}`,
   },
   'intl-without-language': { name: 'intl-without-language', remedy: `write new Intl.Name(language, ...): ${locale}` },
   'intl-without-time-zone': {

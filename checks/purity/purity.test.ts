@@ -38,11 +38,11 @@ function told({ file, line, ban, remedy }: Impurity): string {
 test('the pure floors touch no clock, chance, locale or machine', () => {
   const files = pureFloors.flatMap((name) => sourcesOf(join(house, 'packages', name, 'src')));
   expect(files.length).toBeGreaterThan(60);
-  expect(findImpurities(files, options, { intlWithLanguage: inWords }).map(told)).toEqual([]);
+  expect(findImpurities(files, options, { toFormat: inWords }).map(told)).toEqual([]);
 });
 
 describe('the offenders', () => {
-  const found = findImpurities(sourcesOf(offenders), options, { intlWithLanguage: inWords });
+  const found = findImpurities(sourcesOf(offenders), options, { toFormat: inWords });
   const caughtIn = (file: string) => [
     ...new Set(found.filter((one) => basename(one.file) === file).map(({ ban }) => ban)),
   ];

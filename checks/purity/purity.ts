@@ -10,9 +10,9 @@ export interface Impurity {
   readonly remedy: string;
 }
 
-/** How a folder is judged: `words` may use Intl, when it names the language. */
+/** Which files may put instants and numbers into words: with Intl when they name the language, with Date when they name the instant. */
 export interface Leave {
-  readonly intlWithLanguage: (file: string) => boolean;
+  readonly toFormat: (file: string) => boolean;
 }
 
 const globals = new Map(bannedGlobals.map((ban) => [ban.name, ban]));
@@ -42,12 +42,7 @@ export function findImpurities(files: readonly string[], options: ts.CompilerOpt
       found.push({ ban: ban.name, file: source.fileName, line: line + 1, remedy: ban.remedy });
     };
     const visit = (node: ts.Node): void => {
-      judge(
-        node,
-        report,
-        (identifier) => isGlobal(identifier, checker, program),
-        leave.intlWithLanguage(source.fileName),
-      );
+      judge(node, report, (identifier) => isGlobal(identifier, checker, program), leave.toFormat(source.fileName));
       ts.forEachChild(node, visit);
     };
     visit(source);
@@ -59,7 +54,7 @@ function judge(
   node: ts.Node,
   report: (node: ts.Node, ban: Ban) => void,
   isGlobalName: (identifier: ts.Identifier) => boolean,
-  intlWithLanguage: boolean,
+  mayFormat: boolean,
 ): void {
   if (ts.isIdentifier(node)) {
     const member = members.get(node.text);
@@ -67,7 +62,8 @@ function judge(
     if (node.text === 'Math' && isGlobalName(node)) judgeMath(node, report);
     const global = globals.get(node.text);
     if (global && isGlobalName(node)) {
-      if (node.text === 'Intl' && intlWithLanguage) judgeIntl(node, report);
+      if (node.text === 'Intl' && mayFormat) judgeIntl(node, report);
+      else if (node.text === 'Date' && mayFormat) judgeDate(node, report);
       else report(node, global);
     }
   }
@@ -89,6 +85,13 @@ function judgeMath(node: ts.Identifier, report: (node: ts.Node, ban: Ban) => voi
   if (!ts.isPropertyAccessExpression(parent) || parent.expression !== node)
     report(node, bannedForms['math-as-a-value']);
   else if (parent.name.text === 'random') report(node, bannedForms['math-random']);
+}
+
+function judgeDate(node: ts.Identifier, report: (node: ts.Node, ban: Ban) => void): void {
+  const parent = node.parent;
+  const isReading = ts.isPropertyAccessExpression(parent) && ['UTC', 'parse'].includes(parent.name.text);
+  const isMaking = ts.isNewExpression(parent) && (parent.arguments ?? []).length > 0;
+  if (!isReading && !isMaking) report(node, bannedForms['date-without-instant']);
 }
 
 function judgeIntl(node: ts.Identifier, report: (node: ts.Node, ban: Ban) => void): void {

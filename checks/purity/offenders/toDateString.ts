@@ -1,0 +1,1 @@
+export const offence = (at: { toDateString(): string }) => at.toDateString();

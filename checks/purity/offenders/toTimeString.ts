@@ -1,0 +1,1 @@
+export const offence = (at: { toTimeString(): string }) => at.toTimeString();
