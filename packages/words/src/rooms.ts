@@ -10,6 +10,7 @@ export const rooms = {
   front: { en: () => import('./en/front.ts'), de: () => import('./de/front.ts') },
   papers: { en: () => import('./en/papers.ts'), de: () => import('./de/papers.ts') },
   hive: { en: () => import('./en/hive.ts'), de: () => import('./de/hive.ts') },
+  server: { en: () => import('./en/server.ts'), de: () => import('./de/server.ts') },
 } as const;
 
 /** A room that has words. */
