@@ -3,7 +3,7 @@ import type { casework as reference } from '../en/casework.ts';
 /** Was die Schritte einer Untersuchung sagen: Ergebnisse, Gründe, Warnungen, Hinweise, nächste Schritte, Pflichten. */
 export const casework = {
   'casework.result.nothing seen with this look': 'bei dieser Durchsicht nichts gesehen',
-  'casework.result.signs seen': 'Anzeichen gesehen',
+  'casework.result.signs seen': 'Anzeichen gesehen, Ursache nicht geklärt',
   'casework.result.suspect': 'Verdacht',
   'casework.result.remains suspect': 'Verdacht bleibt bestehen',
   'casework.result.masked, no conclusion': 'verschleiert, keine Aussage',

@@ -1,7 +1,7 @@
 /** What the acts of an inspection say: words on a result, reasons, warnings, cautions, next steps, duties. */
 export const casework = {
   'casework.result.nothing seen with this look': 'nothing seen with this look',
-  'casework.result.signs seen': 'signs seen',
+  'casework.result.signs seen': 'signs seen, cause not settled',
   'casework.result.suspect': 'suspect',
   'casework.result.remains suspect': 'remains suspect',
   'casework.result.masked, no conclusion': 'masked, no conclusion',

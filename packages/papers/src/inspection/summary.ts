@@ -1,0 +1,53 @@
+import type { ColonyRecord, InspectionRecord } from '@combside/casework/report/inspection-record';
+import type { ColonyState } from '../drawings/state-mark.ts';
+import { conditionName, isSuspect, markOfResult, type PaperWords } from './phrases.ts';
+
+/** What the visit came to, the gravest first: one sentence for each result that occurred. */
+export interface Summary {
+  readonly mark: ColonyState | null;
+  readonly sentences: readonly string[];
+}
+
+/** From the gravest down; the summary and its mark follow this order. */
+const gravest = [
+  ['suspect', 'papers.summary.suspect'],
+  ['signs seen', 'papers.summary.signs'],
+  ['masked, no conclusion', 'papers.summary.masked'],
+  ['too little brood to judge', 'papers.summary.too-little'],
+  ['not judged', 'papers.summary.not-judged'],
+  ['not opened', 'papers.summary.not-opened'],
+] as const;
+
+/** The same summary stands on the paper and, large, on the screen. */
+export function summaryOf(record: InspectionRecord, words: PaperWords): Summary {
+  const { colonies } = record;
+  if (colonies.length === 0) return { mark: null, sentences: [words.say('papers.summary.no-colonies')] };
+
+  const sentences: string[] = [];
+  let mark: ColonyState | null = null;
+  for (const [result, id] of gravest) {
+    const these = colonies.filter((one) => (result === 'suspect' ? isSuspect(one) : one.result === result));
+    if (these.length === 0) continue;
+    mark ??= markOfResult[result];
+    sentences.push(words.say(id, { count: these.length, colonies: labels(words, these) }));
+    if (result === 'suspect') {
+      const conditions = [...new Set(these.flatMap((one) => one.suspected))].map((one) => conditionName(words, one));
+      if (conditions.length > 0) {
+        sentences.push(words.say('papers.summary.suspect-of', { conditions: words.list(conditions) }));
+      }
+    }
+  }
+  const nothing = colonies.filter((one) => one.result === 'nothing seen with this look').length;
+  if (nothing > 0) {
+    const said = words.say('papers.summary.nothing-seen', { count: nothing, all: colonies.length });
+    // With nothing graver it is the first thing said; otherwise it comes after what matters more.
+    if (sentences.length === 0) mark = 'nothing seen';
+    sentences.push(said);
+  }
+  return { mark, sentences };
+}
+
+/** Labels of colonies in a row: "2, 5 and 7". */
+export function labels(words: PaperWords, colonies: readonly Pick<ColonyRecord, 'label'>[]): string {
+  return words.list(colonies.map((one) => one.label));
+}
