@@ -1,3 +1,4 @@
+import { chainBeginning } from './chain.ts';
 import { millisecondsAt, readClock } from './clock.ts';
 import { mayBeErased } from './effect.ts';
 import type { Entry, Proposal } from './entry.ts';
@@ -27,6 +28,9 @@ export function contentFault(entry: Entry, fromOffice: boolean, kinds: Kinds): C
   if (kind !== undefined) {
     if (kind.writer === 'office' && !fromOffice) return 'not yours to write';
     if (!mayBeAbout(kind, envelope.about)) return 'wrong about';
+    // A device speaks only for itself, and says who it is only once.
+    if (kind.kind === 'device' && chainBeginning(entry) === null) return 'wrong about';
+    if (kind.kind === 'resealing' && envelope.about.id !== envelope.device) return 'wrong about';
   }
   if (entry.salt === null) return mayBeErased(entry, kinds) ? null : 'body missing';
   return lift(kinds, envelope.kind, envelope.version, entry.body).fault === 'wrong body' ? 'wrong body' : null;
