@@ -261,7 +261,7 @@ export const casework = {
   'casework.refused.colony-gone': 'Laut Register gibt es dieses Volk nicht mehr.',
   'casework.refused.time-runs-backward': 'Die Zeit liegt vor dem Beginn. Die Uhr des Telefons prüfen.',
   'casework.refused.answer-missing':
-    '{question, select, gloves {Angeben, was mit den Handschuhen geschah.} tool {Angeben, was mit dem Stockmeißel geschah.} other {Angeben, was mit dem Telefon geschah.}}',
+    '{question, select, gloves {Angeben, was mit den Handschuhen geschah.} tool {Angeben, was mit dem Stockmeißel geschah.} how {Angeben, wie es übergeben wurde.} receiver {Den Namen des Empfängers eintragen.} other {Angeben, was mit dem Telefon geschah.}}',
   'casework.refused.no-suspicion-before': 'Für dieses Volk wurde bei diesem Besuch kein Verdacht erhoben.',
   'casework.refused.drafts-open': 'Begonnen und nicht abgeschlossen: {colonies}.',
   'casework.refused.colonies-unopened':

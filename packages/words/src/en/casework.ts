@@ -254,7 +254,7 @@ export const casework = {
   'casework.refused.colony-gone': 'The register says that this colony is gone.',
   'casework.refused.time-runs-backward': 'The time lies before the beginning. Look at the clock of the phone.',
   'casework.refused.answer-missing':
-    '{question, select, gloves {Say what was done with the gloves.} tool {Say what was done with the tool.} other {Say what was done with the phone.}}',
+    '{question, select, gloves {Say what was done with the gloves.} tool {Say what was done with the tool.} how {Say how it was handed over.} receiver {Write the name of the receiver.} other {Say what was done with the phone.}}',
   'casework.refused.no-suspicion-before': 'No suspicion was stated for that colony at this visit.',
   'casework.refused.drafts-open': 'Begun and not closed: {colonies}.',
   'casework.refused.colonies-unopened':
