@@ -50,8 +50,8 @@ export interface AssessInput {
   readonly circumstances?: NonNullable<Setting['circumstances']>;
   /** Conditions the inspector suspects; empty when none. */
   readonly suspectedByInspector: readonly string[];
-  /** Draws for the intervals; 400 unless said. */
-  readonly draws?: number;
+  /** How evidence is weighed; `assessLook` unless somebody who weighs thousands keeps answers to equal evidence. */
+  readonly weigh?: typeof assessLook;
 }
 
 /**
@@ -71,11 +71,8 @@ export function assessExamination(input: AssessInput): Assessed {
     suspicionStands: suspicion !== null,
     ...(input.circumstances ? { circumstances: input.circumstances } : {}),
   });
-  const reasoning = assessLook(evidence, {
-    ...defaultSettings,
-    notifiable: notifiableDiseases(pack),
-    ...(input.draws === undefined ? {} : { draws: input.draws }),
-  });
+  const weigh = input.weigh ?? assessLook;
+  const reasoning = weigh(evidence, { ...defaultSettings, notifiable: notifiableDiseases(pack) });
   const until = maskingEnd(examination, pack);
   const result = resultOf(examination, suspicion, stillSuspect !== null, until);
   return {

@@ -162,16 +162,20 @@ function daysIn(span: Span): number {
   return Math.ceil(span.count * days[span.unit]);
 }
 
-/** Looks at the same colony before this one, newest first. No laboratory answers yet in this version of the record. */
+/**
+ * Looks before this one that left a suspicion behind, newest first; a look that left none says nothing here. No
+ * laboratory answers are written down yet in this version of the record.
+ */
 function earlierLooks(colony: ColonyState | null, examination: ExaminationBody): EarlierLook[] {
   if (!colony) return [];
   return colony.examinations
     .filter((one) => one.body.observedAt < examination.observedAt)
+    .filter((one) =>
+      colony.assessments.some((made) => made.body.examination === one.written.entry && saysSuspect(made.body.result)),
+    )
     .map((one) => ({
       daysAgo: daysBetween(one.body.observedAt, examination.observedAt),
-      suspect: colony.assessments.some(
-        (made) => made.body.examination === one.written.entry && saysSuspect(made.body.result),
-      ),
+      suspect: true,
       answered: 'not yet' as const,
     }));
 }

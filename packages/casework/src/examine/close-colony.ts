@@ -4,7 +4,7 @@ import { type ExaminationBody, examination } from '@combside/record/kinds/examin
 import type { ColonyState, VisitState } from '@combside/record/states';
 import { diseases } from '@combside/science/signs/catalogue';
 import { type Act, done, refused } from '../act.ts';
-import { type Assessed, assessExamination } from '../assess/assess-examination.ts';
+import { type Assessed, type AssessInput, assessExamination } from '../assess/assess-examination.ts';
 import type { Setting } from '../assess/evidence.ts';
 import { proposeAssessment } from '../assess/propose-assessment.ts';
 import { proposeChange } from '../register/propose-change.ts';
@@ -34,6 +34,7 @@ export interface CloseColony {
   /** A fresh identifier for the examination entry, since the assessment has to name it (`book.newId()`). */
   readonly examinationId: string;
   readonly circumstances?: NonNullable<Setting['circumstances']>;
+  readonly weigh?: NonNullable<AssessInput['weigh']>;
 }
 
 /**
@@ -77,6 +78,7 @@ export function closeColony(
     pack: input.pack,
     suspectedByInspector: input.suspected,
     ...(input.circumstances ? { circumstances: input.circumstances } : {}),
+    ...(input.weigh ? { weigh: input.weigh } : {}),
   });
   const sealed: Proposal<ExaminationBody> = {
     id: input.examinationId,
