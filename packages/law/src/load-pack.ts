@@ -2,9 +2,9 @@ import { type Pack, readPack } from './pack.ts';
 
 // Each pack is fetched on its own: a phone needs the law of one jurisdiction.
 const shelf = {
-  quillmoor: () => import('./packs/quillmoor/pack.json', { with: { type: 'json' } }),
-  germany: () => import('./packs/germany/pack.json', { with: { type: 'json' } }),
-  switzerland: () => import('./packs/switzerland/pack.json', { with: { type: 'json' } }),
+  quillmoor: () => import('./packs/quillmoor/pack.json'),
+  germany: () => import('./packs/germany/pack.json'),
+  switzerland: () => import('./packs/switzerland/pack.json'),
 } as const;
 
 export type PackId = keyof typeof shelf;

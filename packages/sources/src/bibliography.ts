@@ -1,4 +1,4 @@
-import entries from './bibliography.json' with { type: 'json' };
+import entries from './bibliography.json';
 
 /** The short key by which code and data refer to a source, for example `NZ-ROPE`. */
 export type SourceId = keyof typeof entries;
