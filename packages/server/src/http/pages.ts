@@ -121,7 +121,7 @@ async function keep(memory: Map<string, Kept>, path: string, stats: Stats): Prom
 
 function formOf(kept: Kept, form: 'br' | 'gzip'): Promise<Buffer> {
   const known = kept.forms.get(form);
-  if (known) return known;
+  if (known !== undefined) return known;
   const made =
     form === 'br'
       ? brotli(kept.plain, { params: { [constants.BROTLI_PARAM_QUALITY]: 9 } })

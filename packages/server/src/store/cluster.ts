@@ -72,7 +72,11 @@ export async function startCluster(options: ClusterOptions): Promise<Cluster> {
     attached,
     folder: home.folder,
     stop: async () => {
-      if ((await strangers(connection)) > 0) return 'left running for another process';
+      // Our own connections, just closed, may need a moment to go.
+      for (let look = 1; (await strangers(connection)) > 0; look += 1) {
+        if (look === 10) return 'left running for another process';
+        await pause(100);
+      }
       await program(home, 'pg_ctl', ['-D', home.folder, '-m', 'fast', '-w', '-t', '60', 'stop']);
       return 'stopped';
     },

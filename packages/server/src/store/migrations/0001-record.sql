@@ -164,3 +164,10 @@ create table combside.grants (
   granted_at timestamptz not null,
   primary key (person, district)
 );
+
+-- The server's own device and author. Its key stands in the data folder, never here.
+create table combside.server_identity (
+  one boolean primary key default true check (one),
+  device uuid not null,
+  person uuid not null references combside.people (person)
+);

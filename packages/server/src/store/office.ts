@@ -1,0 +1,127 @@
+import type { Entry } from '@combside/record/entry';
+import { type Author, type Office, openOffice } from '@combside/record/office';
+import type { Keys } from '@combside/record/ports';
+import { districtScope, everyoneScope } from '@combside/record/transport';
+import { sql } from 'kysely';
+import type { Database } from './database.ts';
+import { alone } from './database.ts';
+import { districtsKnown } from './districts.ts';
+import { ServerError } from './errors.ts';
+import { chance, hasher, verifier, wallClock } from './node-ports.ts';
+import { openOfficeStore } from './office-store.ts';
+import type { OfficePart } from './parts.ts';
+import { writePerson } from './people.ts';
+import { mayPull, type Rights } from './rights.ts';
+
+/** Why an entry of a sound chain is refused here, besides the record's own reasons. Screens put them into words. */
+export const refusalReasons = ['not your district', 'visit of another inspector', 'not yours to write'] as const;
+export type RefusalReason = (typeof refusalReasons)[number];
+
+/** Number of the lock under which the server's identity is made (ours, chosen freely). */
+const identityLock = 3_301_405;
+
+/** The server's key ring: keys by device, and whether one is there already. */
+export interface ServerKeys extends Keys {
+  readonly holds: (device: string) => Promise<boolean>;
+}
+
+export interface OpenedOffice {
+  readonly office: Office;
+  readonly part: OfficePart;
+  /** The identifier under which the server's own entries name their author. */
+  readonly person: string;
+}
+
+/**
+ * Opens the office over its database. At the first start the server gets a device of its own and a key, which stays in
+ * the data folder; whoever has the database but not the key cannot speak in its name.
+ *
+ * @throws ServerError `key-missing`
+ */
+export async function openServerOffice(
+  database: Database,
+  keys: ServerKeys,
+  newId: () => string,
+): Promise<OpenedOffice> {
+  const identity = await alone(database, identityLock, async () => {
+    const known = await identityOf(database);
+    if (known) {
+      if (!(await keys.holds(known.device))) throw new ServerError('key-missing', known.device);
+      return known;
+    }
+    const fresh = { device: newId(), person: newId() };
+    await keys.signerFor(fresh.device);
+    await writePerson(
+      database,
+      { person: fresh.person, name: 'Combside', role: 'server', active: true, account: null, districts: [] },
+      new Date(wallClock.now()),
+    );
+    await sql`insert into combside.server_identity (device, person) values (${fresh.device}, ${fresh.person})`.execute(
+      database.sql,
+    );
+    return fresh;
+  });
+  const office = await openOffice(
+    {
+      store: openOfficeStore(database),
+      hasher,
+      signer: await keys.signerFor(identity.device),
+      verifier,
+      clock: wallClock,
+      chance,
+    },
+    { ...identity, name: 'server' },
+  );
+  return { office, part: officePart(database, office), person: identity.person };
+}
+
+function officePart(database: Database, office: Office): OfficePart {
+  return {
+    greet: async (rights) => {
+      const districts = rights.districts === 'all' ? await districtsKnown(database) : rights.districts;
+      return office.greet([everyoneScope, ...districts.map(districtScope)]);
+    },
+    push: (rights, entries) => office.push(entries, authorOf(rights)),
+    pull: async (rights, scope, after, limit) => {
+      if (!mayPull(rights, scope)) throw new ServerError('not-granted', scope);
+      return office.pull(scope, after, limit);
+    },
+    checkpoint: async (rights, scope, position) => {
+      if (!mayPull(rights, scope)) throw new ServerError('not-granted', scope);
+      return office.checkpoint(scope, position);
+    },
+  };
+}
+
+/**
+ * What a person may write: as himself alone (the record checks that), about what belongs to a district granted, and
+ * bringing it into no district that is not. What belongs nowhere yet may be written by whoever found it.
+ */
+export function authorOf(rights: Rights): Author {
+  return { person: rights.person, mayWrite: (entry, scopes) => refusalFor(rights, entry, scopes) };
+}
+
+function refusalFor(
+  rights: Rights,
+  entry: Entry,
+  scopes: { readonly before: readonly string[]; readonly after: readonly string[] },
+): RefusalReason | null {
+  const { about, device, kind } = entry.envelope;
+  if (about.type === 'device') return about.id === device ? null : 'not yours to write';
+  if (about.type === 'server' || rights.role === 'server') return 'not yours to write';
+  if (kind === 'visit' && rights.role !== 'office') {
+    const { inspector } = (entry.body ?? {}) as { inspector?: string };
+    if (inspector !== rights.person) return 'visit of another inspector';
+  }
+  const { before, after } = scopes;
+  const granted = (scope: string): boolean => mayPull(rights, scope);
+  if (before.length > 0 && !before.some(granted)) return 'not your district';
+  if (!after.every((scope) => before.includes(scope) || granted(scope))) return 'not your district';
+  return null;
+}
+
+async function identityOf(database: Database): Promise<{ device: string; person: string } | null> {
+  const found = await sql<{ device: string; person: string }>`
+    select device, person from combside.server_identity`.execute(database.sql);
+  return found.rows[0] ?? null;
+}
