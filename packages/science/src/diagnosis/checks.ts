@@ -119,7 +119,7 @@ const handChecks: readonly Check[] = [
   {
     id: 'open-cells',
     place: 'hive',
-    cost: minutes(6),
+    cost: minutes(4),
     reveals: revealedByOpening,
     improves: (look) => {
       const part = atLeastPart(look);
