@@ -32,7 +32,11 @@ export interface ApiaryPlan extends Drawing {
 
 const width = 360;
 const margin = 30;
+/** The north arrow stands in a strip of its own above the site, so that it never covers a hive. */
+const header = 24;
 const footer = 26;
+/** Of a letter on average, as a share of its height; measured on Atkinson Hyperlegible Next: 0.5 to 0.6. */
+const letterWidth = 0.62;
 
 /**
  * Draws the site as a surveyor would sketch it, north up: hives where they stand with the mark of their state, gate,
@@ -58,9 +62,9 @@ export function drawApiaryPlan(parameters: ApiaryPlanParameters): ApiaryPlan {
   const spanEast = Math.max(east - west, 6);
   const spanNorth = Math.max(north - south, 3);
   const unitsPerMetre = Math.min((width - 2 * margin) / spanEast, 300 / spanNorth);
-  const height = Math.ceil(spanNorth * unitsPerMetre + 2 * margin + footer);
+  const height = Math.ceil(header + spanNorth * unitsPerMetre + 2 * margin + footer);
   const originX = (width - (east - west) * unitsPerMetre) / 2;
-  const originY = margin + ((spanNorth + (north - south)) * unitsPerMetre) / 2;
+  const originY = header + margin + ((spanNorth + (north - south)) * unitsPerMetre) / 2;
   const place = (point: SitePoint): [number, number] => [
     originX + (point.east - west) * unitsPerMetre,
     originY - (point.north - south) * unitsPerMetre,
@@ -109,12 +113,17 @@ export function drawApiaryPlan(parameters: ApiaryPlanParameters): ApiaryPlan {
   for (const hive of spots) {
     const [x, y] = hive.spot;
     shapes.push(...stateMarkShapes(hive.state, x - edge / 2, y - edge / 2, edge));
-    const size = Math.max(8, Math.min(largestMark * 0.61, edge * 0.75));
-    const half = hive.label.length * size * 0.32;
+    const room = besideOf(
+      hive.spot,
+      spots.map((one) => one.spot),
+      edge,
+    );
+    const { text, size } = fitLabel(hive.label, Math.max(8, Math.min(largestMark * 0.61, edge * 0.75)), room);
+    const half = (text.length * size * letterWidth) / 2;
     shapes.push(
       shape('label ground', new Pen().box(x - half, y + edge / 2 + 1.5, half * 2, size).d, 'none', 'paper', 0),
     );
-    labels.push({ x, y: y + edge / 2 + size, text: hive.label, size, anchor: 'middle' });
+    labels.push({ x, y: y + edge / 2 + size, text, size, anchor: 'middle' });
   }
 
   shapes.push(...northArrow(width - 18, 8));
@@ -147,6 +156,25 @@ function hiveEdge(spots: readonly (readonly [number, number])[], largest: number
     }
   });
   return Math.max(7, Math.min(largest, nearest * 0.8));
+}
+
+/** How wide a label may be before it meets the label of a hive beside it. */
+function besideOf(
+  [x, y]: readonly [number, number],
+  spots: readonly (readonly [number, number])[],
+  edge: number,
+): number {
+  const beside = spots.filter(([bx, by]) => bx !== x && Math.abs(by - y) < edge * 1.6).map(([bx]) => Math.abs(bx - x));
+  return Math.min(...beside, 2 * x, 2 * (width - x)) * 0.95;
+}
+
+/** A label too wide is written smaller, and then without its beginning: the end is what tells two labels apart. */
+function fitLabel(label: string, size: number, room: number): { text: string; size: number } {
+  const fitting = room / (label.length * letterWidth);
+  if (fitting >= size) return { text: label, size };
+  if (fitting >= 6) return { text: label, size: fitting };
+  const letters = Math.max(1, Math.floor(room / (7 * letterWidth)) - 1);
+  return { text: `…${label.slice(-letters)}`, size: 7 };
 }
 
 /** The largest of 1, 2, 5, 10, 20, 50, ... metres that is not longer. */
