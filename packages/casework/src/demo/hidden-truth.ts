@@ -43,9 +43,9 @@ export function hideTruth(world: World, register: DemoRegister): Truth {
     for (const colony of register.colonies[apiary] ?? []) {
       const draw = chance.uniform();
       if (draw < 0.08) {
-        const began = 60 + chance.integer(600);
+        const began = 120 + chance.integer(600);
         const condition = ordinary[chance.integer(ordinary.length)] as (typeof ordinary)[number];
-        conditions.push({ colony, condition, began, ended: Math.max(0, began - 60 - chance.integer(120)) });
+        conditions.push({ colony, condition, began, ended: Math.max(0, began - 150 - chance.integer(250)) });
       } else if (draw < 0.1) {
         hiveStates.push({ colony, state: 'dead', since: 40 + chance.integer(500) });
       } else if (draw < 0.112) {

@@ -35,7 +35,5 @@ export function handOver(input: HandOver): Act {
     signaturePath: input.how === 'signed on the screen' ? input.signaturePath : '',
     contentHash: input.contentHash,
   };
-  return done([
-    { kind: handover.kind, version: handover.version, about: input.visit.about, body, replaces: [] },
-  ]);
+  return done([{ kind: handover.kind, version: handover.version, about: input.visit.about, body, replaces: [] }]);
 }
