@@ -51,7 +51,8 @@ export function roomsWithoutPage(paths: readonly string[], linesOf: (path: strin
     const [packages, name = '', src, room, file] = path.split('/');
     if (packages !== 'packages') continue;
     rooms.add(`packages/${name}`);
-    if (packagesWithRooms.includes(name) && src === 'src' && room && file) rooms.add(`packages/${name}/src/${room}`);
+    if (packagesWithRooms.includes(name) && src === 'src' && room && file && room !== 'acceptance')
+      rooms.add(`packages/${name}/src/${room}`);
   }
   return [...rooms].sort().flatMap((room) => {
     const page = `${room}/README.md`;
