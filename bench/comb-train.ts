@@ -6,9 +6,14 @@
  * Everything follows from the seeds below: the same call gives the same weights. The held-out family is never touched.
  */
 import { writeFileSync } from 'node:fs';
-import { cellClasses } from '../packages/science/src/comb/cell-classes.ts';
 import { CellView, featureCount } from '../packages/science/src/comb/cell-features.ts';
-import { type Network, noCell, outputCount, writeNetwork } from '../packages/science/src/comb/classifier.ts';
+import {
+  type Network,
+  outputCount,
+  outputNumber,
+  outputs,
+  writeNetwork,
+} from '../packages/science/src/comb/classifier.ts';
 import { findLattice } from '../packages/science/src/comb/lattice.ts';
 import { type LatticeCell, neighbourSteps } from '../packages/science/src/comb/lattice-growth.ts';
 import { paintComb } from '../packages/science/src/comb/painter/paint-comb.ts';
@@ -59,11 +64,12 @@ for (let n = 0; n < pictures; n++) {
       }
     }
     if (!truth) return;
-    if (nearest > 0.55) (buckets[noCell] as number[]).push(k);
+    if (nearest > 0.55) (buckets[outputNumber('no cell')] as number[]).push(k);
     else if (nearest < 0.33) {
       // Half-covered mouths teach nothing clear.
       if (truth.covered > 0.3 && truth.covered <= 0.5) return;
-      (buckets[cellClasses.indexOf(truth.class)] as number[]).push(k);
+      const name = truth.class === 'egg-or-larva' ? (truth.stage === 'egg' ? 'egg' : 'larva') : truth.class;
+      (buckets[outputNumber(name)] as number[]).push(k);
     }
   });
   buckets.forEach((bucket, label) => {
@@ -88,7 +94,7 @@ for (let n = 0; n < pictures; n++) {
 }
 const counts = new Array(outputCount).fill(0) as number[];
 for (const label of labels) counts[label] = (counts[label] as number) + 1;
-console.log([...cellClasses, 'no cell'].map((name, k) => `${name} ${counts[k]}`).join(', '));
+console.log(outputs.map((name, k) => `${name} ${counts[k]}`).join(', '));
 
 // The network, with Adam (Kingma and Ba 2015; from memory).
 const sizes = [featureCount, ...hidden, outputCount];

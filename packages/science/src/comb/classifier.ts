@@ -3,7 +3,7 @@
  * on painted combs of the tuning family only (bench/comb-train.ts; seed and figures in the room's README). Beside the
  * classes it knows "no cell": places beyond the edge of the comb that the lattice ran on to.
  */
-import { cellClasses } from './cell-classes.ts';
+import type { DecidedClass } from './cell-classes.ts';
 
 /** A network: layers of weights (row by row, one row per output), rectified between layers, shares at the end. */
 export interface Network {
@@ -26,11 +26,33 @@ export interface WrittenNetwork {
   }[];
 }
 
-/** Outputs of the classifier: the classes in their order, then "no cell". */
-export const outputCount = cellClasses.length + 1;
+/** What the outputs of the classifier stand for, in order. Eggs and larvae are one class but two outputs. */
+export const outputs = [
+  'sealed-worker-brood',
+  'sealed-drone-brood',
+  'sealed-honey',
+  'open-empty',
+  'egg',
+  'larva',
+  'nectar',
+  'pollen',
+  'hidden',
+  'no cell',
+] as const;
 
-/** Index of the output "no cell". */
-export const noCell = cellClasses.length;
+/** How many outputs the classifier has. */
+export const outputCount = outputs.length;
+
+/** The place of an output in the order. */
+export function outputNumber(name: (typeof outputs)[number]): number {
+  return outputs.indexOf(name);
+}
+
+/** The class an output belongs to; none for "no cell". */
+export function classOfOutput(name: (typeof outputs)[number]): DecidedClass | undefined {
+  if (name === 'no cell') return undefined;
+  return name === 'egg' || name === 'larva' ? 'egg-or-larva' : name;
+}
 
 const digits = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/';
 

@@ -1,0 +1,177 @@
+/** `combside read PHOTOGRAPH|FOLDER`: reads comb photographs cell by cell. */
+import { readdir, readFile, stat } from 'node:fs/promises';
+import { join } from 'node:path';
+import { type CombResult, type ReadOptions, readComb } from '@combside/science/comb/read-comb';
+import { type Language, languages } from '@combside/words/language';
+import { loadWords } from '@combside/words/load-words';
+import type { Words } from '@combside/words/words';
+import { type DecodeProblem, decodePicture } from './decode-picture.ts';
+
+/** Where a command writes; given in, so that tests can read along. */
+export interface Outlet {
+  readonly out: (text: string) => void;
+  readonly err: (text: string) => void;
+}
+
+type FileResult = Omit<CombResult, 'reasons' | 'measured'> & {
+  readonly file: string;
+  readonly reasons: readonly string[];
+  readonly says: readonly string[];
+  readonly measured?: CombResult['measured'];
+  readonly width?: number;
+  readonly height?: number;
+  readonly orientation?: number;
+  readonly frames?: number;
+};
+
+/**
+ * @param args what stands after `read`
+ * @returns 0 when every picture was read or refused with its reason, 2 when the command itself was wrong
+ */
+export async function read(args: readonly string[], outlet: Outlet): Promise<number> {
+  let json = false;
+  let language: Language = 'en';
+  let regionText: string | undefined;
+  const paths: string[] = [];
+  let unknown: string | undefined;
+  for (let k = 0; k < args.length; k++) {
+    const arg = args[k] as string;
+    if (arg === '--json') json = true;
+    else if (arg === '--language') {
+      const next = args[++k];
+      const found = languages.find((one) => one === next);
+      if (found) language = found;
+      else unknown = `--language ${next ?? ''}`;
+    } else if (arg === '--region') regionText = args[++k] ?? '';
+    else if (arg.startsWith('--')) unknown = arg;
+    else paths.push(arg);
+  }
+  const words = await loadWords(language, ['comb']);
+  if (unknown !== undefined) {
+    outlet.err(words.say('comb.command.bad-option', { option: unknown.trim() }));
+    outlet.err(words.say('comb.command.usage'));
+    return 2;
+  }
+  if (paths.length === 0) {
+    outlet.err(words.say('comb.command.usage'));
+    return 2;
+  }
+  const options = regionText === undefined ? {} : parseRegion(regionText);
+  if (!options) {
+    outlet.err(words.say('comb.command.bad-region', { text: regionText ?? '' }));
+    return 2;
+  }
+  let folder = false;
+  const files: string[] = [];
+  for (const path of paths) {
+    const about = await stat(path).catch(() => undefined);
+    if (!about) {
+      outlet.err(words.say('comb.command.missing', { path }));
+      return 2;
+    }
+    if (!about.isDirectory()) {
+      files.push(path);
+      continue;
+    }
+    folder = true;
+    const inside = (await readdir(path)).filter((name) => /\.(jpe?g|png|webp|avif|tiff?|gif)$/i.test(name)).sort();
+    if (inside.length === 0) {
+      outlet.err(words.say('comb.command.empty-folder', { path }));
+      return 2;
+    }
+    files.push(...inside.map((name) => join(path, name)));
+  }
+  const many = folder || files.length > 1;
+  if (json && many) outlet.out('[');
+  for (const [n, file] of files.entries()) {
+    const result = await readFileAt(file, options, words);
+    if (json) outlet.out(JSON.stringify(result, rounded, many ? undefined : 1) + (many && n < files.length - 1 ? ',' : ''));
+    else tell(result, words, outlet, many);
+  }
+  if (json && many) outlet.out(']');
+  return 0;
+}
+
+async function readFileAt(file: string, options: ReadOptions, words: Words<'comb'>): Promise<FileResult> {
+  const bytes = await readFile(file).catch(() => new Uint8Array());
+  const decoded = await decodePicture(bytes);
+  if ('problem' in decoded) return refusedFile(file, decoded.problem, words);
+  const { picture, orientation, frames } = decoded;
+  const result = readComb(picture, options);
+  return {
+    file,
+    width: picture.width,
+    height: picture.height,
+    orientation,
+    ...(frames > 1 ? { frames } : {}),
+    ...result,
+    says: result.reasons.map((reason) => words.say(`comb.reason.${reason}`)),
+  };
+}
+
+function refusedFile(file: string, problem: DecodeProblem, words: Words<'comb'>): FileResult {
+  return {
+    file,
+    verdict: 'refused',
+    reasons: [problem],
+    says: [words.say(`comb.reason.${problem}`)],
+    pitchPx: 0,
+    cells: [],
+  };
+}
+
+/** Three decimals are a thousandth of a pixel or of certainty: more would only look exact. */
+function rounded(_key: string, value: unknown): unknown {
+  return typeof value === 'number' && !Number.isInteger(value) ? Math.round(value * 1000) / 1000 : value;
+}
+
+function parseRegion(text: string): ReadOptions | undefined {
+  const corners = text
+    .trim()
+    .split(/\s+/)
+    .map((pair) => pair.split(',').map(Number));
+  if (corners.length < 3 || corners.some((c) => c.length !== 2 || !c.every(Number.isFinite))) return undefined;
+  return { region: corners as unknown as [number, number][] };
+}
+
+function tell(result: FileResult, words: Words<'comb'>, outlet: Outlet, many: boolean): void {
+  if (many) outlet.out(`${result.file}`);
+  outlet.out(words.say(`comb.verdict.${result.verdict}`));
+  for (const sentence of result.says) outlet.out(`  ${sentence}`);
+  const { reading } = result;
+  if (!reading) return;
+  outlet.out(
+    `  ${words.say('comb.cells', { count: reading.cells })}, ${words.say('comb.pitch', { pixels: Math.round(result.pitchPx) })}`,
+  );
+  for (const [name, count] of Object.entries(reading.counts)) {
+    if (count > 0) outlet.out(`    ${words.say(`comb.class.${name as keyof typeof reading.counts}`)}: ${count}`);
+  }
+  const { brood } = reading.areas;
+  outlet.out(
+    `  ${words.say('comb.brood-area', { cells: brood.cells, area: Math.round(brood.squareCentimetres), low: Math.round(brood.low), high: Math.round(brood.high) })}`,
+  );
+  outlet.out(
+    `  ${
+      reading.solidness
+        ? words.say('comb.solidness', {
+            share: percent(reading.solidness.value),
+            missed: reading.solidness.missed,
+            sealed: reading.solidness.sealed,
+          })
+        : words.say('comb.solidness.too-few')
+    }`,
+  );
+  outlet.out(`  ${words.say('comb.unread', { share: percent(reading.unread) })}`);
+  outlet.out(`  ${words.say('comb.second-look', { count: reading.secondLook.length })}`);
+  for (const look of reading.secondLook) {
+    const cell = result.cells[look.cell];
+    if (!cell) continue;
+    outlet.out(
+      `    ${words.say(`comb.second-look.${look.why}`)} ${words.say('comb.second-look.at', { x: Math.round(cell.x), y: Math.round(cell.y) })}`,
+    );
+  }
+}
+
+function percent(share: number): string {
+  return `${Math.round(100 * share)} %`;
+}

@@ -1,0 +1,416 @@
+/*
+ * A photograph of one side of a comb, read cell by cell: the door of this room.
+ *
+ * The reading is a measurement, never a diagnosis. A face-on photograph cannot show scale, which lies along the lower
+ * walls, and a picture without an outlying capping is no evidence that the brood is sound. Both sentences stand among
+ * the reasons of every reading.
+ */
+import { type CappingLook, measureCappings, smallestCappingPitch } from './capping.ts';
+import { type CellClass, type CoarseClass, coarseClass, type DecidedClass } from './cell-classes.ts';
+import { CellView, featureCount } from './cell-features.ts';
+import { classOfOutput, classShares, outputCount, outputs, readNetwork } from './classifier.ts';
+import { classifierWeights } from './classifier-weights.ts';
+import { findLattice } from './lattice.ts';
+import { type LatticeCell, neighbourSteps, PlaceIndex } from './lattice-growth.ts';
+import { checkPicture, type Picture } from './picture.ts';
+import { type CombReading, readCells } from './reading.ts';
+import { blurOverPitch, exposureOf } from './sharpness.ts';
+
+/** Why a picture was refused; each has a sentence that says what to do (words: `comb.reason.<id>`). */
+export const refusals = [
+  'picture-too-small',
+  'no-comb',
+  'cells-too-small',
+  'out-of-focus',
+  'too-dark',
+  'too-bright',
+  'under-bees',
+] as const;
+
+/** What a reading cannot say, or says with less certainty (words: `comb.reason.<id>`). */
+export const limits = [
+  'never-a-diagnosis',
+  'scale-not-visible',
+  'contents-uncertain',
+  'eggs-not-visible',
+  'cappings-not-measured',
+  'much-hidden',
+  'few-cells',
+] as const;
+
+export type Refusal = (typeof refusals)[number];
+export type Limit = (typeof limits)[number];
+
+/** One read cell. `x`, `y` in pixels of the picture given, at the middle of the mouth. */
+export interface CombCell {
+  readonly x: number;
+  readonly y: number;
+  /** Local distance between cell centres, pixels. */
+  readonly pitch: number;
+  /** Lattice coordinates: neighbours differ by one of six steps; pieces that never met are thousands apart. */
+  readonly column: number;
+  readonly row: number;
+  readonly class: CellClass;
+  /** Share of belief in `class`, 0 to 1; for `not-decided` the share of the likeliest class. */
+  readonly confidence: number;
+  readonly coarse: CoarseClass;
+  readonly coarseConfidence: number;
+  /** How well the walls were seen, 0 (placed by its neighbours only) to 1. */
+  readonly seen: number;
+  readonly stage?: 'egg' | 'larva';
+  readonly openWithoutStores?: boolean;
+  readonly capping?: CappingLook;
+}
+
+/** A capping worth a second look: `cell` is its place in `cells`. */
+export interface SecondLook {
+  readonly cell: number;
+  readonly outlying: number;
+  readonly why: CappingLook['most'];
+}
+
+export interface CombResult {
+  readonly verdict: 'read' | 'refused';
+  readonly reasons: readonly (Refusal | Limit)[];
+  /** Middle pitch, pixels; 0 when no lattice was found. */
+  readonly pitchPx: number;
+  /** Empty when refused. */
+  readonly cells: readonly CombCell[];
+  readonly reading?: CombReading & { readonly secondLook: readonly SecondLook[] };
+  /** What the verdict rests on. */
+  readonly measured: {
+    readonly brightness: number;
+    readonly clipped: number;
+    readonly detail: number;
+    /** Standard deviation of the blur over the pitch; absent without a lattice. */
+    readonly blur?: number;
+  };
+}
+
+export interface ReadOptions {
+  /** Only this part is read: corners in picture pixels (the comb's corners, dragged by a person). */
+  readonly region?: readonly (readonly [number, number])[];
+  /** Smallest pitch to read, pixels. Below 8 open and sealed can hardly be told apart; only tests go lower. */
+  readonly smallestPitch?: number;
+}
+
+export type ReadStage = 'looking' | 'lattice' | 'cells' | 'cappings' | 'reading';
+
+export interface ReadWatch {
+  /** Told how far the reading is, 0 to 1. */
+  readonly progress?: (stage: ReadStage, done: number) => void;
+  /** Asked often; true stops the reading with `ReadingCancelled`. */
+  readonly cancelled?: () => boolean;
+}
+
+/** Thrown by `readComb` when `cancelled` said so. */
+export class ReadingCancelled extends Error {
+  override readonly name = 'ReadingCancelled';
+  constructor() {
+    super('the reading of the comb photograph was stopped');
+  }
+}
+
+const smallestSide = 96;
+const smallestPitchPx = 7.5;
+const fewestCells = 30;
+/** Pitch from which a class is told with fair certainty; below it only sealed, open and hidden. A setting of ours. */
+const contentsPitch = 15;
+const eggsPitch = 22;
+const mostBlur = 0.24;
+const enough = 0.5;
+const secondLooks = 12;
+const outlyingFrom = 4;
+
+/**
+ * Reads a comb photograph.
+ *
+ * @param picture 8-bit RGB or RGBA as decoded; orientation does not matter
+ * @returns verdict, reasons, cells and reading; `x` and `y` are pixels of the picture given
+ * @throws RangeError when the picture is malformed or the region has fewer than three corners
+ * @throws ReadingCancelled when the watch says so
+ */
+export function readComb(picture: Picture, options: ReadOptions = {}, watch: ReadWatch = {}): CombResult {
+  checkPicture(picture);
+  const step = (stage: ReadStage, done: number): void => {
+    checkpoint();
+    watch.progress?.(stage, done);
+  };
+  const checkpoint = (): void => {
+    if (watch.cancelled?.()) throw new ReadingCancelled();
+  };
+  if (Math.min(picture.width, picture.height) < smallestSide) {
+    return refused(['picture-too-small'], 0, { brightness: 0, clipped: 0, detail: 0 });
+  }
+  step('looking', 0);
+  const exposure = exposureOf(picture);
+  const measured = { brightness: exposure.mean, clipped: exposure.clipped, detail: exposure.detail };
+
+  step('lattice', 0.05);
+  const lattice = findLattice(picture, { region: options.region, checkpoint });
+  const seen = lattice.cells.filter((cell) => cell.seen > 0).length;
+  if (seen < fewestCells * 0.5) {
+    const why: Refusal =
+      exposure.bright < 60
+        ? 'too-dark'
+        : exposure.clipped > 0.6
+          ? 'too-bright'
+          : exposure.detail < 0.14
+            ? 'out-of-focus'
+            : 'no-comb';
+    return refused([why], 0, measured);
+  }
+  if (lattice.pitch < (options.smallestPitch ?? smallestPitchPx)) {
+    return refused(['cells-too-small'], lattice.pitch, measured);
+  }
+  const blur = blurOverPitch(picture, lattice.cells);
+  if (!(blur <= mostBlur)) {
+    const known = Number.isFinite(blur) ? { blur } : {};
+    return refused(['out-of-focus'], lattice.pitch, { ...measured, ...known });
+  }
+
+  step('cells', 0.5);
+  const classified = classify(picture, lattice.cells, lattice.pitch, checkpoint);
+  const { cells } = classified;
+  const hidden = cells.filter((cell) => cell.coarse === 'hidden' || cell.coarse === 'not-decided').length;
+  const visible = cells.length - hidden;
+  if (visible < fewestCells * 0.5 || visible < 0.2 * cells.length) {
+    const covered = cells.filter((cell) => cell.coarse === 'hidden').length;
+    return refused([covered > 0.4 * cells.length ? 'under-bees' : 'no-comb'], lattice.pitch, { ...measured, blur });
+  }
+
+  step('cappings', 0.85);
+  const secondLook: SecondLook[] = [];
+  let finished: CombCell[] = cells;
+  if (lattice.pitch >= smallestCappingPitch) {
+    const sealed = cells.flatMap((cell, n) => (cell.class === 'sealed-worker-brood' ? [n] : []));
+    const looks = measureCappings(
+      picture,
+      sealed.map((n) => classified.places[n] as LatticeCell),
+      lattice.pitch,
+    );
+    finished = cells.slice();
+    sealed.forEach((n, k) => {
+      const capping = looks[k];
+      if (!capping) return;
+      finished[n] = { ...(cells[n] as CombCell), capping };
+      if (capping.outlying >= outlyingFrom) secondLook.push({ cell: n, outlying: capping.outlying, why: capping.most });
+    });
+    secondLook.sort((one, other) => other.outlying - one.outlying);
+    secondLook.length = Math.min(secondLook.length, secondLooks);
+  }
+
+  step('reading', 0.95);
+  const reading = readCells(finished);
+  const reasons: Limit[] = ['never-a-diagnosis', 'scale-not-visible'];
+  if (lattice.pitch < contentsPitch) reasons.push('contents-uncertain');
+  if (lattice.pitch < eggsPitch) reasons.push('eggs-not-visible');
+  if (lattice.pitch < smallestCappingPitch) reasons.push('cappings-not-measured');
+  if (reading.unread > 0.3) reasons.push('much-hidden');
+  if (cells.length < 100) reasons.push('few-cells');
+  step('reading', 1);
+  return {
+    verdict: 'read',
+    reasons,
+    pitchPx: lattice.pitch,
+    cells: finished,
+    reading: { ...reading, secondLook },
+    measured: { ...measured, blur },
+  };
+}
+
+function refused(reasons: Refusal[], pitchPx: number, measured: CombResult['measured']): CombResult {
+  return { verdict: 'refused', reasons, pitchPx, cells: [], measured };
+}
+
+interface Shares {
+  readonly cell: LatticeCell;
+  readonly shares: Float32Array;
+}
+
+const noCell = outputCount - 1;
+
+/** Classes for the found places; places beyond the edge of the comb fall away, missed ones at the edge are added. */
+function classify(
+  picture: Picture,
+  found: readonly LatticeCell[],
+  pitch: number,
+  checkpoint: () => void,
+): { cells: CombCell[]; places: LatticeCell[] } {
+  const network = readNetwork(classifierWeights);
+  const view = new CellView(picture, pitch);
+  const features = new Float32Array(featureCount);
+  let judged = 0;
+  const judge = (cell: LatticeCell): Float32Array => {
+    if (++judged % 256 === 0) checkpoint();
+    const total = new Float32Array(outputCount);
+    const one = new Float32Array(outputCount);
+    // Three turns of the same hexagon are three looks; their mean is steadier than one.
+    const turns = found.length > 2500 ? [0] : [0, 2, 4];
+    for (const turn of turns) {
+      view.features(cell, features, turn);
+      classShares(network, features, one);
+      for (let o = 0; o < outputCount; o++) total[o] = (total[o] as number) + (one[o] as number) / turns.length;
+    }
+    return total;
+  };
+  const key = (column: number, row: number): string => `${column},${row}`;
+  const held = new Map<string, Shares>();
+  for (const cell of found) held.set(key(cell.column, cell.row), { cell, shares: judge(cell) });
+
+  growEdge(held, picture, pitch, judge, key);
+  peelEdge(held, picture, key);
+
+  const places: LatticeCell[] = [];
+  const cells: CombCell[] = [];
+  for (const { cell, shares } of held.values()) {
+    places.push(cell);
+    cells.push(decide(cell, shares));
+  }
+  return { cells, places };
+}
+
+/** Tries the free places next to the edge; takes those that look like cells. */
+function growEdge(
+  held: Map<string, Shares>,
+  picture: Picture,
+  pitch: number,
+  judge: (cell: LatticeCell) => Float32Array,
+  key: (column: number, row: number) => string,
+): void {
+  const index = new PlaceIndex(pitch * 1.4);
+  for (const { cell } of held.values()) index.add(cell.x, cell.y);
+  const tried = new Set<string>();
+  for (let round = 0; round < 3; round++) {
+    const added: Shares[] = [];
+    for (const { cell } of [...held.values()]) {
+      for (const [dc, dr] of neighbourSteps) {
+        const place = key(cell.column + dc, cell.row + dr);
+        if (held.has(place) || tried.has(place)) continue;
+        tried.add(place);
+        // Each present neighbour says where this place should be; two at least must agree.
+        let x = 0;
+        let y = 0;
+        let ax = 0;
+        let ay = 0;
+        let bx = 0;
+        let by = 0;
+        let count = 0;
+        for (const [ec, er] of neighbourSteps) {
+          const near = held.get(key(cell.column + dc + ec, cell.row + dr + er))?.cell;
+          if (!near) continue;
+          x += near.x - ec * near.ax - er * near.bx;
+          y += near.y - ec * near.ay - er * near.by;
+          ax += near.ax;
+          ay += near.ay;
+          bx += near.bx;
+          by += near.by;
+          count++;
+        }
+        if (count < 2) continue;
+        const candidate: LatticeCell = {
+          column: cell.column + dc,
+          row: cell.row + dr,
+          x: x / count,
+          y: y / count,
+          ax: ax / count,
+          ay: ay / count,
+          bx: bx / count,
+          by: by / count,
+          seen: 0,
+        };
+        const own = pitchOf(candidate);
+        const margin = 0.45 * own;
+        if (
+          candidate.x < margin ||
+          candidate.y < margin ||
+          candidate.x > picture.width - 1 - margin ||
+          candidate.y > picture.height - 1 - margin ||
+          index.nearest(candidate.x, candidate.y) < 0.6 * own
+        ) {
+          continue;
+        }
+        const shares = judge(candidate);
+        const hidden = shares[outputCount - 2] as number;
+        if (hidden + (shares[noCell] as number) > 0.35) continue;
+        added.push({ cell: candidate, shares });
+      }
+    }
+    if (added.length === 0) break;
+    for (const one of added) {
+      if (index.nearest(one.cell.x, one.cell.y) < 0.6 * pitchOf(one.cell)) continue;
+      held.set(key(one.cell.column, one.cell.row), one);
+      index.add(one.cell.x, one.cell.y);
+    }
+  }
+}
+
+/** Takes places off the edge that look like wood, gap or background, until none is left. */
+function peelEdge(held: Map<string, Shares>, picture: Picture, key: (column: number, row: number) => string): void {
+  for (;;) {
+    const off: string[] = [];
+    for (const [place, { cell, shares }] of held) {
+      if ((shares[noCell] as number) < 0.5) continue;
+      let open = 0;
+      for (const [dc, dr] of neighbourSteps) {
+        if (held.has(key(cell.column + dc, cell.row + dr))) continue;
+        const x = cell.x + dc * cell.ax + dr * cell.bx;
+        const y = cell.y + dc * cell.ay + dr * cell.by;
+        const outside = x < 0 || y < 0 || x > picture.width - 1 || y > picture.height - 1;
+        open += outside ? 0.5 : 1;
+      }
+      if (open >= 1) off.push(place);
+    }
+    if (off.length === 0) return;
+    for (const place of off) held.delete(place);
+  }
+}
+
+function pitchOf(cell: LatticeCell): number {
+  return Math.sqrt(Math.abs(cell.ax * cell.by - cell.ay * cell.bx) / 0.8660254);
+}
+
+function decide(cell: LatticeCell, shares: Float32Array): CombCell {
+  const byClass = new Map<DecidedClass, number>();
+  let egg = 0;
+  let larva = 0;
+  const total = Math.max(1e-6, 1 - (shares[noCell] as number));
+  outputs.forEach((name, o) => {
+    const of = classOfOutput(name);
+    if (!of) return;
+    const share = (shares[o] as number) / total;
+    byClass.set(of, (byClass.get(of) ?? 0) + share);
+    if (name === 'egg') egg = share;
+    if (name === 'larva') larva = share;
+  });
+  let best: DecidedClass = 'hidden';
+  let bestShare = 0;
+  const coarse = { sealed: 0, open: 0, hidden: 0 };
+  for (const [name, share] of byClass) {
+    coarse[coarseClass(name) as 'sealed' | 'open' | 'hidden'] += share;
+    if (share > bestShare) {
+      best = name;
+      bestShare = share;
+    }
+  }
+  const group = (['sealed', 'open', 'hidden'] as const).reduce((a, b) => (coarse[b] > coarse[a] ? b : a));
+  const unclear = (shares[noCell] as number) > 0.6;
+  const coarseDecided = !unclear && coarse[group] >= 0.55;
+  const of: CellClass = coarseDecided && bestShare >= enough && coarseClass(best) === group ? best : 'not-decided';
+  const stage = of === 'egg-or-larva' && pitchOf(cell) >= eggsPitch ? (egg > larva ? 'egg' : 'larva') : undefined;
+  const stores = (byClass.get('pollen') ?? 0) + (byClass.get('nectar') ?? 0);
+  return {
+    x: cell.x,
+    y: cell.y,
+    pitch: pitchOf(cell),
+    column: cell.column,
+    row: cell.row,
+    class: of,
+    confidence: unclear ? Math.min(bestShare, 1 - (shares[noCell] as number)) : bestShare,
+    coarse: coarseDecided ? group : 'not-decided',
+    coarseConfidence: coarse[group],
+    seen: cell.seen,
+    ...(stage ? { stage } : {}),
+    ...(coarseDecided && group === 'open' ? { openWithoutStores: coarse.open - stores > stores } : {}),
+  };
+}
