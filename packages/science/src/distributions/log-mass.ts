@@ -6,7 +6,7 @@
  * two small quantities instead: the error of Stirling's formula, and the deviance x log(x/np) + np - x, which is near
  * 0 exactly where the mass is large. Both keep full relative precision.
  *
- * Source: Loader C (2000) Fast and accurate computation of binomial probabilities ([LOADER00], from memory: circulated by the
+ * Source: LOADER00 (Loader C 2000, Fast and accurate computation of binomial probabilities, from memory: circulated by the
  * author, and the method documented for dbinom in R). Checked against R in `reference/`.
  */
 

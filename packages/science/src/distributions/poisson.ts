@@ -50,7 +50,7 @@ export const poissonUpperLimit = (counted: number, tail: number): number =>
 const beyond = (counted: number) => counted + 40 * Math.sqrt(counted) + 800;
 
 /**
- * Exact central interval for the mean of a Poisson count (Garwood 1936, from memory [GARWOOD36]). The sums are our own:
+ * Exact central interval for the mean of a Poisson count (Garwood 1936, from memory; source: GARWOOD36). The sums are our own:
  * the library's gamma quantile is off by up to 1e-4 for counts from about 500 on.
  *
  * @param counted events counted, whole, 0 or more; tested to 10,000

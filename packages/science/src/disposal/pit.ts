@@ -1,0 +1,109 @@
+import type { SourcedValue } from '@combside/sources/sourced-value';
+import {
+  acceptCount,
+  acceptFields,
+  acceptList,
+  acceptNonNegative,
+  acceptPositive,
+  isUnknown,
+} from '../distributions/domain.ts';
+import { always, type CautionId } from './cautions.ts';
+import { acceptBeesDead, acceptChosen } from './chosen.ts';
+
+/** The one published cover depth over ashes: two feet. A rule of California; elsewhere ask. */
+export const coverOverAshes: SourcedValue = {
+  value: 0.61,
+  unit: 'm of soil',
+  standing: 'published',
+  sources: ['CA-FAC'],
+  population: 'California, s. 29207(b)(1): at least 2 feet',
+};
+
+/** Things of one size that go into the pit. Outer measures in cm, above 0. */
+export interface Pieces {
+  count: number;
+  lengthCentimetres: number;
+  widthCentimetres: number;
+  heightCentimetres: number;
+}
+
+/** A pit, after the cautions. */
+export interface Pit {
+  readonly cautions: readonly CautionId[];
+  /** m³ of everything to be burned, by outer measures. */
+  readonly volumeToBurn: number;
+  /** m. */
+  readonly pitLength: number;
+  /** m². */
+  readonly groundArea: number;
+  /** m: what is left, and the cover over it. */
+  readonly pitDepth: number;
+  /** m³ of soil to move. */
+  readonly soilToMove: number;
+}
+
+/**
+ * How large must the pit be?
+ *
+ *   volume to burn V = sum of count * length * width * height (outer measures)
+ *   pit length = V / (width * stacking height), unless a length is given; ground area A = length * width
+ *   depth = height of what is left after burning + cover; soil to move = A * depth
+ *
+ * Geometry only: no dimensions per hive were found in any official text, so width, stacking height and remains have no
+ * default, and the cover is the local rule. The pit must take and cover everything that is left; liquid honey runs into
+ * the soil, where no bee may reach it. Worked (arithmetic, not a rule): pit 1.0 m by 1.0 m, remains 0.20 m, cover
+ * 0.61 m: depth 0.81 m, 0.81 m³ of soil.
+ *
+ * @param inputs.pieces what goes in; at least one kind, counts whole
+ * @param inputs.pitWidthMetres chosen, above 0
+ * @param inputs.pitLengthMetres chosen, above 0, or null to work it out from the stacking height
+ * @param inputs.stackingHeightMetres height to which the pieces are stacked in the pit, chosen, above 0; may be null when
+ *   the length is given
+ * @param inputs.remainsHeightMetres height of what is left, measured on site (or expected), 0 or more
+ * @param inputs.coverMetres soil over the remains, by the local rule, above 0
+ * @param inputs.beesDead must be true
+ * @throws DomainError on inputs outside these ranges, and while bees live
+ * Source: CA-FAC for the cover; WA-AFB22 for taking and covering all that is left; the rest geometry
+ */
+export function pitForBurning(inputs: {
+  pieces: readonly Pieces[];
+  pitWidthMetres: number;
+  pitLengthMetres: number | null;
+  stackingHeightMetres: number | null;
+  remainsHeightMetres: number;
+  coverMetres: number;
+  beesDead: boolean;
+}): Pit {
+  acceptBeesDead(inputs.beesDead);
+  const volumeToBurn = acceptList('pieces', inputs.pieces, (name, value) => {
+    const one = acceptFields(name, value);
+    return (
+      (acceptCount(`${name}.count`, one.count, 1) *
+        acceptPositive(`${name}.lengthCentimetres`, one.lengthCentimetres) *
+        acceptPositive(`${name}.widthCentimetres`, one.widthCentimetres) *
+        acceptPositive(`${name}.heightCentimetres`, one.heightCentimetres)) /
+      1e6
+    );
+  }).reduce((a, b) => a + b, 0);
+  const width = acceptChosen('pitWidthMetres', inputs.pitWidthMetres);
+  const pitLength = isUnknown(inputs.pitLengthMetres)
+    ? volumeToBurn / (width * acceptChosen('stackingHeightMetres', inputs.stackingHeightMetres))
+    : acceptChosen('pitLengthMetres', inputs.pitLengthMetres);
+  const remains = acceptNonNegative('remainsHeightMetres', inputs.remainsHeightMetres);
+  const pitDepth = remains + acceptChosen('coverMetres', inputs.coverMetres);
+  const groundArea = pitLength * width;
+  return {
+    cautions: [
+      ...always,
+      'ask about fire bans',
+      'keep clear of ground water',
+      'honey must not reach bees',
+      'lift by two',
+    ],
+    volumeToBurn,
+    pitLength,
+    groundArea,
+    pitDepth,
+    soilToMove: groundArea * pitDepth,
+  };
+}
