@@ -33,6 +33,12 @@ export function memoryOfficeStore(pause?: () => Promise<void>): OfficeStore {
   return new MemoryStore(pause);
 }
 
+/** The same store once more, sharing nothing with the first: what a cloned or restored phone holds. */
+export function copyOfDeviceStore(store: DeviceStore): DeviceStore {
+  if (!(store instanceof MemoryStore)) throw new TypeError('only a memory store can be copied');
+  return store.copied();
+}
+
 class MemoryStore implements DeviceStore, OfficeStore {
   readonly #pause: (() => Promise<void>) | undefined;
   #queue: Promise<unknown> = Promise.resolve();
@@ -59,6 +65,25 @@ class MemoryStore implements DeviceStore, OfficeStore {
 
   constructor(pause?: () => Promise<void>) {
     this.#pause = pause;
+  }
+
+  copied(): MemoryStore {
+    const copy = new MemoryStore(this.#pause);
+    copy.#clock = this.#clock;
+    copy.#identity = this.#identity;
+    copy.#office = this.#office;
+    for (const kept of this.#byHash.values()) copy.#add(kept);
+    for (const [key, kept] of this.#states) {
+      copy.#states.set(key, kept);
+      for (const group of groupsOf(kept.summary)) grouped(copy.#groups, group).add(key);
+    }
+    for (const hash of this.#outbox) copy.#outbox.add(hash);
+    for (const [scope, cursor] of this.#cursors) copy.#cursors.set(scope, cursor);
+    for (const [scope, sequence] of this.#sequences) copy.#sequences.set(scope, [...sequence]);
+    for (const [id, entry] of this.#held) copy.#held.set(id, entry);
+    copy.#setAside.push(...this.#setAside);
+    for (const [key, draft] of this.#drafts) copy.#drafts.set(key, draft);
+    return copy;
   }
 
   async exclusive<T>(work: (inside: this) => Promise<T>): Promise<T> {
