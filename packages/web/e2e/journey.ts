@@ -21,7 +21,7 @@ export const test = base.extend<object, WorkerFixtures>({
       await use(server);
       await server.remove();
     },
-    { scope: 'worker', timeout: 120_000 },
+    { scope: 'worker', timeout: 240_000 },
   ],
   baseURL: async ({ server }, use) => use(server.address),
 });

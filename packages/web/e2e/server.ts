@@ -29,7 +29,7 @@ export interface RunningServer {
  * Starts a server on a free port, with a fresh embedded database in a temporary folder, seeded with the demo district.
  *
  * @param options further options for the server, after the usual ones
- * @throws Error with everything the server printed, when it ends or does not answer within a minute
+ * @throws Error with everything the server printed, when it ends or does not answer within three minutes
  */
 export async function startServer(options: readonly string[] = []): Promise<RunningServer> {
   const folder = mkdtempSync(join(tmpdir(), 'combside-e2e-'));
@@ -62,12 +62,12 @@ export async function startServer(options: readonly string[] = []): Promise<Runn
     child = started;
     for (const stream of [started.stdout, started.stderr])
       stream?.setEncoding('utf8').on('data', (text) => (printed += text));
-    const deadline = performance.now() + 60_000;
+    const deadline = performance.now() + 180_000;
     while (!(await answers(address))) {
       if (started.exitCode !== null)
         throw new Error(`the server ended with code ${started.exitCode} before it answered:\n${printed}`);
       if (performance.now() > deadline)
-        throw new Error(`the server did not answer at ${address} within a minute:\n${printed}`);
+        throw new Error(`the server did not answer at ${address} within three minutes:\n${printed}`);
       await new Promise((resolve) => setTimeout(resolve, 100));
     }
   };
