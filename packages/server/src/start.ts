@@ -1,28 +1,20 @@
-import { readFileSync } from 'node:fs';
 import { access } from 'node:fs/promises';
 import type { Server } from 'node:http';
 import { join, resolve } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { parseArgs } from 'node:util';
-import { newIdentifier } from '@combside/record/identifier';
 import type { Office } from '@combside/record/office';
 import { chooseLanguage } from '@combside/words/language';
 import { loadWords } from '@combside/words/load-words';
 import type { Words } from '@combside/words/words';
 import { createAdaptorServer } from '@hono/node-server';
-import { type Accounts, openAccounts } from './accounts/accounts.ts';
+import type { Accounts } from './accounts/accounts.ts';
+import { assemble } from './assemble.ts';
 import { demoAccounts, demoPassword, plantDemo } from './demo/plant.ts';
-import { makeApp } from './http/app.ts';
 import { startJobs } from './jobs/jobs.ts';
-import { openPhotographs } from './photographs/photographs.ts';
-import { listenForArrivals } from './store/arrivals.ts';
 import { type Cluster, startCluster } from './store/cluster.ts';
 import { type Database, openDatabase } from './store/database.ts';
 import { ServerError } from './store/errors.ts';
-import { keysIn } from './store/keys.ts';
-import { chance, wallClock } from './store/node-ports.ts';
-import { openServerOffice } from './store/office.ts';
-import { secretIn } from './store/secret.ts';
 
 export interface ServerOptions {
   /** Folder of everything the server keeps: database files, photographs, keys. */
@@ -100,39 +92,15 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     const address = options.address ?? `http://${host.includes(':') ? `[${host}]` : host}:${port}`;
     if (!isLoopback(host) && !address.startsWith('https:')) say(words.say('server.open-to-network', { host }));
 
-    const stopping = new AbortController();
-    const newId = (): string => newIdentifier(wallClock, chance);
-    const { office, part } = await openServerOffice(database, keysIn(join(data, 'keys')), newId);
-    const accounts = await openAccounts({
-      database,
-      secret: await secretIn(join(data, 'keys', 'session-secret')),
-      address,
-      ...(options.attemptsPerMinute === undefined ? {} : { attemptsPerMinute: options.attemptsPerMinute }),
-    });
-    const photographs = await openPhotographs(database, join(data, 'photographs'));
-    await photographs.settle(new Date());
-    const arrivals = await listenForArrivals(database);
-    undo.push(() => arrivals.close());
+    const house = await assemble({ database, data, address, web, complain, ...limits(options) });
+    undo.push(house.close);
+    const { app, office, accounts, part, photographs } = house;
     const jobs = await startJobs(database, backgroundWork(database, office, photographs), complain);
     undo.push(() => jobs.stop());
     if (!(await exists(join(web, 'index.html')))) say(words.say('server.pages-missing', { folder: web }));
 
-    const app = makeApp({
-      database,
-      accounts,
-      office: part,
-      photographs,
-      arrivals,
-      web,
-      program: version(),
-      server: office.key,
-      now: () => new Date(),
-      secure: address.startsWith('https:'),
-      stopping: stopping.signal,
-      complain,
-    });
     answer = async (request, env) => app.fetch(request, env);
-    undo.push(async () => stopping.abort());
+    undo.push(async () => house.endStreams());
     return {
       address,
       database,
@@ -150,6 +118,10 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     await unwind();
     throw error;
   }
+}
+
+function limits(options: ServerOptions): { attemptsPerMinute?: number } {
+  return options.attemptsPerMinute === undefined ? {} : { attemptsPerMinute: options.attemptsPerMinute };
 }
 
 async function openRecord(
@@ -232,11 +204,6 @@ async function closeServer(server: Server): Promise<void> {
 function complain(error: unknown): void {
   const stack = error instanceof Error ? (error.stack ?? error.message) : String(error);
   console.error(stack);
-}
-
-function version(): string {
-  const text = readFileSync(new URL('../package.json', import.meta.url), 'utf8');
-  return (JSON.parse(text) as { version: string }).version;
 }
 
 function isLoopback(host: string): boolean {

@@ -55,7 +55,8 @@ export async function rightsOfPerson(database: Database, person: string): Promis
 
 /** Writes a person down, or what changed about him; grants become exactly those given. */
 export async function writePerson(database: Database, person: PersonWritten, at: Date): Promise<void> {
-  const { districts, ...row } = person;
+  const { districts, name, role, account, active } = person;
+  const row = { person: person.person, name, role, account, active };
   await database.sql.transaction().execute(async (transaction) => {
     await transaction
       .insertInto('combside.people')

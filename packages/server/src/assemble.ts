@@ -1,0 +1,86 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { newIdentifier } from '@combside/record/identifier';
+import type { Office } from '@combside/record/office';
+import { type Accounts, openAccounts } from './accounts/accounts.ts';
+import { makeApp } from './http/app.ts';
+import { openPhotographs, type Photographs } from './photographs/photographs.ts';
+import { type Arrivals, listenForArrivals } from './store/arrivals.ts';
+import type { Database } from './store/database.ts';
+import { keysIn } from './store/keys.ts';
+import { chance, wallClock } from './store/node-ports.ts';
+import { openServerOffice } from './store/office.ts';
+import type { OfficePart } from './store/parts.ts';
+import { secretIn } from './store/secret.ts';
+
+export interface Materials {
+  readonly database: Database;
+  /** Folder for photographs, keys and the session secret. */
+  readonly data: string;
+  /** What people type; sign-in has to know it. */
+  readonly address: string;
+  /** Folder of the built web app. */
+  readonly web: string;
+  readonly attemptsPerMinute?: number;
+  /** Told of what nobody expected; never of a body. */
+  readonly complain: (error: unknown) => void;
+}
+
+/** The server without its socket: every part, and the application that answers. */
+export interface House {
+  readonly app: ReturnType<typeof makeApp>;
+  readonly office: Office;
+  readonly part: OfficePart;
+  readonly accounts: Accounts;
+  readonly photographs: Photographs;
+  readonly arrivals: Arrivals;
+  /** Ends open streams, which would otherwise keep the socket alive. */
+  readonly endStreams: () => void;
+  readonly close: () => Promise<void>;
+}
+
+/** Puts the parts together over an open database. */
+export async function assemble(materials: Materials): Promise<House> {
+  const { database, data, address, complain } = materials;
+  const newId = (): string => newIdentifier(wallClock, chance);
+  const { office, part } = await openServerOffice(database, keysIn(join(data, 'keys')), newId);
+  const accounts = await openAccounts({
+    database,
+    secret: await secretIn(join(data, 'keys', 'session-secret')),
+    address,
+    ...(materials.attemptsPerMinute === undefined ? {} : { attemptsPerMinute: materials.attemptsPerMinute }),
+  });
+  const photographs = await openPhotographs(database, join(data, 'photographs'));
+  await photographs.settle(new Date());
+  const arrivals = await listenForArrivals(database);
+  const stopping = new AbortController();
+  const app = makeApp({
+    database,
+    accounts,
+    office: part,
+    photographs,
+    arrivals,
+    web: materials.web,
+    program: version(),
+    server: office.key,
+    now: () => new Date(),
+    secure: address.startsWith('https:'),
+    stopping: stopping.signal,
+    complain,
+  });
+  return {
+    app,
+    office,
+    part,
+    accounts,
+    photographs,
+    arrivals,
+    endStreams: () => stopping.abort(),
+    close: () => arrivals.close(),
+  };
+}
+
+function version(): string {
+  const text = readFileSync(new URL('../package.json', import.meta.url), 'utf8');
+  return (JSON.parse(text) as { version: string }).version;
+}
