@@ -265,7 +265,7 @@ function detail(colony: ColonyRecord, record: InspectionRecord, words: PaperWord
       ].filter(Boolean)
     : [];
   const sealed = look?.sealedBroodCombSides ?? null;
-  return [
+  const blocks: Block[] = [
     {
       kind: 'heading',
       level: 3,
@@ -295,6 +295,9 @@ function detail(colony: ColonyRecord, record: InspectionRecord, words: PaperWord
     ...ropeTable(colony, words),
     ...photographsTable(colony, record, words),
   ];
+  // What is short stays on one page; a long finding would leave half a page empty.
+  const short = colony.signs.filter((one) => one.outcome === 'seen').length <= 2 && colony.ropeTests.length === 0;
+  return short ? [{ kind: 'together', blocks }] : blocks;
 }
 
 function signsTable(colony: ColonyRecord, words: PaperWords): Block[] {
@@ -377,8 +380,8 @@ function photographsTable(colony: ColonyRecord, record: InspectionRecord, words:
       summary: words.say('papers.photographs.of-colony', { label: colony.label }),
       columns: [
         { title: words.say('papers.photographs.title'), width: 30 },
-        { title: words.say('papers.photographs.taken'), width: 12 },
-        { title: words.say('papers.photographs.hash'), width: 58 },
+        { title: words.say('papers.photographs.taken'), width: 17 },
+        { title: words.say('papers.photographs.hash'), width: 53 },
       ],
       rows: colony.photographs.map((one) => [
         one.caption || words.say('papers.photographs.no-caption'),
@@ -570,8 +573,16 @@ function proof(record: InspectionRecord, words: PaperWords): Block[] {
       facts: [
         { name: words.say('papers.proof.content'), value: record.proof.contentHash },
         { name: words.say('papers.proof.visit'), value: record.visit.id },
-        ...(entries.length > 0 ? [{ name: words.say('papers.proof.entries'), value: entries.join(' ') }] : []),
       ],
     },
+    ...(entries.length > 0
+      ? [
+          {
+            kind: 'paragraph',
+            size: 'small',
+            text: [{ text: `${words.say('papers.proof.entries')}: `, bold: true }, { text: entries.join(', ') }],
+          } as const,
+        ]
+      : []),
   ];
 }

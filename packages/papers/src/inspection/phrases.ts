@@ -34,11 +34,11 @@ export function wordFor(words: PaperWords, id: string, kept: string): string {
 }
 
 export function signName(words: PaperWords, sign: string): string {
-  return wordFor(words, `sign.${sign}.name`, sign);
+  return wordFor(words, `signs.sign.${sign}.name`, sign);
 }
 
 export function conditionName(words: PaperWords, condition: string): string {
-  return wordFor(words, `condition.${condition}.name`, condition);
+  return wordFor(words, `signs.condition.${condition}.name`, condition);
 }
 
 /** A sentence of casework. A moment or day among its values is written as a day, at the site's own time. */

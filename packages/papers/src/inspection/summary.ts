@@ -29,7 +29,7 @@ export function summaryOf(record: InspectionRecord, words: PaperWords): Summary 
     const these = colonies.filter((one) => (result === 'suspect' ? isSuspect(one) : one.result === result));
     if (these.length === 0) continue;
     mark ??= markOfResult[result];
-    sentences.push(words.say(id, { count: these.length, colonies: labels(words, these) }));
+    sentences.push(words.say(id, { count: these.length, colonies: someLabels(words, these) }));
     if (result === 'suspect') {
       const conditions = [...new Set(these.flatMap((one) => one.suspected))].map((one) => conditionName(words, one));
       if (conditions.length > 0) {
@@ -50,4 +50,11 @@ export function summaryOf(record: InspectionRecord, words: PaperWords): Summary 
 /** Labels of colonies in a row: "2, 5 and 7". */
 export function labels(words: PaperWords, colonies: readonly Pick<ColonyRecord, 'label'>[]): string {
   return words.list(colonies.map((one) => one.label));
+}
+
+/** The summary stays short: the first twenty labels, and how many more there are. The table names them all. */
+function someLabels(words: PaperWords, colonies: readonly ColonyRecord[]): string {
+  if (colonies.length <= 20) return labels(words, colonies);
+  const first = colonies.slice(0, 20).map((one) => one.label);
+  return words.say('papers.summary.and-more', { some: first.join(', '), count: colonies.length - first.length });
 }

@@ -10,7 +10,7 @@ import type {
   Table,
   Text,
 } from './paper-definition.ts';
-import { breakIntoLines, type FontName, type Line, type Measure, plainOf } from './text-lines.ts';
+import { breakIntoLines, type FontName, type Line, type Measure } from './text-lines.ts';
 
 /*
  * Finds the place of everything on A4 pages, from top to bottom. Nothing is measured twice and nothing is moved later:
@@ -170,6 +170,8 @@ export function layOut(paper: PaperDefinition, measure: Measure): LaidOut {
         return block.items[0] ? listLines(block.items[0]).length * sizes.body * leading : 0;
       case 'paragraph':
         return Math.min(blockHeight(block), sizes.body * leading * 3);
+      case 'figure':
+        return Math.min(blockHeight(block), blockHeight({ ...block, width: block.width * (2 / 3) }));
       case 'together':
         return Math.min(blockHeight(block), bottomEdge - margins.top - 60);
       default:
@@ -218,7 +220,7 @@ export function layOut(paper: PaperDefinition, measure: Measure): LaidOut {
 
   // -- facts
 
-  const nameWidth = lineWidth * 0.3;
+  const nameWidth = lineWidth * 0.32;
   const factLines = (fact: { name: string; value: Text }): { names: Line[]; values: Line[] } => ({
     names: breakIntoLines(fact.name, sizes.body, nameWidth - 10, measure),
     values: breakIntoLines(fact.value, sizes.body, lineWidth - nameWidth, measure),
@@ -270,10 +272,9 @@ export function layOut(paper: PaperDefinition, measure: Measure): LaidOut {
       {
         height,
         place: (x, top, into) => {
-          // One line stands level with the middle of its mark; more lines begin at its top.
-          const shift = lines.length === 1 ? 0 : Math.max(0, (sizes.body * leading - picture.height) / 2);
-          picture.place(x, top + (lines.length === 1 ? (height - picture.height) / 2 : shift), into);
-          let at = top + (height - textHeight) / 2;
+          // The text begins level with the cells beside it; a small mark stands level with its first line.
+          picture.place(x, top + Math.max(0, (sizes.body * leading - picture.height) / 2), into);
+          let at = top;
           for (const line of lines) {
             lineAtom(line, sizes.body, paragraph).place(x + indent, at, into);
             at += sizes.body * leading;
@@ -370,6 +371,14 @@ export function layOut(paper: PaperDefinition, measure: Measure): LaidOut {
     const below = tag('Caption');
     if (caption.length > 0) belongs.children.push(below);
     return [pictureAtom(figure, belongs), ...caption.map((line) => lineAtom(line, sizes.small, below, true))];
+  };
+
+  /** A figure that does not fit is made smaller, down to two thirds, before a page is left half empty. */
+  const shrunkToFit = (figure: Figure, above = 0): Figure => {
+    const excess = blockHeight(figure) + above - left();
+    if (excess <= 0) return figure;
+    const smaller = figure.width - (excess * figure.drawing.width) / figure.drawing.height;
+    return smaller >= figure.width * (2 / 3) ? { ...figure, width: smaller } : figure;
   };
 
   const statementIndent = (block: Statement): number => (block.mark ? 46 : 0);
@@ -494,19 +503,17 @@ export function layOut(paper: PaperDefinition, measure: Measure): LaidOut {
             row.children.push(name, value);
             table.children.push(row);
             const { names, values } = factLines(fact);
-            if (factHeight(fact) > left() && !atTop()) newPage();
-            const top = y;
-            names.forEach((line, at) => {
-              lineAtom(line, sizes.body, name, true).place(margins.left, top + at * sizes.body * leading, current());
-            });
-            values.forEach((line, at) => {
-              lineAtom(line, sizes.body, value).place(
-                margins.left + nameWidth,
-                top + at * sizes.body * leading,
-                current(),
-              );
-            });
-            y = top + factHeight(fact);
+            // A short fact stays whole; a long one, such as remarks, goes on over the page line by line.
+            const height = sizes.body * leading;
+            if (factHeight(fact) > left() && factHeight(fact) < (bottomEdge - margins.top) / 3 && !atTop()) newPage();
+            for (let at = 0; at < Math.max(names.length, values.length); at += 1) {
+              if (height > left() && !atTop()) newPage();
+              const [nameLine, valueLine] = [names[at], values[at]];
+              if (nameLine) lineAtom(nameLine, sizes.body, name, true).place(margins.left, y, current());
+              if (valueLine) lineAtom(valueLine, sizes.body, value).place(margins.left + nameWidth, y, current());
+              y += height;
+            }
+            y += 2;
           }
           y += 6;
           break;
@@ -517,9 +524,10 @@ export function layOut(paper: PaperDefinition, measure: Measure): LaidOut {
         case 'figure': {
           const figure = tag('Figure', { alternative: block.alternative });
           structure.children.push(figure);
-          const height = blockHeight(block);
+          const fitted = shrunkToFit(block);
+          const height = blockHeight(fitted);
           if (height > left() && !atTop()) newPage();
-          for (const atom of figureAtoms(block, figure)) put(atom);
+          for (const atom of figureAtoms(fitted, figure)) put(atom);
           y += 10;
           break;
         }
@@ -557,7 +565,9 @@ export function layOut(paper: PaperDefinition, measure: Measure): LaidOut {
           break;
         case 'together': {
           const height = blockHeight(block);
-          if (height > left() && height <= bottomEdge - margins.top && !atTop()) newPage();
+          const figure = block.blocks.find((one) => one.kind === 'figure');
+          const fits = height <= left() || (figure && shrunkToFit(figure, height - blockHeight(figure)) !== figure);
+          if (!fits && height <= bottomEdge - margins.top && !atTop()) newPage();
           placeBlocks(block.blocks);
           break;
         }
@@ -611,10 +621,15 @@ function howMany(atoms: readonly Atom[], room: number): number {
   return count;
 }
 
-/** Everything that can be read on the pages in order, without the page's own header and footer. */
+/** Everything that can be read on the pages in order, one line for each tag, without the page's own header and footer. */
 export function readingText(laid: LaidOut): string {
-  return laid.pages
-    .flatMap((placed) => placed.filter((one): one is PlacedText => one.kind === 'text' && one.tag !== null))
-    .map((one) => plainOf(one.text))
-    .join(' ');
+  let text = '';
+  let before: Tag | null = null;
+  for (const one of laid.pages.flat()) {
+    if (one.kind !== 'text' || one.tag === null) continue;
+    if (before !== null && one.tag !== before) text += '\n';
+    text += one.text;
+    before = one.tag;
+  }
+  return text;
 }

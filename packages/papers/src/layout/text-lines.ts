@@ -43,8 +43,8 @@ export function plainOf(text: Text): string {
 }
 
 /**
- * Breaks text into lines no wider than `width` points. It breaks at spaces, after hyphens, dashes and slashes, at soft
- * hyphens; a word wider than the line is broken where it must, so nothing ever reaches over the edge.
+ * Breaks text into lines no wider than `width` points. It breaks at spaces, after hyphens, dashes and slashes between
+ * letters, at soft hyphens; a word wider than the line is broken where it must, so nothing ever reaches over the edge.
  */
 export function breakIntoLines(text: Text, size: number, width: number, measure: Measure, bold = false): Line[] {
   const lines: LinePiece[][] = [];
@@ -52,14 +52,13 @@ export function breakIntoLines(text: Text, size: number, width: number, measure:
   let x = 0;
   let lastParted = false;
 
-  const finish = (): void => {
+  const finish = (endOfParagraph: boolean): void => {
     const last = line.at(-1);
-    if (lastParted && last) {
-      line[line.length - 1] = {
-        ...last,
-        text: `${last.text}-`,
-        width: last.width + measure.width('-', last.font, size),
-      };
+    if (last) {
+      // A line that goes on ends in its hyphen, or in a space: who hears the paper would else hear two words as one.
+      const end = lastParted ? '-' : endOfParagraph ? '' : ' ';
+      const more = end === '-' ? measure.width('-', last.font, size) : 0;
+      line[line.length - 1] = { ...last, text: last.text + end, width: last.width + more };
     }
     lines.push(line);
     line = [];
@@ -68,11 +67,20 @@ export function breakIntoLines(text: Text, size: number, width: number, measure:
   };
   const put = (word: Word): void => {
     let at = x === 0 ? 0 : x + word.space;
-    for (const piece of word.pieces) {
+    word.pieces.forEach((piece, index) => {
       const pieceWidth = measure.width(piece.text, piece.font, size);
-      line.push({ ...piece, x: at, width: pieceWidth });
+      const before = line.at(-1);
+      const space = index === 0 && x > 0 && word.space > 0;
+      if (before && before.font === piece.font) {
+        // What stands in one font is one piece, with its spaces in it.
+        const text = `${before.text}${space ? ' ' : ''}${piece.text}`;
+        line[line.length - 1] = { ...before, text, width: at + pieceWidth - before.x };
+      } else {
+        if (before && space) line[line.length - 1] = { ...before, text: `${before.text} ` };
+        line.push({ ...piece, x: at, width: pieceWidth });
+      }
       at += pieceWidth;
-    }
+    });
     x = at;
     lastParted = word.parted;
   };
@@ -80,11 +88,11 @@ export function breakIntoLines(text: Text, size: number, width: number, measure:
   for (const paragraph of paragraphsOf(text)) {
     for (const word of wordsOf(paragraph, size, measure, bold)) {
       const hyphen = word.parted ? measure.width('-', word.pieces.at(-1)?.font ?? 'regular', size) : 0;
-      if (x > 0 && x + word.space + word.width + hyphen > width) finish();
+      if (x > 0 && x + word.space + word.width + hyphen > width) finish(false);
       if (word.width + hyphen <= width) put(word);
-      else for (const part of cutToFit(word, size, width, measure, finish)) put(part);
+      else for (const part of cutToFit(word, size, width, measure, () => finish(false))) put(part);
     }
-    finish();
+    finish(true);
   }
   return lines;
 }
@@ -126,7 +134,8 @@ function wordsOf(runs: readonly Run[], size: number, measure: Measure, bold: boo
         spaceBefore = true;
         continue;
       }
-      const parts = token.split(/(?<=[-–—/\u00ad])(?=.)/);
+      // Numbers and identifiers stay whole: a hyphen in them joins, it does not part.
+      const parts = /\d/.test(token) ? token.split(/(?<=\u00ad)/) : token.split(/(?<=[-–—/\u00ad])(?=.)/);
       parts.forEach((part, index) => {
         if (pending.length === 0) {
           pendingSpace = spaceBefore;
@@ -172,5 +181,6 @@ function* cutToFit(word: Word, size: number, width: number, measure: Measure, fi
       used += letterWidth;
     }
   }
-  if (pieces.length > 0) yield { pieces, width: used, space: 0, parted: word.parted };
+  const hyphen = word.parted ? measure.width('-', pieces.at(-1)?.font ?? 'regular', size) : 0;
+  if (pieces.length > 0) yield { pieces, width: used, space: 0, parted: word.parted && used + hyphen <= width };
 }

@@ -30,6 +30,7 @@ export const papers = {
     '{count, plural, one {# Volk wurde geöffnet und nicht beurteilt} other {# Völker wurden geöffnet und nicht beurteilt}}: {colonies}.',
   'papers.summary.not-opened':
     '{count, plural, one {# Volk wurde nicht geöffnet} other {# Völker wurden nicht geöffnet}}: {colonies}.',
+  'papers.summary.and-more': '{some} und {count} weitere',
   'papers.summary.no-colonies': 'Bei dieser Kontrolle ist kein Volk aufgenommen.',
 
   'papers.visit.title': 'Kontrolle',
@@ -51,7 +52,7 @@ export const papers = {
   'papers.visit.name-role': '{name} ({role})',
   'papers.visit.temperature': 'Lufttemperatur',
   'papers.visit.warnings': 'Hinweise zu Beginn',
-  'papers.visit.warning': '{warning} Antwort: {answer}',
+  'papers.visit.warning': '{warning}. Antwort: {answer}',
   'papers.visit.colonies': 'Völker',
   'papers.visit.colonies-counted': '{count} am Stand gezählt, {opened} geöffnet',
   'papers.visit.colonies-not-counted': '{opened} geöffnet; am Stand nicht gezählt',

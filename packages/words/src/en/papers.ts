@@ -27,6 +27,7 @@ export const papers = {
     '{count, plural, one {# colony was opened and not judged} other {# colonies were opened and not judged}}: {colonies}.',
   'papers.summary.not-opened':
     '{count, plural, one {# colony was not opened} other {# colonies were not opened}}: {colonies}.',
+  'papers.summary.and-more': '{some} and {count} more',
   'papers.summary.no-colonies': 'No colony is recorded at this visit.',
 
   'papers.visit.title': 'Visit',
@@ -48,7 +49,7 @@ export const papers = {
   'papers.visit.name-role': '{name} ({role})',
   'papers.visit.temperature': 'Air temperature',
   'papers.visit.warnings': 'Warned of at the start',
-  'papers.visit.warning': '{warning} Answer: {answer}',
+  'papers.visit.warning': '{warning}. Answer: {answer}',
   'papers.visit.colonies': 'Colonies',
   'papers.visit.colonies-counted': '{count} counted on site, {opened} opened',
   'papers.visit.colonies-not-counted': '{opened} opened; the number on site was not counted',
