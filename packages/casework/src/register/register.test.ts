@@ -1,0 +1,132 @@
+import { describe, expect, test } from 'vitest';
+import { arrival, hive, siteBody, smallSite } from '../acceptance/small-site.ts';
+import { changeApiary, moveApiary, newApiary, unregisteredSite } from './apiary.ts';
+import { changeColony, newColony } from './colony.ts';
+import { changeKeeper } from './keeper.ts';
+import { proposeChange } from './propose-change.ts';
+import { acceptApiaryChange, openProposals, settleContested } from './settle.ts';
+
+test('a change replaces what was seen, and names the fields', () => {
+  const site = smallSite();
+  const before = site.ledger.keeper(site.keeper).keeper.current?.written.entry;
+  const act = site.carryOut(changeKeeper(site.ledger.keeper(site.keeper), { telephone: '1' }), arrival);
+  expect(act.changed).toEqual(['telephone']);
+  expect(act.proposals[0]?.replaces).toEqual([before]);
+  expect(site.ledger.keeper(site.keeper).keeper).toMatchObject({
+    current: { body: { telephone: '1' } },
+    contested: [],
+  });
+});
+
+test('changes that did not see each other are contested until somebody settles them', () => {
+  const site = smallSite();
+  const seenByBoth = site.ledger.apiary(site.apiary);
+  const one = changeApiary(seenByBoth, { name: 'North Bank' });
+  const other = changeApiary(seenByBoth, { name: 'South Bank' });
+  site.carryOut(one, arrival);
+  site.carryOut(other, arrival);
+  const contested = site.ledger.apiary(site.apiary);
+  expect(contested.apiary.current?.body.name).toBe('South Bank');
+  const loser = contested.apiary.contested[0];
+  expect(loser?.body.name).toBe('North Bank');
+  expect(settleContested(contested, 'nowhere')).toMatchObject({ reason: 'casework.refused.not-in-register' });
+  site.carryOut(settleContested(contested, loser?.written.entry ?? ''), arrival);
+  const settled = site.ledger.apiary(site.apiary);
+  expect(settled.apiary).toMatchObject({ current: { body: { name: 'North Bank' } }, contested: [] });
+  expect(settleContested(settled, '')).toMatchObject({ reason: 'casework.refused.nothing-contested' });
+});
+
+test('a proposed change stays open until the register answers it', () => {
+  const site = smallSite();
+  const state = () => site.ledger.apiary(site.apiary);
+  site.carryOut(proposeChange(state(), 'coloniesRegistered', 4, null, 'counted'), arrival);
+  const [open] = openProposals(state());
+  expect(open?.body).toMatchObject({ from: 3, to: 4 });
+  if (!open) throw new Error('one proposal is open');
+  site.carryOut(acceptApiaryChange(state(), open), '2027-05-05T09:00:00.000Z');
+  expect(state().apiary.current?.body.coloniesRegistered).toBe(4);
+  expect(openProposals(state())).toEqual([]);
+});
+
+describe('refused', () => {
+  const site = smallSite();
+  const apiary = site.ledger.apiary(site.apiary);
+  const colonies = site.ledger.coloniesOf(site.apiary);
+  const colony = site.ledger.colony(site.colonies[0]);
+  test.each([
+    ['nothing changed', changeApiary(apiary, { name: 'Test Bank' }), 'casework.refused.nothing-changed'],
+    ['a body out of shape', newApiary(site.newId(), { ...siteBody, name: '' }), 'casework.refused.shape'],
+    [
+      'a label twice at one apiary',
+      newColony(site.newId(), hive(site.apiary, '2'), apiary, colonies),
+      'casework.refused.label-taken',
+    ],
+    [
+      'a hive nobody knows',
+      changeColony(colony, { hiveType: 'skep-of-gold' }, colonies),
+      'casework.refused.unknown-hive-type',
+    ],
+    ['a field that is not there', proposeChange(apiary, 'mood', 'good', null, ''), 'casework.refused.unknown-field'],
+    [
+      'a field that is no plain value',
+      proposeChange(apiary, 'position', null, null, ''),
+      'casework.refused.unknown-field',
+    ],
+    ['a value that cannot be', proposeChange(apiary, 'coloniesRegistered', -1, null, ''), 'casework.refused.shape'],
+    ['the same district', moveApiary(apiary, colonies, 'quillmoor', null, 'sold'), 'casework.refused.same-district'],
+    ['a move without a reason', moveApiary(apiary, colonies, 'fellmoor', null, ' '), 'casework.refused.reason-missing'],
+    [
+      'a roadside site without a position',
+      unregisteredSite({
+        id: site.newId(),
+        name: 'Roadside',
+        district: 'quillmoor',
+        position: null,
+        addressWords: '',
+        coloniesCounted: 4,
+        seenOn: '2027-05-04',
+      }),
+      'casework.refused.position-missing',
+    ],
+  ])('%s', (_, act, reason) => {
+    expect(act).toMatchObject({ ok: false, reason });
+  });
+});
+
+test('a label may be used again once its colony is gone', () => {
+  const site = smallSite();
+  const colonies = () => site.ledger.coloniesOf(site.apiary);
+  site.carryOut(changeColony(site.ledger.colony(site.colonies[1]), { hiveState: 'gone' }, colonies()), arrival);
+  expect(newColony(site.newId(), hive(site.apiary, '2'), site.ledger.apiary(site.apiary), colonies()).ok).toBe(true);
+});
+
+test('a roadside site needs no owner', () => {
+  const site = smallSite();
+  const id = site.newId();
+  const act = site.carryOut(
+    unregisteredSite({
+      id,
+      name: 'Roadside',
+      district: 'quillmoor',
+      position: siteBody.position,
+      addressWords: 'by the ford',
+      coloniesCounted: 4,
+      seenOn: '2027-05-04',
+    }),
+    arrival,
+  );
+  expect(act.findings.map((one) => one.id)).toEqual(['casework.register.owner-not-known']);
+  expect(site.ledger.apiary(id).apiary.current?.body).toMatchObject({
+    keeper: null,
+    coloniesRegistered: 4,
+    lastConfirmedOn: '2027-05-04',
+  });
+});
+
+test('a move to another district keeps the position unless a new one is given, and says why in a note', () => {
+  const site = smallSite();
+  site.carryOut(moveApiary(site.ledger.apiary(site.apiary), [], 'fellmoor', null, 'sold with the land'), arrival);
+  const state = site.ledger.apiary(site.apiary);
+  expect(state.apiary.current?.body).toMatchObject({ district: 'fellmoor', position: siteBody.position });
+  expect(state.notes[0]?.body.text).toBe('sold with the land');
+});
