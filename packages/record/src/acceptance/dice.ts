@@ -412,6 +412,11 @@ async function equalBooks(
   for (const other of offices) equal(await statesOf(other), expected, 'the office processes hold the same');
   const abouts = Object.values(expected).map((state) => (state as ApiaryState).about);
   const belonging = (await officeStores[0]?.memberships(abouts)) ?? new Map<string, string[]>();
+  for (const { about, apiary } of await office.summaries('colony')) {
+    const own = belonging.get(`colony/${about.id}`) ?? [];
+    const followed = belonging.get(`apiary/${apiary}`) ?? [];
+    equal([...own].sort(), [...followed].sort(), `colony ${about.id} belongs where its apiary belongs`);
+  }
   for (const phone of phones) {
     const found = await statesOf(phone.book);
     const readable = new Set([everyoneScope, ...phone.granted.map(districtScope)]);
