@@ -88,10 +88,10 @@ describe('reasons', () => {
     expect([1.1, 2, 10, 100].map((factor) => strengthOf(Math.log(factor)))).toEqual([
       'nothing',
       'weak',
-      'clear',
+      'fair',
       'strong',
     ]);
-    expect(strengthOf(-Math.log(10))).toBe('clear');
+    expect(strengthOf(-Math.log(10))).toBe('fair');
   });
 
   it('say of what was set aside why it does not count', () => {

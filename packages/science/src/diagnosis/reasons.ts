@@ -10,7 +10,7 @@ import { name, type Sentence, sentence } from './sentence.ts';
 import { testFigures } from './test-figures.ts';
 
 /** How much a piece of evidence moves the log-odds, in words. */
-export type Strength = 'nothing' | 'weak' | 'clear' | 'strong';
+export type Strength = 'nothing' | 'weak' | 'fair' | 'strong';
 
 /** What one piece of evidence does. */
 export interface Reason {
@@ -46,7 +46,7 @@ const unfelt = Math.log(1.2);
 const strengths: readonly [number, Strength][] = [
   [unfelt, 'nothing'],
   [Math.log(3), 'weak'],
-  [Math.log(20), 'clear'],
+  [Math.log(20), 'fair'],
   [Number.POSITIVE_INFINITY, 'strong'],
 ];
 
