@@ -13,6 +13,7 @@ export const rooms = {
   papers: { en: () => import('./en/papers.ts'), de: () => import('./de/papers.ts') },
   hive: { en: () => import('./en/hive.ts'), de: () => import('./de/hive.ts') },
   server: { en: () => import('./en/server.ts'), de: () => import('./de/server.ts') },
+  signs: { en: () => import('./en/signs.ts'), de: () => import('./de/signs.ts') },
 } as const;
 
 /** A room that has words. */
