@@ -14,9 +14,10 @@ import { standingAt, startVisit } from '../examine/start-visit.ts';
 import { visitsToMake } from '../plan/today.ts';
 import { makeInspectionRecord, shortForm } from '../report/make-inspection-record.ts';
 import { carriedOut } from './carried-out.ts';
-import { type DemoDistrict, demoDistrictFrom, demoSizes } from './district.ts';
+import { type DemoDistrict, demoDistrictFrom } from './district.ts';
 import { asInspector, demoAuthority, demoTimeZone, inspectorOfTheDay } from './people.ts';
 import { walkthrough } from './walkthrough.ts';
+import { demoSizes } from './world.ts';
 
 const hasher = { sha256: async (bytes: Uint8Array) => new Uint8Array(createHash('sha256').update(bytes).digest()) };
 const pack = await loadPack('quillmoor');

@@ -1,14 +1,13 @@
 import { dayOf, millisecondsOf } from '@combside/law/calendar';
-import type { Pack } from '@combside/law/pack';
-import type { Hasher } from '@combside/record/ports';
 import { assessLook } from '@combside/science/diagnosis/assess';
-import { type Chance, seeded } from '@combside/science/random/seeded';
+import { seeded } from '@combside/science/random/seeded';
 import { hideTruth } from './hidden-truth.ts';
 import { playHistory } from './history.ts';
 import { type Ledger, newLedger, type Sown } from './ledger.ts';
 import { planToday } from './plan-today.ts';
 import { type DemoRegister, enterRegister } from './register.ts';
 import type { Truth } from './truth.ts';
+import type { DemoInput, World } from './world.ts';
 
 /** The invented district, ready to be sealed, and what is really so in it. */
 export interface DemoDistrict {
@@ -20,26 +19,6 @@ export interface DemoDistrict {
   /** The ledger in which it was played: its states are what the record will say. */
   readonly ledger: Ledger;
 }
-
-export interface DemoInput {
-  /** The date that counts as today: history runs two years back from it. */
-  readonly today: string;
-  readonly seed: number;
-  readonly pack: Pack;
-  readonly hasher: Hasher;
-}
-
-/** What the parts of the demonstration share. */
-export interface World extends DemoInput {
-  readonly chance: Chance;
-  readonly ledger: Ledger;
-  /** Milliseconds of a clock time so many days before today. */
-  at(daysAgo: number, hours: number, minutes?: number): number;
-  readonly weigh: typeof assessLook;
-}
-
-/** How many there are of each; the size of a small district. */
-export const demoSizes = { keepers: 40, apiaries: 60, colonies: 400 } as const;
 
 /**
  * Plays two years in the invented district by the acts of casework themselves: register, planned visits, examinations

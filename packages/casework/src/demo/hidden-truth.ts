@@ -1,6 +1,6 @@
-import type { World } from './district.ts';
 import type { DemoRegister } from './register.ts';
 import type { TrueCondition, TrueHiveState, Truth } from './truth.ts';
+import type { World } from './world.ts';
 
 /**
  * What is really so. American foulbrood began two seasons ago in a weak hive of a sideline keeper, went with a moved

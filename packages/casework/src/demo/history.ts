@@ -15,11 +15,11 @@ import { changeApiary } from '../register/apiary.ts';
 import { acceptColonyChange, openProposals } from '../register/settle.ts';
 import { makeInspectionRecord } from '../report/make-inspection-record.ts';
 import { carriedOut } from './carried-out.ts';
-import type { World } from './district.ts';
 import { asInspector, type DemoPerson, demoAuthority, demoTimeZone, inspectors, officeLead } from './people.ts';
 import type { DemoRegister } from './register.ts';
 import { tapsForSigns } from './seen-signs.ts';
 import { type Truth, trueConditions } from './truth.ts';
+import type { World } from './world.ts';
 
 /** One thing that happened, so many days before today. */
 interface Happening {

@@ -1,10 +1,10 @@
 import { instantOf } from '@combside/law/calendar';
 import { planVisit } from '../plan/today.ts';
 import { carriedOut } from './carried-out.ts';
-import type { World } from './district.ts';
 import { type DemoPerson, inspectorOfTheDay, inspectors, officeLead } from './people.ts';
 import type { DemoRegister } from './register.ts';
 import type { Truth } from './truth.ts';
+import type { World } from './world.ts';
 
 /**
  * What the office planned yesterday for today: for the inspector of the day the apiary of the journey (a contact of the

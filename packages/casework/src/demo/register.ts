@@ -7,9 +7,9 @@ import { newApiary } from '../register/apiary.ts';
 import { newColony } from '../register/colony.ts';
 import { newKeeper } from '../register/keeper.ts';
 import { carriedOut } from './carried-out.ts';
-import { demoSizes, type World } from './district.ts';
 import { firstNames, lastNames, placeEnds, placeStarts, roads } from './names.ts';
 import { demoDistrict, officeLead } from './people.ts';
+import { demoSizes, type World } from './world.ts';
 
 /** The ids of what was entered, by the part each plays in the story. */
 export interface DemoRegister {
