@@ -45,15 +45,15 @@ export function securityHeaders(secure: boolean): MiddlewareHandler {
 export const sameOriginOnly: MiddlewareHandler = async (context, next) => {
   const { method } = context.req;
   const origin = context.req.header('origin');
-  if (method !== 'GET' && method !== 'HEAD' && origin !== undefined && !sameHost(origin, context.req.header('host'))) {
+  if (method !== 'GET' && method !== 'HEAD' && origin !== undefined && !sameHost(origin, context.req.url)) {
     return refuse(context, 'wrong-origin');
   }
   return next();
 };
 
-function sameHost(origin: string, host: string | undefined): boolean {
+function sameHost(origin: string, asked: string): boolean {
   try {
-    return new URL(origin).host === host;
+    return new URL(origin).host === new URL(asked).host;
   } catch {
     return false;
   }
