@@ -31,7 +31,6 @@ export const refusals = [
   'casework.refused.look-was-full',
   'casework.refused.no-sign-entered',
   'casework.refused.less-looked-at-already',
-  'casework.refused.suspicion-needs-condition',
   'casework.refused.suspicion-against-nothing-seen',
   'casework.refused.visit-not-started',
   'casework.refused.visit-ended',
@@ -52,10 +51,7 @@ export const refusals = [
   'casework.refused.label-taken',
   'casework.refused.position-missing',
   'casework.refused.same-district',
-  'casework.refused.already-registered',
   'casework.refused.reason-missing',
-  'casework.refused.examination-not-found',
-  'casework.refused.already-planned',
 ] as const;
 
 export type RefusalId = (typeof refusals)[number];

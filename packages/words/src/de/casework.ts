@@ -248,7 +248,6 @@ export const casework = {
   'casework.refused.look-was-full': 'Alles wurde durchgesehen. Den großen Knopf nehmen.',
   'casework.refused.no-sign-entered': 'Kein Anzeichen wurde angegeben.',
   'casework.refused.less-looked-at-already': 'Es wurde weniger durchgesehen. „Weniger als das“ nehmen.',
-  'casework.refused.suspicion-needs-condition': 'Angeben, worauf Verdacht besteht.',
   'casework.refused.suspicion-against-nothing-seen':
     'Bei „nichts gesehen“ kann kein Verdacht erhoben werden. Angeben, was verdächtig ist.',
   'casework.refused.visit-not-started': 'Der Besuch hat noch nicht begonnen.',
@@ -273,7 +272,6 @@ export const casework = {
   'casework.refused.position-missing': 'Ein Stand ohne Lage ist nicht wiederzufinden. Zuerst die Lage aufnehmen.',
   'casework.refused.same-district': 'Der Stand gehört schon zu {district}.',
   'casework.refused.reason-missing': 'Den Grund angeben.',
-  'casework.refused.examination-not-found': 'Die Untersuchung ist nicht auf diesem Telefon.',
 
   'casework.safety.sting.known-allergy': 'Bekannte schwere Allergie gegen Stiche: nicht an Bienen arbeiten.',
   'casework.safety.sting.leave': 'Unwohl, schwindlig, kurzatmig: sofort dorthin gehen, wo ein Rettungswagen hinkommt.',

@@ -241,7 +241,6 @@ export const casework = {
   'casework.refused.look-was-full': 'Everything was looked at. Use the large button.',
   'casework.refused.no-sign-entered': 'No sign was entered.',
   'casework.refused.less-looked-at-already': 'You said that less was looked at. Use “Less than that”.',
-  'casework.refused.suspicion-needs-condition': 'Say what is suspected.',
   'casework.refused.suspicion-against-nothing-seen':
     'With “nothing seen” no suspicion can be stated. Enter what makes you suspect.',
   'casework.refused.visit-not-started': 'The visit has not begun.',
@@ -266,7 +265,6 @@ export const casework = {
   'casework.refused.position-missing': 'A site without a position cannot be found again. Take the position first.',
   'casework.refused.same-district': 'The apiary belongs to {district} already.',
   'casework.refused.reason-missing': 'Say why.',
-  'casework.refused.examination-not-found': 'The examination is not on this phone.',
 
   'casework.safety.sting.known-allergy': 'Known severe allergy to stings: do not work with bees.',
   'casework.safety.sting.leave':
