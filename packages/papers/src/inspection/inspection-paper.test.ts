@@ -19,7 +19,7 @@ import { spokenShortForm } from './short-form.ts';
 const fonts = await readPaperFonts();
 const words = { en: await wordsOf('en'), de: await wordsOf('de') };
 function wordsOf(language: Language) {
-  return loadWords(language, ['papers', 'casework']);
+  return loadWords(language, ['papers', 'casework', 'signs']);
 }
 
 const lay = (record: InspectionRecord, language: Language): Promise<LaidOut> =>

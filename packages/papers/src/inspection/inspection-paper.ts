@@ -397,7 +397,7 @@ function notSeen(record: InspectionRecord, words: PaperWords): Block[] {
   const groups = new Map<string, ColonyRecord[]>();
   for (const colony of record.colonies) {
     const signs = colony.signs.filter((one) => one.outcome === 'not seen').map((one) => signName(words, one.sign));
-    if (signs.length > 0) add(groups, signs.join(', '), colony);
+    if (signs.length > 0) add(groups, signs.join('; '), colony);
   }
   if (groups.size === 0) return [];
   return [

@@ -4,7 +4,7 @@ import type { Words } from '@combside/words/words';
 import type { ColonyState } from '../drawings/state-mark.ts';
 
 /** The words an inspection paper is written with. */
-export type PaperWords = Words<'papers' | 'casework'>;
+export type PaperWords = Words<'papers' | 'casework' | 'signs'>;
 
 /** The mark of the house for each result; the word always stands beside it. */
 export const markOfResult: Record<ColonyRecord['result'], ColonyState> = {

@@ -12,7 +12,7 @@ if (!folder) throw new Error('say into which folder the papers go: npx tsx write
 mkdirSync(folder, { recursive: true });
 const fonts = await readPaperFonts();
 for (const language of languages) {
-  const words = await loadWords(language, ['papers', 'casework']);
+  const words = await loadWords(language, ['papers', 'casework', 'signs']);
   for (const [name, record] of Object.entries({
     1: inventedVisitOfOne,
     6: inventedVisitOfSix,
