@@ -2,6 +2,8 @@ import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 
+const office = process.env.COMBSIDE_OFFICE ?? 'http://127.0.0.1:4680';
+
 export default defineConfig({
   plugins: [
     react(),
@@ -34,5 +36,6 @@ export default defineConfig({
   ],
   worker: { format: 'es' },
   build: { target: 'es2022', sourcemap: true },
-  server: { proxy: { '/api': 'http://127.0.0.1:4680' } },
+  // The office only takes what comes from its own pages; while developing, these are served from elsewhere.
+  server: { proxy: { '/api': { target: office, changeOrigin: true, headers: { origin: office } } } },
 });

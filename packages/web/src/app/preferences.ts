@@ -36,7 +36,7 @@ apply(current);
 
 function apply(preferences: Preferences): void {
   document.documentElement.lang = preferences.language;
-  document.documentElement.dataset['theme'] = preferences.theme;
+  document.documentElement.dataset.theme = preferences.theme;
 }
 
 /** Changes what was set and shows it at once. */

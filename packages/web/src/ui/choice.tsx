@@ -15,8 +15,7 @@ export function Choice<Value extends string>({ label, options, chosen, onChoose 
   return (
     <div className="stack close">
       <span id={id}>{label}</span>
-      {/* biome-ignore lint/a11y/useSemanticElements: radio inputs cannot be 64 px buttons whose whole face is the target */}
-      <div className="choices" role="radiogroup" aria-labelledby={id}>
+      <div className={options.length > 3 ? 'choices many' : 'choices'} role="radiogroup" aria-labelledby={id}>
         {options.map((option) => (
           <Button
             key={option.value}

@@ -7,6 +7,8 @@ interface StepperProps {
   readonly from: number;
   readonly to: number;
   readonly step?: number;
+  /** Two more keys that count in larger steps, for numbers that run into the hundreds. */
+  readonly stride?: number;
   /** What stands there before anything was stated. */
   readonly unstated: string;
   readonly less: string;
@@ -24,6 +26,7 @@ export function Stepper({
   from,
   to,
   step = 1,
+  stride,
   unstated,
   less,
   more,
@@ -33,26 +36,27 @@ export function Stepper({
 }: StepperProps) {
   const id = useId();
   const set = (next: number) => onChange(Math.min(to, Math.max(from, next)));
+  const key = (by: number, text: string, name: string) => (
+    <Button
+      aria-label={`${label}: ${name}`}
+      disabled={value !== null && (by < 0 ? value <= from : value >= to)}
+      onClick={() => set(value === null ? start : value + by)}
+    >
+      {text}
+    </Button>
+  );
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset draws a border and legend this control does not want
     <div className="stack close" role="group" aria-labelledby={id}>
       <span id={id}>{label}</span>
-      <div className="stepper">
-        <Button
-          aria-label={`${label}: ${less}`}
-          disabled={value !== null && value <= from}
-          onClick={() => set(value === null ? start : value - step)}
-        >
-          −
-        </Button>
-        <output aria-live="polite">{value === null ? unstated : format(value)}</output>
-        <Button
-          aria-label={`${label}: ${more}`}
-          disabled={value !== null && value >= to}
-          onClick={() => set(value === null ? start : value + step)}
-        >
-          +
-        </Button>
+      <div className={stride ? 'stepper strides' : 'stepper'}>
+        {stride && key(-stride, `−${stride}`, `${less} ${stride}`)}
+        {key(-step, '−', less)}
+        <output aria-live="polite" className={value === null ? 'unstated' : undefined}>
+          {value === null ? unstated : format(value)}
+        </output>
+        {key(step, '+', more)}
+        {stride && key(stride, `+${stride}`, `${more} ${stride}`)}
       </div>
     </div>
   );

@@ -1,0 +1,13 @@
+import '../ui/tokens.css';
+import '../ui/controls.css';
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { Program } from './program.tsx';
+
+const root = document.getElementById('root');
+if (!root) throw new Error('index.html has no element "root" to draw into');
+createRoot(root).render(
+  <StrictMode>
+    <Program />
+  </StrictMode>,
+);

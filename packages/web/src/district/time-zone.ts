@@ -1,0 +1,2 @@
+/** The desk tells time as the machine on it does. */
+export const deskTimeZone = Intl.DateTimeFormat().resolvedOptions().timeZone;

@@ -1,0 +1,58 @@
+import { assessmentAt, examinationAt } from '@combside/casework/examine/walk';
+import type { ColonyState } from '@combside/record/states';
+import { useLocation } from 'wouter';
+import { Button } from '../ui/button.tsx';
+import { sayId } from '../ui/say-sentence.ts';
+import { SignDrawing } from '../ui/sign-drawing.tsx';
+import { useWords } from '../ui/words-context.tsx';
+import { useField } from './field.tsx';
+import { Screen } from './screen.tsx';
+
+/** A colony that is closed at this visit: what stands written, and after a suspicion what comes first now. */
+export function ClosedColony({ colony, visit }: { readonly colony: ColonyState; readonly visit: string }) {
+  const words = useWords();
+  const field = useField();
+  const [, go] = useLocation();
+  const label = colony.colony.current?.body.label ?? '';
+  const examined = examinationAt(colony, visit);
+  const assessed = assessmentAt(colony, visit);
+  const suspect = assessed?.body.result === 'suspect';
+  const seen = examined?.body.signs.filter((one) => one.outcome === 'seen') ?? [];
+  return (
+    <Screen
+      title={words.say('hive.colony.title', { label })}
+      foot={
+        <>
+          {suspect && (
+            <Button look="main act" onClick={() => go(`/visit/${visit}/clean-down/${colony.about.id}`)}>
+              {words.say('hive.clean.title')}
+            </Button>
+          )}
+          <Button look={suspect ? 'plain' : 'main'} onClick={() => go(`/visit/${visit}`)}>
+            {words.say('hive.colony.back-to-apiary')}
+          </Button>
+        </>
+      }
+    >
+      <p className="large-words">{sayId(words, `casework.result.${assessed?.body.result ?? 'not judged'}`)}</p>
+      {assessed && assessed.body.suspected.length > 0 && (
+        <p>{words.list(assessed.body.suspected.map((one) => sayId(words, `signs.condition.${one}.name`)))}</p>
+      )}
+      {suspect && <p className="caution">{words.say('hive.suspect.first')}</p>}
+      <ul className="rows">
+        {seen.map((one) => (
+          <li key={one.sign} className="reason">
+            <SignDrawing sign={one.sign} width={48} name="" />
+            <p>
+              {sayId(words, `signs.sign.${one.sign}.name`)}
+              {one.count && ` · ${words.say(`casework.count.${one.count}`)}`}
+              {one.amount && ` · ${words.say(`casework.amount.${one.amount}`)}`}
+            </p>
+          </li>
+        ))}
+      </ul>
+      <p className="quiet">{words.say('hive.colony.closed', { label })}</p>
+      {examined && <p className="quiet">{words.dayAndTime(examined.body.observedAt, field.timeZone)}</p>}
+    </Screen>
+  );
+}

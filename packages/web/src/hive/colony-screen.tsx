@@ -1,0 +1,353 @@
+import { fullClaim, lesserClaim, lookStated, somethingSeen } from '@combside/casework/examine/claim';
+import { beforeOpening } from '@combside/casework/examine/clean-down';
+import type { Closing } from '@combside/casework/examine/close-colony';
+import { examinationAt } from '@combside/casework/examine/walk';
+import type { ColonyState } from '@combside/record/states';
+import { type DiseaseId, diseases } from '@combside/science/signs/catalogue';
+import { useState } from 'react';
+import { useLocation } from 'wouter';
+import { Button } from '../ui/button.tsx';
+import { Choice } from '../ui/choice.tsx';
+import { FindingLine } from '../ui/finding-line.tsx';
+import { Refusal, type Refused } from '../ui/refusal.tsx';
+import { sayId } from '../ui/say-sentence.ts';
+import { useWords } from '../ui/words-context.tsx';
+import { ClosedColony } from './closed-colony.tsx';
+import { useEntity, useField } from './field.tsx';
+import { LookControls } from './look-controls.tsx';
+import { MoreScreen } from './more-screen.tsx';
+import { askReasoning, useReasoning } from './reasoning.ts';
+import { ReasoningLineButton } from './reasoning-line.tsx';
+import { ReasoningPage } from './reasoning-page.tsx';
+import { Screen } from './screen.tsx';
+import { SignsScreen } from './signs-screen.tsx';
+import { UndoBar } from './undo-bar.tsx';
+import { draftKey, useDraft } from './use-draft.ts';
+import { useVisit, type VisitInHand } from './use-visit.ts';
+
+const views = ['look', 'less', 'signs', 'more', 'why', 'close'] as const;
+type View = (typeof views)[number];
+
+interface ColonyScreenProps {
+  readonly visit: string;
+  readonly colony: string;
+  readonly view: string;
+}
+
+/** One colony at a visit: being looked at, or closed already. */
+export function ColonyScreen({ visit, colony, view }: ColonyScreenProps) {
+  const words = useWords();
+  const known = useVisit(visit);
+  const state = useEntity('colony', colony);
+  if (known === undefined || state === undefined) {
+    return (
+      <Screen title={words.say('front.opening')}>
+        <p>{words.say('front.opening')}</p>
+      </Screen>
+    );
+  }
+  if (known === null || state === null || !state.colony.current) {
+    return (
+      <Screen title={words.say('front.nowhere')}>
+        <p>{words.say('casework.refused.not-in-register')}</p>
+      </Screen>
+    );
+  }
+  if (examinationAt(state, visit) && known.drafts[colony] === undefined) {
+    return <ClosedColony colony={state} visit={visit} />;
+  }
+  return <OpenColony known={known} colony={state} view={views.find((one) => one === view) ?? 'look'} />;
+}
+
+interface OpenColonyProps {
+  readonly known: VisitInHand;
+  readonly colony: ColonyState;
+  readonly view: View;
+}
+
+function OpenColony({ known, colony, view }: OpenColonyProps) {
+  const words = useWords();
+  const field = useField();
+  const [, go] = useLocation();
+  const visit = known.visit.about.id;
+  const hand = useDraft(visit, colony);
+  const [refusal, setRefusal] = useState<Refused | null>(null);
+  const [busy, setBusy] = useState(false);
+  const [failed, setFailed] = useState(false);
+  const observedAt = field.now();
+  const line = useReasoning(
+    hand ? { ask: 'line', draft: hand.draft, colony, pack: field.pack, observedAt } : null,
+    hand ? JSON.stringify(hand.taps) : '',
+  );
+  if (!hand) return null;
+
+  const { draft } = hand;
+  const here = `/visit/${visit}/colony/${colony.about.id}`;
+  const show = (next: View) => go(next === 'look' ? here : `${here}/${next}`);
+  const label = draft.label;
+  const seen = draft.signs.filter((sign) => sign.outcome === 'seen').length;
+  const trouble = somethingSeen(draft);
+  const claim = fullClaim(draft);
+  const lesser = lesserClaim(draft);
+  const frames = draft.boxes.reduce((sum, box) => sum + box.framesHeld, 0);
+
+  const close = async (closing: Closing, suspected: readonly DiseaseId[]) => {
+    setBusy(true);
+    setFailed(false);
+    try {
+      await hand.settled();
+      const act = await askReasoning({
+        ask: 'close',
+        input: {
+          taps: hand.taps,
+          colony,
+          visit: known.visit,
+          pack: field.pack,
+          closing,
+          suspected,
+          observedAt: field.now(),
+          examinationId: field.book.newId(),
+        },
+      });
+      if (!act.ok) {
+        setRefusal(act);
+        return;
+      }
+      await field.book.write(act.proposals, { closes: [draftKey(visit, colony.about.id)] });
+      void field.sync.run();
+      go(act.assessed.suspicion ? `${here}/look` : `/visit/${visit}`, { replace: true });
+    } catch {
+      setFailed(true);
+    } finally {
+      setBusy(false);
+    }
+  };
+
+  const screen = {
+    title: words.say(view === 'signs' ? 'hive.signs.title' : 'hive.colony.title', { label }),
+    saving: hand.saving,
+    undoBar: <UndoBar hand={hand} />,
+  };
+  const back = (
+    <Button look="wide" onClick={() => show('look')}>
+      {words.say('hive.signs.back', { label })}
+    </Button>
+  );
+  const reasoning = <ReasoningLineButton line={line.answer} failed={line.failed} onOpen={() => show('why')} />;
+
+  if (view === 'signs') {
+    return (
+      <Screen {...screen} foot={back}>
+        <SignsScreen draft={draft} onTap={hand.tap} />
+        {reasoning}
+      </Screen>
+    );
+  }
+  if (view === 'more') {
+    return (
+      <Screen {...screen} foot={back}>
+        <MoreScreen draft={draft} onTap={hand.tap} />
+      </Screen>
+    );
+  }
+  if (view === 'why') {
+    return (
+      <Screen {...screen} foot={back}>
+        <Why hand={hand.taps} draft={draft} colony={colony} visit={visit} />
+      </Screen>
+    );
+  }
+  if (view === 'close') {
+    return (
+      <CloseScreen
+        screen={screen}
+        claimWords={
+          claim.ok
+            ? words.say(claim.sentence, claim.values)
+            : lesser.ok
+              ? words.say(lesser.sentence, lesser.values)
+              : null
+        }
+        onTrouble={trouble !== null}
+        lookMissing={lookStated(draft).ok ? null : (lookStated(draft) as Refused)}
+        label={label}
+        order={line.answer?.order ?? []}
+        refusal={refusal}
+        busy={busy}
+        failed={failed}
+        look={<LookControls draft={draft} onTap={hand.tap} />}
+        onClose={(suspected) =>
+          void close(trouble ? 'signs seen' : claim.ok ? 'nothing seen' : 'nothing seen with less', suspected)
+        }
+        onNotJudged={() => void close('not judged', [])}
+        onBack={() => show('look')}
+      />
+    );
+  }
+
+  const lesserShown = view === 'less';
+  return (
+    <Screen
+      {...screen}
+      beside={words.say('hive.colony.boxes', { boxes: draft.boxes.length, frames })}
+      foot={
+        trouble || lesserShown ? (
+          <>
+            {hand.refusal && <Refusal refusal={hand.refusal} />}
+            <Button look="wide" onClick={() => show('signs')}>
+              {words.say('hive.colony.signs-count', { count: seen })}
+            </Button>
+            <Button look="main act" onClick={() => show('close')}>
+              {words.say('hive.colony.close', { label })}
+            </Button>
+          </>
+        ) : (
+          <>
+            <div className="opposites">
+              <Button look="main" disabled={!claim.ok} onClick={() => show('close')}>
+                {claim.ok ? words.say(claim.sentence, claim.values) : sayId(words, claim.reason, claim.values)}
+              </Button>
+              <Button look="main" onClick={() => show('signs')}>
+                {words.say('hive.colony.signs')}
+              </Button>
+            </div>
+            <Button look="plain" onClick={() => show('less')}>
+              {words.say('hive.colony.less')}
+            </Button>
+          </>
+        )
+      }
+    >
+      {hand.cameBack && hand.taps.length > 0 && <p className="caution">{words.say('hive.colony.draft-back')}</p>}
+      {beforeOpening(known.visit, known.colonies, colony.about.id).map((one) => (
+        <FindingLine key={`${one.id} ${one.about?.id}`} finding={one} />
+      ))}
+      <p className="quiet">{sayId(words, `casework.hive-type.${draft.hiveType}`)}</p>
+      <Choice
+        label={words.say('hive.colony.state')}
+        options={[
+          { value: 'living', label: words.say('hive.colony.state.living') },
+          { value: 'dead', label: words.say('hive.colony.state.dead') },
+          { value: 'stored combs', label: words.say('hive.colony.state.stored') },
+        ]}
+        chosen={draft.hiveState}
+        onChoose={(state) => hand.tap({ tap: 'hive state', state })}
+      />
+      {reasoning}
+      <Button look="wide" onClick={() => show('more')}>
+        {words.say('hive.colony.more')}
+      </Button>
+      {(trouble !== null || lesserShown) && <LookControls draft={draft} onTap={hand.tap} />}
+    </Screen>
+  );
+}
+
+function Why({
+  hand,
+  draft,
+  colony,
+  visit,
+}: {
+  readonly hand: readonly unknown[];
+  readonly draft: Parameters<typeof lookStated>[0];
+  readonly colony: ColonyState;
+  readonly visit: string;
+}) {
+  const words = useWords();
+  const field = useField();
+  const { answer, failed } = useReasoning(
+    { ask: 'whole', draft, colony, visit, pack: field.pack, observedAt: field.now() },
+    JSON.stringify(hand),
+  );
+  if (failed) return <p className="caution">{words.say('always.went-wrong')}</p>;
+  if (!answer) return <p>{words.say('hive.reasoning.working')}</p>;
+  return <ReasoningPage whole={answer.reasoning} owed={answer.findings} />;
+}
+
+interface CloseScreenProps {
+  readonly screen: {
+    readonly title: string;
+    readonly saving: 'saved' | 'saving' | 'failed';
+    readonly undoBar: React.ReactNode;
+  };
+  /** What closing would state; null when signs were seen or the look does not stand yet. */
+  readonly claimWords: string | null;
+  readonly onTrouble: boolean;
+  readonly lookMissing: Refused | null;
+  readonly label: string;
+  readonly order: readonly DiseaseId[];
+  readonly refusal: Refused | null;
+  readonly busy: boolean;
+  readonly failed: boolean;
+  readonly look: React.ReactNode;
+  readonly onClose: (suspected: readonly DiseaseId[]) => void;
+  readonly onNotJudged: () => void;
+  readonly onBack: () => void;
+}
+
+/** The last look before a colony is sealed: what will stand written, and whether the inspector suspects something. */
+function CloseScreen(props: CloseScreenProps) {
+  const words = useWords();
+  const [suspected, setSuspected] = useState<DiseaseId | null>(null);
+  const order = [...props.order, ...diseases.filter((one) => !props.order.includes(one))];
+  const missing = props.onTrouble ? props.lookMissing : props.claimWords === null ? props.lookMissing : null;
+  return (
+    <Screen
+      {...props.screen}
+      foot={
+        <>
+          {props.refusal && <Refusal refusal={props.refusal} />}
+          {props.failed && <p className="caution">{words.say('always.went-wrong')}</p>}
+          <Button
+            look="main act"
+            disabled={props.busy || missing !== null}
+            onClick={() => props.onClose(suspected === null ? [] : [suspected])}
+          >
+            {words.say(
+              props.busy
+                ? 'hive.status.saving'
+                : suspected !== null
+                  ? 'hive.suspect.do'
+                  : props.onTrouble
+                    ? 'hive.suspect.close-without'
+                    : 'hive.colony.close',
+              {
+                label: props.label,
+                ...(suspected === null ? {} : { condition: sayId(words, `signs.condition.${suspected}.name`) }),
+              },
+            )}
+          </Button>
+          <Button look="plain" onClick={props.onBack}>
+            {words.say('hive.signs.back', { label: props.label })}
+          </Button>
+        </>
+      }
+    >
+      {props.claimWords !== null && !props.onTrouble && <p className="large-words">{props.claimWords}</p>}
+      {missing && (
+        <>
+          <Refusal refusal={missing} />
+          {props.look}
+          <Button look="wide" disabled={props.busy} onClick={props.onNotJudged}>
+            {words.say('hive.colony.not-judged')}
+          </Button>
+        </>
+      )}
+      {props.onTrouble && (
+        <>
+          <p>{words.say('hive.suspect.is-yours')}</p>
+          <Choice
+            label={words.say('hive.suspect.which')}
+            options={[
+              { value: 'none', label: words.say('hive.suspect.nothing') },
+              ...order.map((disease) => ({ value: disease, label: sayId(words, `signs.condition.${disease}.name`) })),
+            ]}
+            chosen={suspected ?? 'none'}
+            onChoose={(value) => setSuspected(diseases.find((one) => one === value) ?? null)}
+          />
+          {suspected !== null && <p className="caution">{words.say('hive.suspect.first')}</p>}
+        </>
+      )}
+    </Screen>
+  );
+}

@@ -1,0 +1,92 @@
+import './hive.css';
+import type { Language } from '@combside/words/language';
+import { useEffect, useState } from 'react';
+import { Route, Switch } from 'wouter';
+import type { Session } from '../app/session.ts';
+import { SpeaksWords, useWords } from '../ui/words-context.tsx';
+import { CleanDownScreen } from './clean-down-screen.tsx';
+import { ColonyScreen } from './colony-screen.tsx';
+import { EndVisit } from './end-visit.tsx';
+import { type Field, GivesField } from './field.tsx';
+import { FindApiary } from './find-apiary.tsx';
+import { openField } from './open-field.ts';
+import { ResultScreen } from './result-screen.tsx';
+import { SafetyCard } from './safety-card.tsx';
+import { StartVisit } from './start-visit.tsx';
+import { Today } from './today.tsx';
+import { VisitScreen } from './visit-screen.tsx';
+
+interface HiveProps {
+  readonly session: Session;
+  readonly language: Language;
+}
+
+/** The hive half: everything an inspector does at an apiary, with or without a network. */
+export default function Hive({ session, language }: HiveProps) {
+  return (
+    <SpeaksWords language={language} rooms={['always', 'front', 'hive', 'signs', 'casework']}>
+      <OpensField session={session} />
+    </SpeaksWords>
+  );
+}
+
+function OpensField({ session }: { readonly session: Session }) {
+  const words = useWords();
+  const [opened, setOpened] = useState<Field | 'failed' | 'blocked' | null>(null);
+  useEffect(() => {
+    let left = false;
+    let close = () => {};
+    openField(session, () => {
+      if (!left) setOpened('blocked');
+    }).then(
+      (field) => {
+        close = field.close;
+        if (left) close();
+        else setOpened(field);
+      },
+      (failure: unknown) => {
+        if (!left) setOpened('failed');
+        // Handed on, so that the fault report has it.
+        void Promise.reject(failure);
+      },
+    );
+    return () => {
+      left = true;
+      close();
+    };
+  }, [session]);
+
+  if (opened === null) return <p className="front field">{words.say('front.opening')}</p>;
+  if (opened === 'blocked') return <p className="front field caution">{words.say('front.blocked')}</p>;
+  if (opened === 'failed') return <p className="front field caution">{words.say('front.opening.failed')}</p>;
+  return (
+    <GivesField field={opened}>
+      <Switch>
+        <Route path="/find">
+          <FindApiary />
+        </Route>
+        <Route path="/start/apiary/:apiary">{({ apiary }) => <StartVisit apiary={apiary} visit={null} />}</Route>
+        <Route path="/start/visit/:visit/apiary/:apiary">
+          {({ visit, apiary }) => <StartVisit apiary={apiary} visit={visit} />}
+        </Route>
+        <Route path="/safety/:apiary">{({ apiary }) => <SafetyCard apiary={apiary} />}</Route>
+        <Route path="/visit/:visit/colony/:colony/:view?">
+          {({ visit, colony, view }) => (
+            <ColonyScreen key={colony} visit={visit} colony={colony} view={view ?? 'look'} />
+          )}
+        </Route>
+        <Route path="/visit/:visit/clean-down/:after">
+          {({ visit, after }) => <CleanDownScreen visit={visit} after={after === 'exit' ? null : after} />}
+        </Route>
+        <Route path="/visit/:visit/end">{({ visit }) => <EndVisit visit={visit} />}</Route>
+        <Route path="/visit/:visit/result">{({ visit }) => <ResultScreen visit={visit} />}</Route>
+        <Route path="/visit/:visit/:as?">
+          {({ visit, as }) => <VisitScreen visit={visit} as={as === 'walk' ? 'walk' : 'plan'} />}
+        </Route>
+        <Route>
+          <Today />
+        </Route>
+      </Switch>
+    </GivesField>
+  );
+}

@@ -1,0 +1,50 @@
+import { useEffect, useState } from 'react';
+import { useWords } from '../ui/words-context.tsx';
+import { useField, useStorageStatus, useSyncStatus } from './field.tsx';
+import type { Saving } from './use-draft.ts';
+
+/** Always in sight: the time, the network, whether what was tapped is saved, and who is signed in. */
+export function StatusLine({ saving = 'saved' }: { readonly saving?: Saving }) {
+  const words = useWords();
+  const field = useField();
+  const sync = useSyncStatus();
+  const storage = useStorageStatus();
+  const now = useMinute(field.now);
+  const net = !sync.network
+    ? words.say('hive.status.no-network')
+    : sync.sending
+      ? words.say('hive.status.sending')
+      : sync.waiting > 0
+        ? words.say('hive.status.waiting', { count: sync.waiting })
+        : words.say('hive.status.at-office');
+  return (
+    <div className="status">
+      <span>
+        {words.clockTime(now, field.timeZone)} · {net}
+        {sync.refused > 0 && ` · ${words.say('hive.status.not-taken', { count: sync.refused })}`}
+      </span>
+      <span role="status" className={saving === 'failed' ? 'not-saved' : undefined}>
+        {words.say(
+          saving === 'failed'
+            ? 'hive.status.not-saved'
+            : saving === 'saving'
+              ? 'hive.status.saving'
+              : 'hive.status.saved',
+        )}
+      </span>
+      <span>{field.session.name}</span>
+      {storage.used !== null && storage.used >= 0.7 && (
+        <span className="not-saved">{words.say('hive.storage.full', { share: words.share(storage.used) })}</span>
+      )}
+    </div>
+  );
+}
+
+function useMinute(now: () => string): string {
+  const [at, setAt] = useState(now);
+  useEffect(() => {
+    const timer = setInterval(() => setAt(now()), 15_000);
+    return () => clearInterval(timer);
+  }, [now]);
+  return at;
+}

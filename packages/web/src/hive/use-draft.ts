@@ -1,0 +1,92 @@
+import type { Refused } from '@combside/casework/act';
+import { addTap, type Draft, draftFrom, type Tap, undo } from '@combside/casework/examine/draft';
+import type { ColonyState } from '@combside/record/states';
+import { useEffect, useRef, useState } from 'react';
+import { useField } from './field.tsx';
+
+export type Saving = 'saved' | 'saving' | 'failed';
+
+export interface DraftInHand {
+  readonly taps: readonly Tap[];
+  readonly draft: Draft;
+  readonly saving: Saving;
+  /** The draft stood here already when the screen opened: the phone stopped, or the colony was left open. */
+  readonly cameBack: boolean;
+  /** Why the last tap could not be taken, or null. */
+  readonly refusal: Refused | null;
+  tap(tap: Tap): void;
+  undo(): void;
+  /** Resolves when every tap so far is durable. */
+  settled(): Promise<void>;
+}
+
+/** Keys of all drafts of a visit begin with this; what follows is the colony. */
+export function draftPrefix(visit: string): string {
+  return `examination/${visit}/`;
+}
+
+export function draftKey(visit: string, colony: string): string {
+  return draftPrefix(visit) + colony;
+}
+
+/**
+ * One colony's draft. Each tap is shown at once and stored before "saved here" is said; stores follow one another, so
+ * that a slow one never overtakes a later tap.
+ */
+export function useDraft(visit: string, colony: ColonyState): DraftInHand | undefined {
+  const field = useField();
+  const key = draftKey(visit, colony.about.id);
+  const [taps, setTaps] = useState<readonly Tap[] | undefined>();
+  const [saving, setSaving] = useState<Saving>('saved');
+  const [refusal, setRefusal] = useState<Refused | null>(null);
+  const [cameBack, setCameBack] = useState(false);
+  const latest = useRef<readonly Tap[]>([]);
+  const queue = useRef<Promise<void>>(Promise.resolve());
+
+  useEffect(() => {
+    let left = false;
+    void field.loadDraft(key).then((kept) => {
+      if (left) return;
+      latest.current = kept;
+      setCameBack(kept.length > 0);
+      setTaps(kept);
+    });
+    return () => {
+      left = true;
+    };
+  }, [field, key]);
+
+  if (!taps) return undefined;
+
+  const store = (next: readonly Tap[]) => {
+    latest.current = next;
+    setTaps(next);
+    setSaving('saving');
+    queue.current = queue.current
+      .then(() => field.saveDraft(key, next))
+      .then(() => {
+        if (latest.current === next) setSaving('saved');
+      })
+      .catch(() => setSaving('failed'));
+  };
+
+  return {
+    taps,
+    draft: draftFrom(taps, colony),
+    saving,
+    cameBack,
+    refusal,
+    tap(tap) {
+      const result = addTap(latest.current, tap, colony);
+      if (result.ok) {
+        setRefusal(null);
+        store(result.taps);
+      } else setRefusal(result);
+    },
+    undo() {
+      setRefusal(null);
+      store(undo(latest.current));
+    },
+    settled: () => queue.current,
+  };
+}
