@@ -9,13 +9,24 @@ const logit = (p: number): number => Math.log(p / (1 - p));
  * 1 and the middle of the draws is the point value of an expert band. A value without ends is returned as it is.
  */
 export function drawProbability(value: SourcedValue, chance: Chance): number {
-  const { low, high } = value;
   // One draw is always taken, so that a band that collapses does not shift the draws behind it.
   const u = chance.uniform();
-  if (low === undefined || high === undefined || low === high) return value.value;
-  const from = logit(low);
-  return 1 / (1 + Math.exp(-(from + (logit(high) - from) * u)));
+  let ends = logits.get(value);
+  if (!ends) {
+    const { low, high } = value;
+    ends =
+      low === undefined || high === undefined || low === high
+        ? fixed
+        : { from: logit(low), width: logit(high) - logit(low) };
+    logits.set(value, ends);
+  }
+  if (ends === fixed) return value.value;
+  return 1 / (1 + Math.exp(-(ends.from + ends.width * u)));
 }
+
+/** The log-odds of a band's ends, kept: a band is drawn hundreds of times for one answer. */
+const logits = new WeakMap<SourcedValue, { readonly from: number; readonly width: number }>();
+const fixed = { from: 0, width: 0 };
 
 /** A draw from a band of a positive factor: uniform on the logarithmic scale. */
 export function drawFactor(value: SourcedValue, chance: Chance): number {

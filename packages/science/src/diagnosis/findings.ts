@@ -3,6 +3,7 @@ import {
   type Eye,
   framesLookedAt,
   noticeChance,
+  type Place,
   sealedBroodShare,
 } from '../brood/detectability.ts';
 import { combsWereSeen, type Look } from '../brood/look.ts';
@@ -18,7 +19,7 @@ export interface EvidenceItem {
   readonly index: number;
   readonly grade: number | 'seen';
   /** The chance of noticing each grade, for a given eye. */
-  readonly noticed: (eye: Eye) => number[];
+  readonly noticed: (eye: Eye) => readonly number[];
   /** True when it was looked for on combs: then it shares the luck of the look with the others (see `posterior.ts`). */
   readonly onCombs: boolean;
 }
@@ -79,7 +80,7 @@ const seenFromOutside: readonly SignId[] = ['floor.mummies'];
  *
  * @returns one number per grade; all 0 when the look cannot show the sign
  */
-export function noticedBy(sign: SignId, look: Look, eye: Eye): number[] {
+export function noticedBy(sign: SignId, look: Look, eye: Eye): readonly number[] {
   const { place, measure } = signOf(sign);
   if (place === 'hive') {
     const opened = look.depth !== 'outside' && look.depth !== 'laboratory only';
@@ -96,9 +97,20 @@ export function noticedBy(sign: SignId, look: Look, eye: Eye): number[] {
     const chance = Math.min(1, framesLookedAt(look, eye).share) * face;
     return measure === 'degree' ? [0.6 * chance, 0.95 * chance] : [0.9 * chance];
   }
-  const sealed = place === 'comb face' || place === 'capped cells' ? sealedBroodShare(look) : 1;
-  return cellsOfGrade.map((cells) => 1 - chanceNothingShown(cells * sealed, place, look, eye));
+  const kept = noticedInCells.get(eye);
+  const table = kept?.look === look ? kept : { look, places: new Map<Place, number[]>() };
+  if (table !== kept) noticedInCells.set(eye, table);
+  let noticed = table.places.get(place);
+  if (!noticed) {
+    const sealed = place === 'comb face' || place === 'capped cells' ? sealedBroodShare(look) : 1;
+    noticed = cellsOfGrade.map((cells) => 1 - chanceNothingShown(cells * sealed, place, look, eye));
+    table.places.set(place, noticed);
+  }
+  return noticed;
 }
+
+/** What an eye notices in cells depends on the place alone, so thirty signs of one look share four answers. */
+const noticedInCells = new WeakMap<Eye, { readonly look: Look; readonly places: Map<Place, number[]> }>();
 
 /** True when a pack's masking period after a medicine or a change of combs is still running. */
 export function isMasked(evidence: Evidence): boolean {
@@ -200,7 +212,7 @@ export function findingsOf(network: Network, evidence: Evidence): Findings {
       });
       continue;
     }
-    const noticed = (eye: Eye): number[] => noticedBy(id, look, eye);
+    const noticed = (eye: Eye): readonly number[] => noticedBy(id, look, eye);
     if (cannotShow(id, look)) setAside.push({ node: id, why: 'view-hides-it' });
     else items.push({ node: id, index, grade: 0, noticed, onCombs: place !== 'hive' });
   }

@@ -61,8 +61,12 @@ export function reachOf(look: Look, eye: Eye): Reach {
 }
 
 /** The chance of noticing each grade, given whether the look reached a light case. */
-export function noticedGiven(reached: boolean, { chance: w }: Reach, item: EvidenceItem, eye: Eye): number[] {
-  const noticed = item.noticed(eye);
+export function noticedGiven(
+  reached: boolean,
+  { chance: w }: Reach,
+  item: EvidenceItem,
+  noticed: readonly number[],
+): readonly number[] {
   if (!item.onCombs || w === 0) return noticed;
   const least = item.grade === 0 ? 0 : leastForSeen;
   return noticed.map((d) => Math.max(least, reached ? Math.min(1, d / w) : Math.max(0, (d - w) / (1 - w))));
@@ -90,11 +94,12 @@ export function weigh(
   into: Float64Array = new Float64Array(inference.states),
 ): { joint: Float64Array; logEvidence: number } {
   const reach = reachOf(look, eye);
+  const noticed = items.map((item) => item.noticed(eye));
   const findings = (reached: boolean): Finding[] =>
     items.map((item, i) => ({
       sign: chances[i] as SignChances,
       grade: item.grade,
-      noticed: noticedGiven(reached, reach, item, eye),
+      noticed: noticedGiven(reached, reach, item, noticed[i] as readonly number[]),
     }));
   if (reach.chance === 0 || !items.some((item) => item.onCombs)) return inference.joint(weights, findings(true), into);
 
