@@ -2,7 +2,6 @@ import { handOver } from '@combside/casework/report/hand-over';
 import type { InspectionRecord } from '@combside/casework/report/inspection-record';
 import { makeInspectionRecord } from '@combside/casework/report/make-inspection-record';
 import { drawStateMark } from '@combside/papers/drawings/state-mark';
-import type { PaperWords } from '@combside/papers/inspection/phrases';
 import { spokenShortForm } from '@combside/papers/inspection/short-form';
 import type { HandoverBody } from '@combside/record/kinds/handover';
 import type { KeeperState } from '@combside/record/states';
@@ -31,11 +30,6 @@ export function ResultScreen({ visit }: { readonly visit: string }) {
   );
 }
 
-/** The screen's words hold every room of the paper's; the compiler cannot see that a wider vocabulary will do. */
-function paperWords(words: ReturnType<typeof useWords>): PaperWords {
-  return words as unknown as PaperWords;
-}
-
 const ways = [
   ['paper shared', 'hive.result.how.shared'],
   ['signed on the screen', 'hive.result.how.signed'],
@@ -61,7 +55,7 @@ function Result({ known, keeper }: { readonly known: VisitInHand; readonly keepe
     );
   }
 
-  const spoken = spokenShortForm(record, paperWords(words));
+  const spoken = spokenShortForm(record, words);
   const handed = known.visit.handovers.at(-1);
   const keep = async () => {
     const act = handOver({
@@ -210,7 +204,7 @@ function PaperButtons({ record }: { readonly record: InspectionRecord }) {
         import('@combside/papers/inspection/inspection-pdf'),
         import('./paper-fonts.ts'),
       ]);
-      const bytes = await inspectionPdf(record, paperWords(words), await fetchPaperFonts());
+      const bytes = await inspectionPdf(record, words, await fetchPaperFonts());
       const file = new File([bytes as BlobPart], `${record.apiary.name} ${record.visit.startedAt.slice(0, 10)}.pdf`, {
         type: 'application/pdf',
       });
