@@ -11,7 +11,7 @@ import { Button } from '../ui/button.tsx';
 import { Choice } from '../ui/choice.tsx';
 import { Drawn } from '../ui/drawn.tsx';
 import { Refusal, type Refused } from '../ui/refusal.tsx';
-import { SpeaksWords, useWords } from '../ui/words-context.tsx';
+import { SpeaksWords, useWords, useWordsOf } from '../ui/words-context.tsx';
 import { useEntity, useField } from './field.tsx';
 import { Screen } from './screen.tsx';
 import { SignaturePad } from './signature-pad.tsx';
@@ -41,6 +41,7 @@ const ways = [
 function Result({ known, keeper }: { readonly known: VisitInHand; readonly keeper: KeeperState | null }) {
   const words = useWords();
   const field = useField();
+  const paperWords = useWordsOf<'papers' | 'casework' | 'signs'>();
   const record = useRecord(known, keeper);
   const [how, setHow] = useState<HandoverBody['how'] | null>(null);
   const [receiver, setReceiver] = useState(keeper?.keeper.current?.body.name ?? '');
@@ -55,7 +56,7 @@ function Result({ known, keeper }: { readonly known: VisitInHand; readonly keepe
     );
   }
 
-  const spoken = spokenShortForm(record, words);
+  const spoken = spokenShortForm(record, paperWords);
   const handed = known.visit.handovers.at(-1);
   const keep = async () => {
     const act = handOver({
@@ -193,6 +194,7 @@ type Making = 'not yet' | 'making' | 'failed' | { readonly file: File; readonly 
 /** The paper as PDF, made on the phone when asked for: shown, shared, or saved. */
 function PaperButtons({ record }: { readonly record: InspectionRecord }) {
   const words = useWords();
+  const paperWords = useWordsOf<'papers' | 'casework' | 'signs'>();
   const [paper, setPaper] = useState<Making>('not yet');
   const made = typeof paper === 'object' ? paper : null;
   useEffect(() => () => void (made && URL.revokeObjectURL(made.url)), [made]);
@@ -204,7 +206,7 @@ function PaperButtons({ record }: { readonly record: InspectionRecord }) {
         import('@combside/papers/inspection/inspection-pdf'),
         import('./paper-fonts.ts'),
       ]);
-      const bytes = await inspectionPdf(record, words, await fetchPaperFonts());
+      const bytes = await inspectionPdf(record, paperWords, await fetchPaperFonts());
       const file = new File([bytes as BlobPart], `${record.apiary.name} ${record.visit.startedAt.slice(0, 10)}.pdf`, {
         type: 'application/pdf',
       });
