@@ -28,8 +28,10 @@ export interface PosteriorPrevalence {
 
 /** Nodes per test characteristic that has a Beta prior. */
 const testNodes = 48;
+/** As many are enough to find the range that holds the posterior. */
+const rangeNodes = 8;
 /** Points over the prevalence, evenly spaced on its log-odds. */
-const prevalencePoints = 601;
+const prevalencePoints = 401;
 /** Log density below the peak by this much adds nothing. */
 const reach = 40;
 
@@ -65,17 +67,19 @@ export function posteriorPrevalence(inputs: {
   const x = acceptCount('positives', inputs.positives, 0, n, 'tested');
   const [a, b] = acceptList('prior', inputs.prior, acceptPositive, 2) as [number, number];
   const content = acceptOpenFraction('interval', inputs.interval);
-  const sensitivity = testCharacteristic('sensitivity', inputs.sensitivity);
-  const specificity = testCharacteristic('specificity', inputs.specificity);
 
-  /** Log posterior density on the log-odds scale, up to a constant. */
-  const logDensity = (t: number) => {
-    const logP = -Math.log1p(Math.exp(-t));
-    const logQ = -Math.log1p(Math.exp(t));
-    return a * logP + b * logQ + logLikelihood(x, n, Math.exp(logP), Math.exp(logQ), sensitivity, specificity);
+  /** Log posterior density on the log-odds scale, up to a constant, with so many nodes for Se and for Sp. */
+  const logDensityWith = (nodes: number) => {
+    const sensitivity = testCharacteristic('sensitivity', inputs.sensitivity, nodes);
+    const specificity = testCharacteristic('specificity', inputs.specificity, nodes);
+    return (t: number) => {
+      const logP = -Math.log1p(Math.exp(-t));
+      const logQ = -Math.log1p(Math.exp(t));
+      return a * logP + b * logQ + logLikelihood(x, n, Math.exp(logP), Math.exp(logQ), sensitivity, specificity);
+    };
   };
-  const [low, high] = rangeOf(logDensity);
-  return summarise(logDensity, low, high, content, inputs);
+  const [low, high] = rangeOf(logDensityWith(rangeNodes));
+  return summarise(logDensityWith(testNodes), low, high, content, inputs);
 }
 
 interface Characteristic {
@@ -83,14 +87,14 @@ interface Characteristic {
   readonly weights: Float64Array;
 }
 
-function testCharacteristic(field: string, given: number | BetaShapes): Characteristic {
+function testCharacteristic(field: string, given: number | BetaShapes, nodes: number): Characteristic {
   if (typeof given === 'number') {
     return { values: Float64Array.of(acceptFraction(field, given)), weights: Float64Array.of(1) };
   }
   const shapes = acceptFields(field, given);
   const alpha = acceptPositive(`${field}.alpha`, shapes.alpha);
   const beta = acceptPositive(`${field}.beta`, shapes.beta);
-  const rule = gaussLegendre(testNodes);
+  const rule = gaussLegendre(nodes);
   return { values: rule.nodes.map((u) => betaQuantile(u, alpha, beta)), weights: rule.weights };
 }
 

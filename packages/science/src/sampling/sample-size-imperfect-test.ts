@@ -115,10 +115,20 @@ function search(
   sensitivityAt: (n: number, c: number) => number,
 ): SampleSizeWithCutPoint {
   const specificityAt = (n: number, c: number) => binomialLowerTail(c - 1, n, test.falsePositive);
-  /** The largest n at which cut-point c still keeps the specificity. */
-  const lastWith = (c: number) => {
-    const firstBroken = smallestCount(c, largest, (n) => !meets(specificityAt(n, c), test.targetSpecificity));
-    return firstBroken === null ? largest : firstBroken - 1;
+  /** The largest n at which cut-point c still keeps the specificity; each is asked for several times. */
+  const known = new Map<number, number>();
+  const lastWith = (c: number): number => {
+    const before = known.get(c);
+    if (before !== undefined) return before;
+    // One more positive allowed moves it by about 1 / falsePositive, so look near the last one before looking far.
+    const from = Math.max(c, known.get(c - 1) ?? c);
+    const broken = (n: number) => !meets(specificityAt(n, c), test.targetSpecificity);
+    let step = Math.max(1, Math.ceil(2 / test.falsePositive));
+    while (from + step < largest && !broken(from + step)) step *= 2;
+    const firstBroken = smallestCount(from, Math.min(largest, from + step), broken);
+    const last = firstBroken === null ? largest : firstBroken - 1;
+    known.set(c, last);
+    return last;
   };
 
   const found = (c: number): SampleSizeWithCutPoint | null => {
