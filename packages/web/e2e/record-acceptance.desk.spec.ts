@@ -1,0 +1,65 @@
+// Playwright's own test, not the journeys': these need a browser but no server.
+import { expect, type Page, test } from '@playwright/test';
+import { bundled, openBundled } from './bundled.ts';
+import type { Acceptance } from './record-acceptance.page.ts';
+
+type InPage = typeof globalThis & { readonly acceptance: Acceptance };
+
+let code = '';
+test.beforeAll(async () => {
+  code = await bundled('record-acceptance.page.ts');
+});
+test.beforeEach(({ page }) => openBundled(page, code));
+
+async function anotherTab(page: Page): Promise<Page> {
+  const tab = await page.context().newPage();
+  await openBundled(tab, code);
+  return tab;
+}
+
+test('the acceptance suites of the record hold in the browser', async ({ page }) => {
+  const names = await page.evaluate(() => (globalThis as InPage).acceptance.names());
+  expect(names.length).toBeGreaterThan(20);
+  for (const [suite, name] of names) {
+    await test.step(`${suite}: ${name}`, () =>
+      page.evaluate(([s, n]) => (globalThis as InPage).acceptance.run(s, n), [suite, name] as const));
+  }
+});
+
+test('two tabs appending a thousand entries leave one chain', async ({ page }) => {
+  const other = await anotherTab(page);
+  const [here, there] = await Promise.all(
+    [page, other].map((tab) => tab.evaluate(() => (globalThis as InPage).acceptance.append('two tabs', 500))),
+  );
+  const { chain, devices, outbox } = await page.evaluate(() =>
+    (globalThis as InPage).acceptance.wholeChain('two tabs'),
+  );
+  expect(devices).toBe(1);
+  expect(outbox).toBe(1001);
+  expect(chain.map(({ seq }) => seq)).toEqual(Array.from({ length: 1001 }, (_, i) => i + 1));
+  for (const [i, link] of chain.entries()) expect(link.prev).toBe(i === 0 ? null : chain[i - 1]?.hash);
+  const written = new Set(chain.map(({ id }) => id));
+  for (const id of [...(here ?? []), ...(there ?? [])]) expect(written.has(id)).toBe(true);
+  expect(written.size).toBe(1001);
+  // Both tabs really wrote at the same time: neither wrote all of its entries before the other.
+  const mine = new Set(here);
+  const turns = chain.slice(1).filter(({ id }, i, list) => i > 0 && mine.has(id) !== mine.has(list[i - 1]?.id ?? ''));
+  expect(turns.length).toBeGreaterThan(10);
+});
+
+test('an older tab lets go when a newer program changes the shape of the database', async ({ page }) => {
+  const old = await anotherTab(page);
+  await old.evaluate(() => (globalThis as InPage).acceptance.openOlder('shape'));
+  expect(await page.evaluate(() => (globalThis as InPage).acceptance.openNewer('shape'))).toBe(2);
+  expect(await old.evaluate(() => (globalThis as InPage).acceptance.closedBecause())).toBe('newer program');
+});
+
+test('a tab that will not let go is told of, and opening goes on once it does', async ({ page }) => {
+  await page.evaluate(() => (globalThis as InPage).acceptance.holdFast('held'));
+  expect(await page.evaluate(() => (globalThis as InPage).acceptance.openTold('held'))).toEqual(['blocked', 'opened']);
+});
+
+test('the signing key cannot be read out', async ({ page }) => {
+  const answer = await page.evaluate(() => (globalThis as InPage).acceptance.keyCannotBeRead('keys'));
+  expect(answer).toBe('InvalidAccessError');
+});

@@ -1,0 +1,136 @@
+/** Runs in the browser: the record's acceptance suites against the device's own parts. */
+import { deviceStoreCases } from '@combside/record/acceptance/device-store';
+import { entryStoreCases, type StoreSubject } from '@combside/record/acceptance/entry-store';
+import { hasherCases } from '@combside/record/acceptance/hasher';
+import { signerCases } from '@combside/record/acceptance/signer';
+import { openBook } from '@combside/record/book';
+import type { DeviceStore } from '@combside/record/store';
+import { keptKeys } from '../src/device/keys/kept-keys.ts';
+import { webChance, webClock, webHasher, webVerifier } from '../src/device/keys/web-ports.ts';
+import { openDatabase } from '../src/device/store/database.ts';
+import { openIndexedStore } from '../src/device/store/indexed-store.ts';
+import { migrations } from '../src/device/store/migrations.ts';
+
+let made = 0;
+let gaveUpBecause: string | null = null;
+
+async function storeSubject(): Promise<StoreSubject<DeviceStore>> {
+  const name = `acceptance ${++made} ${performance.timeOrigin}`;
+  const open = async () => openIndexedStore(await openDatabase(name));
+  return { store: await open(), again: open };
+}
+
+const suites = {
+  hasher: hasherCases.map(({ name, check }) => ({ name, run: () => check(webHasher) })),
+  signer: signerCases.map(({ name, check }) => ({
+    name,
+    run: async () => {
+      const database = `acceptance keys ${++made} ${performance.timeOrigin}`;
+      const open = async () => keptKeys(await openDatabase(database));
+      await check({ keys: await open(), verifier: webVerifier, again: open });
+    },
+  })),
+  entries: entryStoreCases.map(({ name, check }) => ({ name, run: async () => check(await storeSubject()) })),
+  device: deviceStoreCases.map(({ name, check }) => ({ name, run: async () => check(await storeSubject()) })),
+};
+
+async function bookOf(name: string) {
+  const database = await openDatabase(name);
+  const store = await openIndexedStore(database);
+  const ports = { store, hasher: webHasher, keys: keptKeys(database), verifier: webVerifier, clock: webClock };
+  const book = await openBook({ ...ports, chance: webChance }, { person: '01900000-0e0e-7000-8000-000000000001' });
+  return { book, store, database };
+}
+
+const acceptance = {
+  names: () => Object.entries(suites).flatMap(([suite, cases]) => cases.map(({ name }) => [suite, name] as const)),
+  async run(suite: string, name: string): Promise<void> {
+    const found = suites[suite as keyof typeof suites].find((one) => one.name === name);
+    if (found === undefined) throw new Error(`no case ${name}`);
+    await found.run();
+  },
+  /** Appends notes in this tab. @returns the identifiers */
+  async append(name: string, count: number): Promise<string[]> {
+    const { book } = await bookOf(name);
+    const ids: string[] = [];
+    const about = { type: 'apiary', id: '01900000-00aa-7000-8000-000000000001' };
+    for (let i = 0; i < count; i++) {
+      const [entry] = await book.write([
+        { kind: 'note', version: 1, about, replaces: [], body: { text: `note ${i}` } },
+      ]);
+      if (entry !== undefined) ids.push(entry.envelope.id);
+    }
+    return ids;
+  },
+  async wholeChain(name: string) {
+    const { book, store } = await bookOf(name);
+    const { device } = await book.identity();
+    const chain = await store.chain(device, 1, 100_000);
+    return {
+      devices: (await store.heads()).length,
+      outbox: await store.outboxSize(),
+      chain: chain.map(({ entry, hash }) => ({
+        id: entry.envelope.id,
+        seq: entry.envelope.seq,
+        prev: entry.envelope.prev,
+        hash,
+      })),
+    };
+  },
+  /** A tab of an older program, which knows only so many steps of the database's shape. */
+  async openOlder(name: string): Promise<string> {
+    await openDatabase(name, {
+      closed: (why) => {
+        gaveUpBecause = why;
+      },
+    });
+    return 'open';
+  },
+  closedBecause: () => gaveUpBecause,
+  /** A newer program, with one step more. */
+  async openNewer(name: string): Promise<number> {
+    const step = { name: 'one more', change: () => {} };
+    const database = await openDatabase(name, {}, [...migrations, step]);
+    const { version } = database;
+    database.close();
+    return version;
+  },
+  /** A tab that holds the database and will not let go. */
+  async holdFast(name: string): Promise<void> {
+    await new Promise<void>((resolve, reject) => {
+      const asked = indexedDB.open(name, 1);
+      asked.onupgradeneeded = () => {};
+      asked.onsuccess = () => {
+        (globalThis as unknown as { held: IDBDatabase }).held = asked.result;
+        resolve();
+      };
+      asked.onerror = () => reject(asked.error);
+    });
+  },
+  letGo: () => (globalThis as unknown as { held: IDBDatabase }).held.close(),
+  async openTold(name: string): Promise<string[]> {
+    const told: string[] = [];
+    const step = { name: 'one more', change: () => {} };
+    const opening = openDatabase(name, { blocked: () => told.push('blocked') }, [...migrations, step]);
+    for (let i = 0; i < 100 && told.length === 0; i++) await new Promise((resolve) => setTimeout(resolve, 20));
+    acceptance.letGo();
+    (await opening).close();
+    told.push('opened');
+    return told;
+  },
+  async keyCannotBeRead(name: string): Promise<string> {
+    const database = await openDatabase(name);
+    const device = '01900000-0001-7000-8000-000000000009';
+    await keptKeys(database).signerFor(device);
+    const record = await database.get('keys', device);
+    try {
+      await crypto.subtle.exportKey('pkcs8', record?.privateKey as CryptoKey);
+      return 'read';
+    } catch (error) {
+      return (error as Error).name;
+    }
+  },
+};
+export type Acceptance = typeof acceptance;
+
+Object.assign(globalThis, { acceptance, ready: true });

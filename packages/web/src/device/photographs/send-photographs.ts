@@ -1,0 +1,71 @@
+import { photographsHeld } from '@combside/contract/photograph';
+import { TransportError } from '@combside/record/transport';
+import { Upload } from 'tus-js-client';
+import type { Photographs } from './photographs.ts';
+
+/** One request sends at most so many bytes, so that a cut costs little. */
+const chunkBytes = 1024 * 1024;
+
+/**
+ * Sends waiting photographs one after the other, each resumed where it was cut. The office checks the bytes against
+ * their hash before it counts them as held.
+ *
+ * @param stopped asked before each photograph
+ * @returns how many the office now has that it had not
+ * @throws TransportError `no connection` or `office fault`; what was sent stands
+ */
+export async function sendPhotographs(photographs: Photographs, stopped: () => boolean): Promise<number> {
+  let sent = 0;
+  for (;;) {
+    const waiting = await photographs.waiting(100);
+    if (waiting.length === 0) return sent;
+    const held = await heldAtOffice(waiting);
+    for (const hash of waiting) {
+      if (stopped()) return sent;
+      if (!held.has(hash)) {
+        const blob = await photographs.open(hash);
+        if (blob !== null) await upload(photographs, hash, blob);
+        sent++;
+      }
+      await photographs.noteSent(hash, new Date().toISOString());
+    }
+  }
+}
+
+async function heldAtOffice(hashes: readonly string[]): Promise<Set<string>> {
+  let answer: Response;
+  try {
+    answer = await fetch('/api/photographs/held', {
+      method: 'POST',
+      headers: { 'content-type': 'application/json' },
+      body: JSON.stringify({ hashes }),
+    });
+  } catch (cause) {
+    throw new TransportError('no connection', 'photographs/held', cause);
+  }
+  if (answer.status === 401) throw new TransportError('not signed in', 'photographs/held');
+  if (!answer.ok) throw new TransportError('office fault', `photographs/held: ${answer.status}`);
+  return new Set(photographsHeld.parse(await answer.json()).held);
+}
+
+async function upload(photographs: Photographs, hash: string, blob: Blob): Promise<void> {
+  const begun = await photographs.uploadOf(hash);
+  await new Promise<void>((resolve, reject) => {
+    const sending = new Upload(blob, {
+      endpoint: '/api/uploads',
+      uploadUrl: begun,
+      chunkSize: chunkBytes,
+      metadata: { hash, mediaType: blob.type },
+      // The next exchange tries again; trying here as well would only hold it up.
+      retryDelays: null,
+      // Its address is kept with the photograph: a worker has no other memory.
+      storeFingerprintForResuming: false,
+      onUploadUrlAvailable: () => {
+        if (sending.url !== null) void photographs.noteUpload(hash, sending.url);
+      },
+      onSuccess: () => resolve(),
+      onError: (cause) => reject(new TransportError('no connection', `upload: ${cause.message}`, cause)),
+    });
+    sending.start();
+  });
+}

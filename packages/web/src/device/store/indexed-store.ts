@@ -1,0 +1,609 @@
+/**
+ * The device's store in IndexedDB.
+ *
+ * TWO FORMS OF AN ENTRY. An entry written here, or fetched among a few, is one record. A page of many entries fetched
+ * from the office becomes one record, a pack: the cost of IndexedDB is in the number of records, not in their size.
+ * Every question therefore looks among the singles and, through indexes with one key per entry, among the packs.
+ *
+ * STATES are kept for what was touched singly; after a bulk fetch they are dropped, and the reader folds them again from
+ * the entries when a screen asks. SUMMARIES are always kept, in packs and single rows, and stand in memory while the
+ * store is open; a single row stands above every pack, a later pack above an earlier one.
+ *
+ * EVERY COMMIT is one transaction with strict durability, and happens inside `exclusive`, which is a Web Lock over all
+ * tabs and the worker of this origin. What changed is told to the other tabs over a BroadcastChannel; they read these
+ * rows again.
+ */
+import type { About, Entry } from '@combside/record/entry';
+import { RecordError } from '@combside/record/errors';
+import type { StateBase } from '@combside/record/states';
+import {
+  aboutKey,
+  type Cursor,
+  type DeviceChange,
+  type DeviceStore,
+  type Draft,
+  type Head,
+  type Identity,
+  type Kept,
+  type KeptState,
+  type OfficeKey,
+  type SetAside,
+} from '@combside/record/store';
+import type { FoldedType, Summary, SummaryByType, Where } from '@combside/record/summary';
+import type { IDBPTransaction, StoreNames } from 'idb';
+import type { DeviceDatabase, DeviceSchema, PackRecord, SingleRecord, SummaryRecord } from './database.ts';
+import { SummaryTable } from './summary-table.ts';
+
+/** From so many entries on a commit makes a pack. */
+const packFrom = 50;
+/** When the packs hold so many times more rows than there are entities, they are written anew. */
+const stalePackRows = 3;
+
+type Writing = IDBPTransaction<DeviceSchema, StoreNames<DeviceSchema>[], 'readwrite'>;
+
+/** What other tabs are told after a commit. */
+interface Told {
+  readonly keys: readonly string[] | 'all';
+  readonly abouts: readonly About[];
+}
+
+export interface IndexedStore extends DeviceStore {
+  /** Calls back when another tab, or the worker, changed entities. @returns the way to stop it */
+  onElsewhere(listener: (changed: readonly About[]) => void): () => void;
+  close(): void;
+}
+
+/** Opens the store over its database and reads the summaries into memory. */
+export async function openIndexedStore(database: DeviceDatabase): Promise<IndexedStore> {
+  const store = new IndexedDeviceStore(database);
+  await store.load();
+  return store;
+}
+
+class IndexedDeviceStore implements IndexedStore {
+  readonly #database: DeviceDatabase;
+  readonly #table = new SummaryTable();
+  readonly #channel: BroadcastChannel;
+  readonly #elsewhere = new Set<(changed: readonly About[]) => void>();
+  /** Keys that stand as single rows above the packs. */
+  readonly #singles = new Set<string>();
+  #packRows = 0;
+
+  constructor(database: DeviceDatabase) {
+    this.#database = database;
+    this.#channel = new BroadcastChannel(database.name);
+    this.#channel.onmessage = (event: MessageEvent<Told>) => {
+      void this.#readAgain(event.data).catch(() => undefined); // a closed database has nothing to read again
+    };
+  }
+
+  async load(): Promise<void> {
+    const [packs, rows] = await Promise.all([
+      this.#database.getAll('summaryPacks'),
+      this.#database.getAll('summaries'),
+    ]);
+    this.#table.clear();
+    this.#singles.clear();
+    this.#packRows = 0;
+    for (const pack of packs) {
+      this.#packRows += pack.rows.length;
+      for (const row of pack.rows) this.#table.put(row);
+    }
+    for (const record of rows) this.#putRecord(record);
+  }
+
+  #putRecord({ key, row }: SummaryRecord): void {
+    this.#singles.add(key);
+    if (row === null) this.#table.drop(key.slice(0, key.indexOf('/')), key);
+    else this.#table.put(row);
+  }
+
+  async #readAgain(told: Told): Promise<void> {
+    if (told.keys === 'all') await this.load();
+    else {
+      const records = await Promise.all(told.keys.map((key) => this.#database.get('summaries', key)));
+      // A row that is no single any more was packed meanwhile: then everything is read again.
+      if (records.some((record) => record === undefined)) await this.load();
+      else for (const record of records) if (record !== undefined) this.#putRecord(record);
+    }
+    for (const listener of this.#elsewhere) listener(told.abouts);
+  }
+
+  onElsewhere(listener: (changed: readonly About[]) => void): () => void {
+    this.#elsewhere.add(listener);
+    return () => this.#elsewhere.delete(listener);
+  }
+
+  close(): void {
+    this.#channel.close();
+    this.#database.close();
+  }
+
+  exclusive<T>(work: (inside: this) => Promise<T>): Promise<T> {
+    return navigator.locks.request(`${this.#database.name} record`, () => work(this)) as Promise<T>;
+  }
+
+  async commit(change: DeviceChange): Promise<void> {
+    const transaction = this.#database.transaction(storesOf(change), 'readwrite', { durability: 'strict' }) as Writing;
+    let told: Told | null = null;
+    try {
+      await checkHead(transaction, change);
+      await setAside(transaction, change);
+      await addEntries(transaction, change);
+      await noteReceipts(transaction, change);
+      await erase(transaction, change);
+      told = await this.#keepStates(transaction, change);
+      await keepTheRest(transaction, change);
+      await keepCursor(transaction, change);
+    } catch (error) {
+      // A failed request has already aborted the transaction; a check of ours has not.
+      try {
+        transaction.abort();
+      } catch {
+        // it was aborted before
+      }
+      await transaction.done.catch(() => undefined);
+      if (error instanceof DOMException && error.name === 'ConstraintError') {
+        throw new RecordError('entry clash', 'the database already holds such an entry', error);
+      }
+      throw error;
+    }
+    await transaction.done;
+    this.#applyToTable(change);
+    if (told !== null) this.#channel.postMessage(told);
+  }
+
+  /** Writes states and summaries; memory follows only when the transaction has succeeded. */
+  async #keepStates(transaction: Writing, change: DeviceChange): Promise<Told | null> {
+    const states = change.states ?? [];
+    const dropped = change.dropStates ?? [];
+    if (states.length + dropped.length === 0) return null;
+    const abouts = [...states.map(({ summary }) => summary.about), ...dropped];
+    const asked: Promise<unknown>[] = [];
+    const bulk = states.length >= packFrom;
+    const kept = transaction.objectStore('states');
+    const rows = transaction.objectStore('summaries');
+    const packs = transaction.objectStore('summaryPacks');
+    if (bulk) {
+      // Whatever was kept of these before is older now.
+      const before = new Set(await kept.getAllKeys());
+      for (const { summary } of states) {
+        const key = aboutKey(summary.about);
+        if (before.has(key)) asked.push(kept.delete(key));
+        if (this.#singles.has(key)) asked.push(rows.delete(key));
+      }
+      if (this.#packRows > stalePackRows * (this.#table.size + states.length)) {
+        await packs.clear();
+        const fresh = new Map<string, Summary>();
+        for (const row of this.#table.all()) fresh.set(aboutKey(row.about), row);
+        for (const { summary } of states) fresh.set(aboutKey(summary.about), summary);
+        for (const about of dropped) fresh.delete(aboutKey(about));
+        await rows.clear();
+        const all = [...fresh.values()];
+        for (let i = 0; i < all.length; i += 1000) asked.push(packs.add({ rows: all.slice(i, i + 1000) }));
+      } else {
+        asked.push(packs.add({ rows: states.map(({ summary }) => summary) }));
+      }
+    } else {
+      for (const { state, summary } of states) {
+        const key = aboutKey(summary.about);
+        asked.push(kept.put({ key, state }));
+        asked.push(rows.put({ key, row: summary }));
+      }
+    }
+    for (const about of dropped) {
+      asked.push(kept.delete(aboutKey(about)));
+      asked.push(rows.put({ key: aboutKey(about), row: null }));
+    }
+    await Promise.all(asked);
+    return { keys: bulk ? 'all' : abouts.map(aboutKey), abouts };
+  }
+
+  #applyToTable(change: DeviceChange): void {
+    const states: readonly KeptState[] = change.states ?? [];
+    const bulk = states.length >= packFrom;
+    if (bulk && this.#packRows > stalePackRows * (this.#table.size + states.length)) {
+      this.#packRows = this.#table.size;
+      this.#singles.clear();
+    }
+    if (bulk) this.#packRows += states.length;
+    for (const { summary } of states) {
+      this.#table.put(summary);
+      if (bulk) this.#singles.delete(aboutKey(summary.about));
+      else this.#singles.add(aboutKey(summary.about));
+    }
+    for (const about of change.dropStates ?? []) {
+      this.#table.drop(about.type, aboutKey(about));
+      this.#singles.add(aboutKey(about));
+    }
+  }
+
+  async clock(): Promise<string | null> {
+    return ((await this.#database.get('meta', 'clock')) as string | undefined) ?? null;
+  }
+
+  async identity(): Promise<Identity | null> {
+    return ((await this.#database.get('meta', 'identity')) as Identity | undefined) ?? null;
+  }
+
+  async office(): Promise<OfficeKey | null> {
+    return ((await this.#database.get('meta', 'office')) as OfficeKey | undefined) ?? null;
+  }
+
+  async head(device: string): Promise<Head | null> {
+    return (await this.#database.get('heads', device)) ?? null;
+  }
+
+  heads(): Promise<Head[]> {
+    return this.#database.getAll('heads');
+  }
+
+  async byHash(hashes: readonly string[]): Promise<Map<string, Kept>> {
+    const wanted = [...new Set(hashes)];
+    const transaction = this.#database.transaction(['entries', 'packs']);
+    const singles = transaction.objectStore('entries');
+    const index = transaction.objectStore('packs').index('hashes');
+    const found = new Map<string, Kept>();
+    const packs = new Set<number>();
+    await Promise.all(
+      wanted.map(async (hash) => {
+        const [single, pack] = await Promise.all([singles.get(hash), index.getKey(hash)]);
+        if (single !== undefined) found.set(hash, single.kept);
+        else if (pack !== undefined) packs.add(pack);
+      }),
+    );
+    const among = new Set(wanted);
+    for await (const pack of packsOf(transaction, packs)) {
+      for (const kept of pack.kept) if (among.has(kept.hash)) found.set(kept.hash, kept);
+    }
+    return found;
+  }
+
+  async byId(ids: readonly string[]): Promise<Map<string, Kept>> {
+    const wanted = [...new Set(ids)];
+    const transaction = this.#database.transaction(['entries', 'packs']);
+    const singles = transaction.objectStore('entries').index('id');
+    const index = transaction.objectStore('packs').index('ids');
+    const found = new Map<string, Kept>();
+    const packs = new Set<number>();
+    await Promise.all(
+      wanted.map(async (id) => {
+        const [single, pack] = await Promise.all([singles.get(id), index.getKey(id)]);
+        if (single !== undefined) found.set(id, single.kept);
+        else if (pack !== undefined) packs.add(pack);
+      }),
+    );
+    const among = new Set(wanted);
+    for await (const pack of packsOf(transaction, packs)) {
+      for (const kept of pack.kept) {
+        if (kept.refused === null && among.has(kept.entry.envelope.id)) found.set(kept.entry.envelope.id, kept);
+      }
+    }
+    return found;
+  }
+
+  async chain(device: string, seq: number, limit: number): Promise<Kept[]> {
+    const transaction = this.#database.transaction(['entries', 'packs']);
+    const range = IDBKeyRange.bound([device, seq], [device, Number.MAX_SAFE_INTEGER]);
+    const [singles, packKeys] = await Promise.all([
+      transaction.objectStore('entries').index('place').getAll(range, limit),
+      transaction.objectStore('packs').index('places').getAllKeys(range, limit),
+    ]);
+    const found = singles.map(({ kept }) => kept);
+    for await (const pack of packsOf(transaction, new Set(packKeys))) {
+      for (const kept of pack.kept) {
+        const { envelope } = kept.entry;
+        if (envelope.device === device && envelope.seq >= seq) found.push(kept);
+      }
+    }
+    return found.sort((a, b) => a.entry.envelope.seq - b.entry.envelope.seq).slice(0, limit);
+  }
+
+  async entriesAbout(abouts: readonly About[]): Promise<Map<string, Kept[]>> {
+    const wanted = [...new Set(abouts.map(aboutKey))];
+    const transaction = this.#database.transaction(['entries', 'packs']);
+    const singles = transaction.objectStore('entries').index('about');
+    const index = transaction.objectStore('packs').index('abouts');
+    const found = new Map<string, Kept[]>();
+    const packs = new Set<number>();
+    await Promise.all(
+      wanted.map(async (key) => {
+        const [records, keys] = await Promise.all([singles.getAll(key), index.getAllKeys(key)]);
+        if (records.length > 0)
+          found.set(
+            key,
+            records.map(({ kept }) => kept),
+          );
+        for (const pack of keys) packs.add(pack);
+      }),
+    );
+    const among = new Set(wanted);
+    for await (const pack of packsOf(transaction, packs)) {
+      for (const kept of pack.kept) {
+        const key = aboutKey(kept.entry.envelope.about);
+        if (kept.refused !== null || !among.has(key)) continue;
+        const list = found.get(key);
+        if (list === undefined) found.set(key, [kept]);
+        else list.push(kept);
+      }
+    }
+    return found;
+  }
+
+  async states(abouts: readonly About[]): Promise<Map<string, StateBase>> {
+    const store = this.#database.transaction('states').store;
+    const found = new Map<string, StateBase>();
+    await Promise.all(
+      abouts.map(async (about) => {
+        const record = await store.get(aboutKey(about));
+        if (record !== undefined) found.set(record.key, record.state);
+      }),
+    );
+    return found;
+  }
+
+  async summaries<T extends FoldedType>(type: T, where?: Where): Promise<SummaryByType[T][]> {
+    return this.#table.ofType(type, where);
+  }
+
+  async stale(foldVersion: number, limit: number): Promise<About[]> {
+    const found: About[] = [];
+    for (const row of this.#table.all()) {
+      if (row.foldVersion === foldVersion) continue;
+      found.push(row.about);
+      if (found.length === limit) break;
+    }
+    return found;
+  }
+
+  async outbox(limit: number): Promise<Kept[]> {
+    const waiting = await this.#database.getAll('outbox', null, limit);
+    const found = await this.byHash(waiting.map(({ hash }) => hash));
+    return waiting.flatMap(({ hash }) => found.get(hash) ?? []);
+  }
+
+  outboxSize(): Promise<number> {
+    return this.#database.count('outbox');
+  }
+
+  async cursor(scope: string): Promise<Cursor | null> {
+    return (await this.#database.get('cursors', scope)) ?? null;
+  }
+
+  cursors(): Promise<Cursor[]> {
+    return this.#database.getAll('cursors');
+  }
+
+  async sequence(scope: string): Promise<string[]> {
+    const pages = await this.#database.getAllFromIndex('sequences', 'scope', scope);
+    return pages.flatMap(({ links }) => links);
+  }
+
+  async held(): Promise<Entry[]> {
+    return (await this.#database.getAll('held')).map(({ entry }) => entry);
+  }
+
+  setAside(): Promise<SetAside[]> {
+    return this.#database.getAll('setAside');
+  }
+
+  async refused(): Promise<Kept[]> {
+    const identity = await this.identity();
+    const records = await this.#database.getAllFromIndex('entries', 'refused', 1);
+    const own = records.map(({ kept }) => kept).filter((kept) => kept.entry.envelope.device === identity?.device);
+    return own.sort((a, b) => a.entry.envelope.seq - b.entry.envelope.seq);
+  }
+
+  async draft(key: string): Promise<Draft | null> {
+    return (await this.#database.get('drafts', key)) ?? null;
+  }
+
+  drafts(prefix: string): Promise<Draft[]> {
+    return this.#database.getAll('drafts', IDBKeyRange.bound(prefix, `${prefix}\uffff`));
+  }
+}
+
+/** The object stores a change needs; fewer stores let other transactions run beside it. */
+function storesOf(change: DeviceChange): StoreNames<DeviceSchema>[] {
+  const stores = new Set<StoreNames<DeviceSchema>>(['heads']);
+  const needs = (condition: unknown, ...names: StoreNames<DeviceSchema>[]) => {
+    if (condition) for (const name of names) stores.add(name);
+  };
+  needs(change.entries?.length || change.receipts?.length || change.erase?.length, 'entries', 'packs', 'outbox');
+  needs(change.setAside?.length, 'entries', 'packs', 'setAside', 'outbox');
+  needs(change.states?.length || change.dropStates?.length, 'states', 'summaries', 'summaryPacks');
+  needs(change.outbox?.length, 'outbox', 'entries');
+  needs(change.clock !== undefined || change.identity || change.office, 'meta');
+  needs(change.cursor, 'cursors', 'sequences');
+  needs(change.hold?.length || change.release?.length, 'held');
+  needs(change.saveDrafts?.length || change.removeDrafts?.length, 'drafts');
+  return [...stores];
+}
+
+async function checkHead(transaction: Writing, { expected }: DeviceChange): Promise<void> {
+  if (expected === undefined) return;
+  const head = await transaction.objectStore('heads').get(expected.device);
+  if ((head?.seq ?? 0) !== (expected.head?.seq ?? 0) || (head?.hash ?? null) !== (expected.head?.hash ?? null)) {
+    throw new RecordError('head moved', `device ${expected.device} stands at ${head?.seq ?? 0}`);
+  }
+}
+
+async function setAside(transaction: Writing, change: DeviceChange): Promise<void> {
+  if (!change.setAside?.length) return;
+  const devices = new Set<string>();
+  for (const aside of change.setAside) {
+    const { device, seq } = aside.kept.entry.envelope;
+    devices.add(device);
+    await transaction.objectStore('entries').delete(aside.kept.hash);
+    await transaction.objectStore('outbox').delete([device, seq]);
+    await transaction.objectStore('setAside').add(aside);
+  }
+  for (const device of devices) {
+    const range = IDBKeyRange.bound([device, 0], [device, Number.MAX_SAFE_INTEGER]);
+    const [single, packed] = await Promise.all([
+      transaction.objectStore('entries').index('place').openCursor(range, 'prev'),
+      transaction.objectStore('packs').index('places').openCursor(range, 'prev'),
+    ]);
+    const heads: Head[] = [];
+    if (single) heads.push({ device, seq: single.value.place[1], hash: single.value.hash });
+    for (const kept of packed?.value.kept ?? []) {
+      const { envelope } = kept.entry;
+      if (envelope.device === device) heads.push({ device, seq: envelope.seq, hash: kept.hash });
+    }
+    const newest = heads.sort((a, b) => b.seq - a.seq)[0];
+    if (newest === undefined) await transaction.objectStore('heads').delete(device);
+    else await transaction.objectStore('heads').put(newest);
+  }
+}
+
+async function addEntries(transaction: Writing, change: DeviceChange): Promise<void> {
+  const entries = change.entries ?? [];
+  if (entries.length === 0) return;
+  const heads = new Map<string, Head>();
+  const packs = transaction.objectStore('packs');
+  const singles = transaction.objectStore('entries');
+  const stored = transaction.objectStore('heads');
+  const before = new Map<string, Head | undefined>();
+  for (const device of new Set(entries.map(({ entry }) => entry.envelope.device))) {
+    before.set(device, await stored.get(device));
+  }
+  const places = new Set<string>();
+  const ids = new Set<string>();
+  const checks: Promise<unknown>[] = [];
+  const clash = (what: string) => {
+    throw new RecordError('entry clash', what);
+  };
+  for (const kept of entries) {
+    const { device, seq, id } = kept.entry.envelope;
+    const place = `${device} ${seq}`;
+    if (places.has(place)) clash(place);
+    places.add(place);
+    // Nothing can stand behind the head, and most entries come in the order of their chain.
+    if (seq <= (before.get(device)?.seq ?? 0)) {
+      checks.push(
+        singles
+          .index('place')
+          .getKey([device, seq])
+          .then((key) => key !== undefined && clash(place)),
+        packs
+          .index('places')
+          .getKey([device, seq])
+          .then((key) => key !== undefined && clash(place)),
+      );
+    }
+    if (kept.refused === null) {
+      if (ids.has(id)) clash(`id ${id}`);
+      ids.add(id);
+      checks.push(
+        singles
+          .index('id')
+          .getKey(id)
+          .then((key) => key !== undefined && clash(`id ${id}`)),
+        packs
+          .index('ids')
+          .getKey(id)
+          .then((key) => key !== undefined && clash(`id ${id}`)),
+      );
+    }
+    const newest = heads.get(device) ?? before.get(device);
+    if (newest === undefined || seq > newest.seq) heads.set(device, { device, seq, hash: kept.hash });
+  }
+  await Promise.all(checks);
+  if (entries.length >= packFrom && change.expected === undefined) await packs.add(packOf(entries));
+  else await Promise.all(entries.map((kept) => singles.add(singleOf(kept))));
+  await Promise.all([...heads.values()].map((head) => stored.put(head)));
+}
+
+async function noteReceipts(transaction: Writing, change: DeviceChange): Promise<void> {
+  for (const { hash, receivedAt, refused } of change.receipts ?? []) {
+    const kept = await changeEntry(transaction, hash, (before) => ({ ...before, receivedAt, refused }));
+    if (kept === null) continue;
+    const { device, seq } = kept.entry.envelope;
+    await transaction.objectStore('outbox').delete([device, seq]);
+  }
+}
+
+async function erase(transaction: Writing, change: DeviceChange): Promise<void> {
+  for (const hash of change.erase ?? []) {
+    await changeEntry(transaction, hash, (kept) => ({ ...kept, entry: { ...kept.entry, salt: null, body: null } }));
+  }
+}
+
+/** Rewrites what is known about one entry, wherever it stands. */
+async function changeEntry(transaction: Writing, hash: string, change: (kept: Kept) => Kept): Promise<Kept | null> {
+  const singles = transaction.objectStore('entries');
+  const single = await singles.get(hash);
+  if (single !== undefined) {
+    const kept = change(single.kept);
+    await singles.put(singleOf(kept));
+    return kept;
+  }
+  const packs = transaction.objectStore('packs');
+  const key = await packs.index('hashes').getKey(hash);
+  const pack = key === undefined ? undefined : await packs.get(key);
+  if (key === undefined || pack === undefined) return null;
+  const list = pack.kept.map((kept) => (kept.hash === hash ? change(kept) : kept));
+  await packs.put(packOf(list), key);
+  return list.find((kept) => kept.hash === hash) ?? null;
+}
+
+async function keepCursor(transaction: Writing, change: DeviceChange): Promise<void> {
+  const { cursor } = change;
+  if (cursor === undefined) return;
+  const sequences = transaction.objectStore('sequences');
+  if (cursor.position === 0) {
+    for (const key of await sequences.index('scope').getAllKeys(cursor.scope)) await sequences.delete(key);
+  }
+  if (change.sequence?.length) await sequences.add({ scope: cursor.scope, links: change.sequence });
+  await transaction.objectStore('cursors').put(cursor);
+}
+
+async function keepTheRest(transaction: Writing, change: DeviceChange): Promise<void> {
+  const asked: Promise<unknown>[] = [];
+  const meta = (key: string, value: Identity | OfficeKey | string | undefined) => {
+    if (value !== undefined) asked.push(transaction.objectStore('meta').put(value, key));
+  };
+  meta('clock', change.clock);
+  meta('identity', change.identity);
+  meta('office', change.office);
+  const own = new Map((change.entries ?? []).map((kept) => [kept.hash, kept.entry.envelope]));
+  for (const hash of change.outbox ?? []) {
+    const envelope = own.get(hash);
+    if (envelope === undefined) throw new RecordError('unknown entry', `${hash} cannot go to the outbox`);
+    asked.push(transaction.objectStore('outbox').put({ place: [envelope.device, envelope.seq], hash }));
+  }
+  for (const entry of change.hold ?? [])
+    asked.push(transaction.objectStore('held').put({ id: entry.envelope.id, entry }));
+  for (const id of change.release ?? []) asked.push(transaction.objectStore('held').delete(id));
+  for (const draft of change.saveDrafts ?? []) asked.push(transaction.objectStore('drafts').put(draft));
+  for (const key of change.removeDrafts ?? []) asked.push(transaction.objectStore('drafts').delete(key));
+  await Promise.all(asked);
+}
+
+function singleOf(kept: Kept): SingleRecord {
+  const { device, seq, id, about } = kept.entry.envelope;
+  const base = { hash: kept.hash, place: [device, seq] as [string, number], kept };
+  return kept.refused === null ? { ...base, id, about: aboutKey(about) } : { ...base, refused: 1 };
+}
+
+function packOf(entries: readonly Kept[]): PackRecord {
+  const counting = entries.filter(({ refused }) => refused === null);
+  return {
+    hashes: entries.map(({ hash }) => hash),
+    places: entries.map(({ entry }) => [entry.envelope.device, entry.envelope.seq]),
+    ids: counting.map(({ entry }) => entry.envelope.id),
+    abouts: [...new Set(counting.map(({ entry }) => aboutKey(entry.envelope.about)))],
+    kept: entries,
+  };
+}
+
+/** Packs one at a time: each may be a megabyte. */
+async function* packsOf(
+  transaction: IDBPTransaction<DeviceSchema, ('entries' | 'packs')[], 'readonly'>,
+  keys: ReadonlySet<number>,
+): AsyncGenerator<PackRecord> {
+  for (const key of keys) {
+    const pack = await transaction.objectStore('packs').get(key);
+    if (pack !== undefined) yield pack;
+  }
+}
