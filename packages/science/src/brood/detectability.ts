@@ -20,8 +20,9 @@ const share = (low: number, high: number, about: Partial<SourcedValue> = {}): So
 export const eyeBands = {
   /** One diseased cell on a shaken comb in good light is noticed. */
   cell: share(0.15, 0.6, {
-    sources: ['BB-AFB-4.3.1'],
-    doubts: 'The source says only that fewer than 10 cells on a frame may pass a cursory look.',
+    sources: ['BB-AFB-4.3.1', 'HOR-HON', 'JER13'],
+    doubts:
+      'The sources say only that fewer than 10 cells on a frame may pass a cursory look, that 18 of 52 beekeepers had disease they did not know of, and that an epidemic could be modelled only with undetected hives.',
   }),
   /** What is left of it when the bees stay on. */
   beesLeftOn: share(0.1, 0.4, {

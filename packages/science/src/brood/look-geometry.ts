@@ -13,8 +13,15 @@ export interface CellShape {
   readonly tilt: number;
 }
 
-/** A worker cell: width SM76, depth half of a 21-24 mm comb (SM76, arithmetic), tilt 9-14 degrees (TILT). */
-export const workerCell: CellShape = { width: 5.2, depth: 11.5, tilt: 10 };
+/** Half of a comb 21 to 24 mm thick. */
+export const cellDepth: SourcedValue = {
+  value: 11.5,
+  low: 10.5,
+  high: 12,
+  unit: 'mm',
+  standing: 'arithmetic',
+  sources: ['SM76'],
+};
 
 export const cellTilt: SourcedValue = {
   value: 10,
@@ -24,6 +31,9 @@ export const cellTilt: SourcedValue = {
   standing: 'published',
   sources: ['TILT'],
 };
+
+/** A worker cell: 5.2 mm wide (SM76), as deep as half a comb, rising as published. */
+export const workerCell: CellShape = { width: 5.2, depth: cellDepth.value, tilt: cellTilt.value };
 
 const degrees = 180 / Math.PI;
 

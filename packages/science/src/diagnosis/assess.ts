@@ -1,3 +1,4 @@
+import type { SourceId } from '@combside/sources/bibliography';
 import { combsWereSeen } from '../brood/look.ts';
 import { type DiseaseId, diseases, type SignId, signs } from '../signs/catalogue.ts';
 import { isPublished } from './bands.ts';
@@ -88,7 +89,24 @@ export interface DiseaseAssessment {
 export interface Advice {
   readonly id: AdviceId;
   readonly sentence: Sentence;
+  /** Where it comes from; none where it is common practice or follows from the state alone. */
+  readonly sources: readonly SourceId[];
 }
+
+const adviceSources: Readonly<Record<AdviceId, readonly SourceId[]>> = {
+  'second-cell': ['NZ-DIFF'],
+  'laboratory-sample': ['NZ-FIELD', 'NZ-ROPE'],
+  'laboratory-to-separate': ['NZ-EFB', 'ABJ22', 'NZ-HMS', 'OIE-EFB07'],
+  'repeat-with-rough-dry-stick': ['NZ-ROPE'],
+  'recheck-short-thread': ['NZ-ROPE'],
+  'treat-mites-and-look-again': ['NZ-COLLECT', 'NZ-PMS'],
+  'keep-opening-cells': ['NZ-FRAMES'],
+  'question-stays-open': ['NZ-FRAMES'],
+  'look-again-after-masking': [],
+  'look-at-every-frame': ['NZ-FRAMES', 'NZ-SHAKE'],
+  'look-again-contaminated': ['LF05', 'STE20'],
+  'specimen-though-signs-gone': ['NZ-INF'],
+};
 
 /** Everything the reasoning returns on one look: plain data, ready for JSON. */
 export interface WholeAssessment {
@@ -292,7 +310,7 @@ function adviceOf(
 ): Advice[] {
   const advice: Advice[] = [];
   const give = (id: AdviceId, values: Sentence['values'] = {}): void => {
-    advice.push({ id, sentence: sentence(`advice.${id}`, values) });
+    advice.push({ id, sentence: sentence(`advice.${id}`, values), sources: adviceSources[id] });
   };
   const rope = readRopeTests(evidence.ropeTests);
   const seen = new Set(seenSigns(evidence));

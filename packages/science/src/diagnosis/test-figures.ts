@@ -115,7 +115,12 @@ export const testFigures = {
     target: 'american-foulbrood',
     place: 'hive',
     material: 'diseased cell',
-    sensitivity: guessed(0.6, 0.97, 'No validation figure found for the older kits.', ['EXT-KIT']),
+    sensitivity: guessed(
+      0.6,
+      0.97,
+      'No validation figure found for the older kits; a newer one is called "high" without figures in its abstract.',
+      ['EXT-KIT', 'LFD26'],
+    ),
     falsePositive: everywhere(guessed(0.002, 0.05, none, ['EXT-KIT'])),
     published: false,
     cost: minutes(8, 'Shake, drop and about 3 minutes to the control line.', ['EXT-KIT']),

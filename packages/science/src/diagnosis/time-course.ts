@@ -68,6 +68,17 @@ export function isBelievableSporeCount(spores: number): boolean {
   return spores >= (sporesPerDeadLarva.low as number) && spores <= (sporesPerDeadLarva.high as number);
 }
 
+/** Age of the larva up to which infection is expected, hours of larval life; beyond the high end it is not. */
+export const susceptibleHours: SourcedValue = {
+  value: 36,
+  low: 36,
+  high: 48,
+  unit: 'hours',
+  standing: 'published',
+  sources: ['BEIMS20', 'BRO98', 'DOSE-OLD', 'FACT-CA'],
+  doubts: 'Under 36 hours, resistant at 36 to 42, no effect of dose from 48, or "under 2.5 days" (FACT-CA).',
+};
+
 /**
  * Whether spores given at this age are expected to infect a worker larva (BEIMS20: under 36 hours; BRO98: no effect of
  * dose from 48 hours; between them sources disagree).
@@ -77,8 +88,8 @@ export function isBelievableSporeCount(spores: number): boolean {
  */
 export function infectionAtAge(hours: number): 'expected' | 'unsure' | 'not expected' {
   if (!(hours >= 0)) throw new RangeError(`a larva of ${hours} hours: give a number from 0`);
-  if (hours < 36) return 'expected';
-  return hours < 48 ? 'unsure' : 'not expected';
+  if (hours < (susceptibleHours.low as number)) return 'expected';
+  return hours < (susceptibleHours.high as number) ? 'unsure' : 'not expected';
 }
 
 /**
