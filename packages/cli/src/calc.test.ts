@@ -62,6 +62,17 @@ describe('combside calc', () => {
     expect(out).toContain('result: {"sampleSize":59}');
   });
 
+  it('opens every explanation about disposal with its cautions, in sentences', async () => {
+    const dip = { item: 'boxes', pieces: 4, piecesPerDip: 2, celsius: 160, minutes: 10, vatLitres: 100 };
+    const { out } = await calc(
+      ['hotWaxDip', '--explain'],
+      JSON.stringify({ ...dip, cleanAndDry: true, beesDead: true }),
+    );
+    expect(out.startsWith('! The order, the permit and local law decide')).toBe(true);
+    expect(out).toContain('Never water.');
+    expect(out.indexOf('formula:')).toBeGreaterThan(out.lastIndexOf('! '));
+  });
+
   it('tells the fields of one calculation', async () => {
     const { out } = await calc(['killingDose', '--help']);
     for (const field of Object.keys(calculations.killingDose?.inputs ?? {})) expect(out).toContain(`  ${field}: `);

@@ -1,5 +1,7 @@
 import { calculate, calculationNamed, calculations, explain } from '@combside/science/calculations/registry';
+import type { CautionId } from '@combside/science/disposal/cautions';
 import { source } from '@combside/sources/bibliography';
+import { loadWords } from '@combside/words/load-words';
 
 /** What `combside calc` takes, shown by `--help` and after a mistake. */
 export const usage = `combside calc NAME [FILE|-]            inputs object as JSON in, result object as JSON out
@@ -31,7 +33,7 @@ class UsageError extends Error {}
  */
 export async function calc(args: readonly string[], streams: Streams): Promise<number> {
   try {
-    return obey(args, streams);
+    return await obey(args, streams);
   } catch (error) {
     if (error instanceof UsageError) {
       streams.err(`${error.message}\n\n${usage}`);
@@ -42,7 +44,7 @@ export async function calc(args: readonly string[], streams: Streams): Promise<n
   }
 }
 
-function obey(args: readonly string[], streams: Streams): number {
+async function obey(args: readonly string[], streams: Streams): Promise<number> {
   const flags = args.filter((arg) => arg.startsWith('--'));
   const words = args.filter((arg) => !arg.startsWith('--'));
   const [flag, ...more] = flags;
@@ -71,7 +73,7 @@ function obey(args: readonly string[], streams: Streams): number {
       }
       calculationNamed(name);
       const inputs = parsed(read(streams, path), path ?? '-');
-      streams.out(flag === '--explain' ? explained(name, inputs) : JSON.stringify(calculate(name, inputs)));
+      streams.out(flag === '--explain' ? await explained(name, inputs) : JSON.stringify(calculate(name, inputs)));
       return 0;
     }
     default:
@@ -118,10 +120,11 @@ function described(name: string): string {
   return [`${name}: ${line}`, `formula: ${formula}`, 'inputs:', ...fields].join('\n');
 }
 
-function explained(name: string, inputs: unknown): string {
+async function explained(name: string, inputs: unknown): Promise<string> {
   const { line, formula, sources, steps, result } = explain(name, inputs);
   const cited = sources.map((id) => `  [${id}] ${source(id).title}`);
   return [
+    ...(await cautionsOf(result)),
     `${name}: ${line}`,
     `formula: ${formula}`,
     ...(cited.length > 0 ? ['source:', ...cited] : ['source: arithmetic']),
@@ -129,6 +132,13 @@ function explained(name: string, inputs: unknown): string {
     ...steps.map((step, i) => `  ${i + 1}. ${step}`),
     `result: ${JSON.stringify(result)}`,
   ].join('\n');
+}
+
+/** What must be said before a figure of disposal, in sentences. */
+async function cautionsOf(result: object): Promise<string[]> {
+  if (!('cautions' in result)) return [];
+  const words = await loadWords('en', ['disposal']);
+  return (result.cautions as readonly CautionId[]).map((id) => `! ${words.say(`disposal.caution.${id}`)}`);
 }
 
 /** One line in, one line out, in order; a line that fails does not stop the others. */

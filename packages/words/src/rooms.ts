@@ -8,6 +8,7 @@ export const rooms = {
   always: { en: () => import('./en/always.ts'), de: () => import('./de/always.ts') },
   casework: { en: () => import('./en/casework.ts'), de: () => import('./de/casework.ts') },
   comb: { en: () => import('./en/comb.ts'), de: () => import('./de/comb.ts') },
+  disposal: { en: () => import('./en/disposal.ts'), de: () => import('./de/disposal.ts') },
   district: { en: () => import('./en/district.ts'), de: () => import('./de/district.ts') },
   front: { en: () => import('./en/front.ts'), de: () => import('./de/front.ts') },
   papers: { en: () => import('./en/papers.ts'), de: () => import('./de/papers.ts') },
