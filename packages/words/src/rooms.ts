@@ -8,11 +8,13 @@ export const rooms = {
   always: { en: () => import('./en/always.ts'), de: () => import('./de/always.ts') },
   casework: { en: () => import('./en/casework.ts'), de: () => import('./de/casework.ts') },
   comb: { en: () => import('./en/comb.ts'), de: () => import('./de/comb.ts') },
+  demo: { en: () => import('./en/demo.ts'), de: () => import('./de/demo.ts') },
   disposal: { en: () => import('./en/disposal.ts'), de: () => import('./de/disposal.ts') },
   district: { en: () => import('./en/district.ts'), de: () => import('./de/district.ts') },
   front: { en: () => import('./en/front.ts'), de: () => import('./de/front.ts') },
   papers: { en: () => import('./en/papers.ts'), de: () => import('./de/papers.ts') },
   hive: { en: () => import('./en/hive.ts'), de: () => import('./de/hive.ts') },
+  check: { en: () => import('./en/check.ts'), de: () => import('./de/check.ts') },
   server: { en: () => import('./en/server.ts'), de: () => import('./de/server.ts') },
   signs: { en: () => import('./en/signs.ts'), de: () => import('./de/signs.ts') },
 } as const;
@@ -23,8 +25,11 @@ export type Room = keyof typeof rooms;
 type CatalogueOf<R extends Room> = Awaited<ReturnType<(typeof rooms)[R]['en']>>[R &
   keyof Awaited<ReturnType<(typeof rooms)[R]['en']>>];
 
+// Worked out once, room by room: a type that looks ids up is compared by its rooms, which is quick and right.
+type Ids = { readonly [R in Room]: keyof CatalogueOf<R> & string };
+
 /** Every id of the given rooms (of all rooms, when none is given). English is the reference. */
-export type WordId<R extends Room = Room> = { [One in R]: keyof CatalogueOf<One> & string }[R];
+export type WordId<R extends Room = Room> = Ids[R];
 
 /** Fetches the catalogue of one room in one language. */
 export async function loadCatalogue(language: Language, room: Room): Promise<Readonly<Record<string, string>>> {

@@ -57,7 +57,7 @@ describe('speaking a message', () => {
   test('in the field a missing word shows its id instead of losing the screen', () => {
     const words = createWords('en', [], 'show the id');
     expect(words.say('always.back')).toBe('always.back');
-    expect(words.knows('always.back')).toBe(false);
+    expect(words.sayIfKnown('always.back')).toBeNull();
   });
 });
 
@@ -67,13 +67,14 @@ describe('loading', () => {
     expect(words.language).toBe('de');
     expect(words.say('always.back')).toBe('Zurück');
     expect(words.say('always.colony', { count: 2 })).toBe('2 Völker');
-    expect(words.knows('always.back')).toBe(true);
-    expect(words.knows('signs.something-new')).toBe(false);
+    expect(words.sayIfKnown('always.colony', { count: 1 })).toBe('1 Volk');
+    expect(words.sayIfKnown('signs.something-new')).toBeNull();
   });
 
   test('a misspelt id does not compile, nor do words of too few rooms', () => {
     expectTypeOf<'always.back'>().toExtend<WordId>();
     expectTypeOf<'always.bakc'>().not.toExtend<WordId>();
     expectTypeOf<Words>().toExtend<Words<'always'>>();
+    expectTypeOf<Words<'always'>>().not.toExtend<Words<'always' | 'signs'>>();
   });
 });

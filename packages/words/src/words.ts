@@ -22,8 +22,11 @@ export interface Words<R extends Room = Room> extends Formats {
    * @throws RangeError when the id is unknown or a value is missing (only with `onMissing: 'throw'`)
    */
   readonly say: (id: WordId<R>, values?: Values) => string;
-  /** Whether a text that arrived from elsewhere, such as a sign written by a newer version, is an id of these rooms. */
-  readonly knows: (id: string) => id is WordId<R>;
+  /**
+   * The message of an id that arrived from elsewhere, such as a sign written by a newer version; null when these rooms
+   * have no such id.
+   */
+  readonly sayIfKnown: (id: string, values?: Values) => string | null;
 }
 
 /**
@@ -61,18 +64,20 @@ export function createWords<R extends Room = Room>(
     return speak(id, message, values, formats);
   };
 
+  const say = (id: string, values: Values = {}): string => {
+    if (onMissing === 'throw') return sayOrThrow(id, values);
+    try {
+      return sayOrThrow(id, values);
+    } catch {
+      // At the hive a bare id is better than a screen that is gone.
+      return id;
+    }
+  };
+
   return {
     ...formats,
     language,
-    say(id, values = {}) {
-      if (onMissing === 'throw') return sayOrThrow(id, values);
-      try {
-        return sayOrThrow(id, values);
-      } catch {
-        // At the hive a bare id is better than a screen that is gone.
-        return id;
-      }
-    },
-    knows: (id): id is WordId<R> => texts.has(id),
+    say,
+    sayIfKnown: (id, values = {}) => (texts.has(id) ? say(id, values) : null),
   };
 }

@@ -30,7 +30,7 @@ export function capital(text: string): string {
 
 /** The word for an id the record carries; the id itself, said to be of a newer version, when nobody here knows it. */
 export function wordFor(words: PaperWords, id: string, kept: string): string {
-  return words.knows(id) ? words.say(id) : words.say('papers.newer-word', { word: kept });
+  return words.sayIfKnown(id) ?? words.say('papers.newer-word', { word: kept });
 }
 
 export function signName(words: PaperWords, sign: string): string {
@@ -46,7 +46,7 @@ export function sentence(words: PaperWords, said: Sentence, timeZone: string): s
   const values = Object.fromEntries(
     Object.entries(said.values).map(([name, value]) => [name, asDay(words, value, timeZone)]),
   );
-  return words.knows(said.id) ? words.say(said.id, values) : words.say('papers.newer-word', { word: said.id });
+  return words.sayIfKnown(said.id, values) ?? words.say('papers.newer-word', { word: said.id });
 }
 
 function asDay(words: PaperWords, value: string | number, timeZone: string): string | number {

@@ -168,8 +168,12 @@ export function layOut(paper: PaperDefinition, measure: Measure): LaidOut {
         return block.facts.slice(0, 2).reduce((sum, fact) => sum + factHeight(fact), 0);
       case 'list':
         return block.items[0] ? listLines(block.items[0]).length * sizes.body * leading : 0;
-      case 'paragraph':
-        return Math.min(blockHeight(block), sizes.body * leading * 3);
+      case 'paragraph': {
+        // Up to four lines are not parted, so a heading before them needs them all.
+        const height = sizes[block.size ?? 'body'] * leading;
+        const lines = paragraphLines(block.text, block.size ?? 'body').length;
+        return height * (lines <= 4 ? lines : 3);
+      }
       case 'figure':
         return Math.min(blockHeight(block), blockHeight({ ...block, width: block.width * (2 / 3) }));
       case 'together':
@@ -377,7 +381,8 @@ export function layOut(paper: PaperDefinition, measure: Measure): LaidOut {
   const shrunkToFit = (figure: Figure, above = 0): Figure => {
     const excess = blockHeight(figure) + above - left();
     if (excess <= 0) return figure;
-    const smaller = figure.width - (excess * figure.drawing.width) / figure.drawing.height;
+    // Half a point more, so that rounding does not push it over after all.
+    const smaller = figure.width - ((excess + 0.5) * figure.drawing.width) / figure.drawing.height;
     return smaller >= figure.width * (2 / 3) ? { ...figure, width: smaller } : figure;
   };
 

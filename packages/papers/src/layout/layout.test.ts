@@ -177,6 +177,12 @@ describe('flow', () => {
     const figure = tight.pages[0]?.find((one) => one.kind === 'drawing');
     expect(tight.pages).toHaveLength(1);
     expect(figure?.kind === 'drawing' && figure.width).toBeLessThan(200);
+    for (let lines = 20; lines < 50; lines += 1) {
+      const laid = layOut(paper([filler(lines), together]), measure);
+      const where = laid.pages.findIndex((_, index) => spoken(laid, index).includes('Plan'));
+      expect(spoken(laid, where), `after ${lines} lines`).toContain('Below');
+      expect(laid.pages[where]?.some((one) => one.kind === 'drawing')).toBe(true);
+    }
     const over = layOut(paper([filler(44), together]), measure);
     expect(over.pages).toHaveLength(2);
     expect(spoken(over, 1)).toMatch(/Plan.*Below/);
