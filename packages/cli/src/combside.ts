@@ -16,6 +16,18 @@ const commands: Readonly<Record<string, { readonly line: string; readonly load: 
     line: 'compute by name: sampling, laboratory, colony, disposal',
     load: () => import('./calc.ts').then((file) => file.calc),
   },
+  demo: {
+    line: 'play one visit from hive to office in the invented district',
+    load: () => import('./demo.ts').then((file) => file.demo),
+  },
+  export: {
+    line: "write a server's whole record to a file",
+    load: () => import('./export.ts').then((file) => file.writeExport),
+  },
+  verify: {
+    line: 'check a record or an export: entry, chain, copy',
+    load: () => import('./verify.ts').then((file) => file.verify),
+  },
   read: { line: 'read comb photographs cell by cell', load: () => import('./read.ts').then((file) => file.read) },
 };
 

@@ -26,7 +26,7 @@ export async function decodePicture(bytes: Uint8Array): Promise<Decoded | { read
   const open = (): Sharp => sharp(bytes, { failOn: 'error', limitInputPixels: false, pages: 1, animated: false });
   let about: Metadata;
   try {
-    about = await open().metadata();
+    about = await sharp(bytes, { failOn: 'error', limitInputPixels: false }).metadata();
   } catch {
     return { problem: 'not-a-picture' };
   }

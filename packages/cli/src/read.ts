@@ -30,6 +30,7 @@ type FileResult = Omit<CombResult, 'reasons' | 'measured'> & {
  */
 export async function read(args: readonly string[], outlet: Outlet): Promise<number> {
   let json = false;
+  let help = false;
   let language: Language = 'en';
   let regionText: string | undefined;
   const paths: string[] = [];
@@ -37,6 +38,7 @@ export async function read(args: readonly string[], outlet: Outlet): Promise<num
   for (let k = 0; k < args.length; k++) {
     const arg = args[k] as string;
     if (arg === '--json') json = true;
+    else if (arg === '--help') help = true;
     else if (arg === '--language') {
       const next = args[++k];
       const found = languages.find((one) => one === next);
@@ -47,6 +49,10 @@ export async function read(args: readonly string[], outlet: Outlet): Promise<num
     else paths.push(arg);
   }
   const words = await loadWords(language, ['comb']);
+  if (help) {
+    outlet.out(words.say('comb.command.usage'));
+    return 0;
+  }
   if (unknown !== undefined) {
     outlet.err(words.say('comb.command.bad-option', { option: unknown.trim() }));
     outlet.err(words.say('comb.command.usage'));
@@ -85,7 +91,8 @@ export async function read(args: readonly string[], outlet: Outlet): Promise<num
   if (json && many) outlet.out('[');
   for (const [n, file] of files.entries()) {
     const result = await readFileAt(file, options, words);
-    if (json) outlet.out(JSON.stringify(result, rounded, many ? undefined : 1) + (many && n < files.length - 1 ? ',' : ''));
+    if (json)
+      outlet.out(JSON.stringify(result, rounded, many ? undefined : 1) + (many && n < files.length - 1 ? ',' : ''));
     else tell(result, words, outlet, many);
   }
   if (json && many) outlet.out(']');

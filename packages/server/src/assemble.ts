@@ -61,6 +61,8 @@ export async function assemble(materials: Materials): Promise<House> {
     photographs,
     arrivals,
     web: materials.web,
+    // The law of the place is the agency's to say; without its word, the invented one of the demonstration.
+    pack: process.env.COMBSIDE_PACK ?? 'quillmoor',
     program: version(),
     server: office.key,
     now: () => new Date(),

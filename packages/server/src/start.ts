@@ -10,7 +10,7 @@ import type { Words } from '@combside/words/words';
 import { createAdaptorServer } from '@hono/node-server';
 import type { Accounts } from './accounts/accounts.ts';
 import { assemble } from './assemble.ts';
-import { demoAccounts, demoPassword, plantDemo } from './demo/plant.ts';
+import { type DemoAccount, demoAccounts, demoPassword, plantDemo } from './demo/plant.ts';
 import { startJobs } from './jobs/jobs.ts';
 import { type Cluster, startCluster } from './store/cluster.ts';
 import { type Database, openDatabase } from './store/database.ts';
@@ -43,6 +43,8 @@ export interface RunningServer {
   readonly accounts: Accounts;
   /** Makes the demo accounts, and the invented district where the record is empty. @returns entries stored */
   readonly plantDemo: (begin?: () => void) => Promise<number>;
+  /** Who can sign in once the demo was planted; every demo account has the one password. */
+  readonly demo: { readonly accounts: readonly DemoAccount[]; readonly password: string };
   /** Answers a request without a socket. */
   readonly fetch: (request: Request) => Promise<Response>;
   /** Ends open streams and requests, closes the books, stops the database when nobody else uses it. */
@@ -111,6 +113,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
         const today = now.toISOString().slice(0, 10);
         return plantDemo({ database, accounts, office: part, today, now, ...(begin ? { begin } : {}) });
       },
+      demo: { accounts: demoAccounts, password: demoPassword },
       fetch: async (request) => app.fetch(request),
       stop: unwind,
     };

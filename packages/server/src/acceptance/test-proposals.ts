@@ -15,7 +15,7 @@ function propose<Body>(
   body: Body,
   replaces: readonly string[] = [],
 ): Proposal<Body> {
-  return { kind, version: 1, about: { type, id }, body, replaces };
+  return { kind, version: kinds.get(kind)?.version ?? 1, about: { type, id }, body, replaces };
 }
 
 export function keeperProposal(id: string, name: string): Proposal<KeeperBody> {
@@ -38,6 +38,7 @@ export function apiaryProposal(
 ): Proposal<ApiaryBody> {
   const body: ApiaryBody = {
     name: 'Hazel Bank',
+    number: null,
     keeper: null,
     district,
     position: { latitude: 55.9, longitude: 2.9, uncertaintyMetres: 10, how: 'measured on site' },

@@ -44,6 +44,8 @@ export interface AppPorts {
   readonly arrivals: ArrivalsPart;
   /** Folder of the built web app. */
   readonly web: string;
+  /** Id of the rule pack in force here (law/load-pack). */
+  readonly pack: string;
   /** Version of the program. */
   readonly program: string;
   readonly server: { readonly device: string; readonly publicKey: string };
@@ -108,7 +110,7 @@ export function makeApp(ports: AppPorts): Hono<Env> {
   app.get('/api/me', async (context) => {
     const { rights: own, email } = context.get('signedIn');
     const districts = own.districts === 'all' ? await districtsKnown(database) : own.districts;
-    return context.json({ ...own, email, districts: [...districts] } satisfies Me);
+    return context.json({ ...own, email, districts: [...districts], pack: ports.pack } satisfies Me);
   });
   app.get('/api/people', async (context) => context.json({ people: await peopleOf(database) }));
 

@@ -21,6 +21,8 @@ const ofTheServer = {
     status: 500,
     message: 'The database belongs to a server whose key is not in this data folder: copy its folder `keys` here',
   },
+  'no-record': { status: 500, message: 'No server has kept a record in this folder' },
+  'export-unreadable': { status: 500, message: 'This file is not an export that can be read' },
   'key-unreadable': { status: 500, message: "The server's key cannot be read" },
 } as const;
 
