@@ -27,6 +27,7 @@ export default defineConfig({
       workbox: {
         globPatterns: ['**/*.{js,css,html,woff2,wasm,svg,png,ttf,json}'],
         maximumFileSizeToCacheInBytes: 20 * 1024 * 1024,
+        importScripts: ['/hold-during-visit.js'],
         navigateFallback: '/index.html',
         navigateFallbackDenylist: [/^\/api\//],
         clientsClaim: true,

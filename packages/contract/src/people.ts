@@ -20,5 +20,7 @@ export const me = z.object({
   email: z.string(),
   /** Districts granted, all of them by name. */
   districts: z.array(z.string()),
+  /** Id of the rule pack in force, so that a phone fetches the law of its place. */
+  pack: z.string(),
 });
 export type Me = z.infer<typeof me>;

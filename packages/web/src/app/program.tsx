@@ -3,6 +3,7 @@ import { Redirect, Route, Switch } from 'wouter';
 import { SpeaksWords, useWords } from '../ui/words-context.tsx';
 import { CatchesFailure } from './catches-failure.tsx';
 import { FrontDoor } from './front-door.tsx';
+import { NewVersion } from './new-version.tsx';
 import { usePreferences } from './preferences.ts';
 import { keptSession, type Session } from './session.ts';
 import { SignIn } from './sign-in.tsx';
@@ -18,6 +19,7 @@ export function Program() {
   return (
     <SpeaksWords language={language} rooms={['always', 'front']}>
       <CatchesFailure>
+        <NewVersion />
         {session ? (
           <Suspense fallback={<Opening />}>
             <Switch>

@@ -2,8 +2,10 @@
 export interface Session {
   readonly person: string;
   readonly name: string;
-  readonly role: 'inspector' | 'office';
+  readonly role: 'inspector' | 'office' | 'server';
   readonly districts: readonly string[];
+  /** Id of the rule pack in force. */
+  readonly pack: string;
 }
 
 const key = 'combside.session';

@@ -51,6 +51,12 @@ export function ClosedColony({ colony, visit }: { readonly colony: ColonyState; 
           </li>
         ))}
       </ul>
+      {examined?.body.ropeTests.map((test, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: rope tests have no identity of their own and never move
+        <p key={index}>
+          {words.say('hive.rope.title')}: {words.unit(test.threadMillimetres, 'mm')}
+        </p>
+      ))}
       <p className="quiet">{words.say('hive.colony.closed', { label })}</p>
       {examined && <p className="quiet">{words.dayAndTime(examined.body.observedAt, field.timeZone)}</p>}
     </Screen>

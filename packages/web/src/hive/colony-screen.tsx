@@ -1,7 +1,9 @@
+import { notifiableDiseases } from '@combside/casework/assess/assess-examination';
 import { fullClaim, lesserClaim, lookStated, somethingSeen } from '@combside/casework/examine/claim';
 import { beforeOpening } from '@combside/casework/examine/clean-down';
 import type { Closing } from '@combside/casework/examine/close-colony';
 import { examinationAt } from '@combside/casework/examine/walk';
+import type { Pack } from '@combside/law/pack';
 import type { ColonyState } from '@combside/record/states';
 import { type DiseaseId, diseases } from '@combside/science/signs/catalogue';
 import { useState } from 'react';
@@ -171,7 +173,7 @@ function OpenColony({ known, colony, view }: OpenColonyProps) {
         onTrouble={trouble !== null}
         lookMissing={lookStated(draft).ok ? null : (lookStated(draft) as Refused)}
         label={label}
-        order={line.answer?.order ?? []}
+        order={suspectsOffered(field.pack)}
         refusal={refusal}
         busy={busy}
         failed={failed}
@@ -264,6 +266,12 @@ function Why({
   return <ReasoningPage whole={answer.reasoning} owed={answer.findings} />;
 }
 
+/** What may be suspected, what the law makes notifiable first; always in the same place, so that no thumb misses. */
+function suspectsOffered(pack: Pack): readonly DiseaseId[] {
+  const notifiable = notifiableDiseases(pack);
+  return [...notifiable, ...diseases.filter((one) => !notifiable.includes(one))];
+}
+
 interface CloseScreenProps {
   readonly screen: {
     readonly title: string;
@@ -289,7 +297,6 @@ interface CloseScreenProps {
 function CloseScreen(props: CloseScreenProps) {
   const words = useWords();
   const [suspected, setSuspected] = useState<DiseaseId | null>(null);
-  const order = [...props.order, ...diseases.filter((one) => !props.order.includes(one))];
   const missing = props.onTrouble ? props.lookMissing : props.claimWords === null ? props.lookMissing : null;
   return (
     <Screen
@@ -340,7 +347,10 @@ function CloseScreen(props: CloseScreenProps) {
             label={words.say('hive.suspect.which')}
             options={[
               { value: 'none', label: words.say('hive.suspect.nothing') },
-              ...order.map((disease) => ({ value: disease, label: sayId(words, `signs.condition.${disease}.name`) })),
+              ...props.order.map((disease) => ({
+                value: disease,
+                label: sayId(words, `signs.condition.${disease}.name`),
+              })),
             ]}
             chosen={suspected ?? 'none'}
             onChoose={(value) => setSuspected(diseases.find((one) => one === value) ?? null)}

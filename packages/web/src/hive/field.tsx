@@ -2,30 +2,14 @@ import type { Tap } from '@combside/casework/examine/draft';
 import type { Pack } from '@combside/law/pack';
 import type { Book } from '@combside/record/book';
 import type { About } from '@combside/record/entry';
-import type { PhotographReference } from '@combside/record/kinds/examination';
 import type { Hasher } from '@combside/record/ports';
 import type { StateByType } from '@combside/record/states';
 import type { FoldedType, SummaryByType, Where } from '@combside/record/summary';
 import { createContext, type ReactNode, useContext, useEffect, useState, useSyncExternalStore } from 'react';
 import type { Session } from '../app/session.ts';
-
-/** Whether what the device holds has reached the office. */
-export interface SyncStatus {
-  readonly network: boolean;
-  readonly sending: boolean;
-  /** Entries that wait for a network. */
-  readonly waiting: number;
-  /** Entries that the office did not take; they stay here, with the reason. */
-  readonly refused: number;
-  readonly lastExchangeAt: string | null;
-}
-
-/** What the device promises about its store. */
-export interface StorageStatus {
-  readonly kept: boolean;
-  /** Share of the quota in use, 0 to 1; null when the browser does not say. */
-  readonly used: number | null;
-}
+import type { Photographs } from '../device/photographs/photographs.ts';
+import type { StorageStatus, StorageWatch } from '../device/storage-watch.ts';
+import type { Sync, SyncStatus } from '../device/sync/start-sync.ts';
 
 /** Everything a hive screen may use of the device. Given from `device/`, so that the screens know no database. */
 export interface Field {
@@ -42,15 +26,9 @@ export interface Field {
   saveDraft(key: string, taps: readonly Tap[]): Promise<void>;
   /** Drafts whose key begins with `prefix`, by the rest of their key. */
   loadDrafts(prefix: string): Promise<Readonly<Record<string, readonly Tap[]>>>;
-  keepPhotograph(file: Blob): Promise<PhotographReference>;
-  photograph(hash: string): Promise<Blob | null>;
-  readonly sync: {
-    status(): SyncStatus;
-    subscribe(listener: () => void): () => void;
-    /** Sends and fetches now, if there is a network. */
-    run(): Promise<void>;
-  };
-  readonly storage: { status(): StorageStatus; subscribe(listener: () => void): () => void };
+  readonly photographs: Photographs;
+  readonly sync: Sync;
+  readonly storage: StorageWatch;
   /** Lets go of the store, so that another tab may change its shape. */
   close(): void;
 }

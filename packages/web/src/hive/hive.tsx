@@ -3,11 +3,12 @@ import type { Language } from '@combside/words/language';
 import { useEffect, useState } from 'react';
 import { Route, Switch } from 'wouter';
 import type { Session } from '../app/session.ts';
+import { flagOpenVisit } from '../app/visit-flag.ts';
 import { SpeaksWords, useWords } from '../ui/words-context.tsx';
 import { CleanDownScreen } from './clean-down-screen.tsx';
 import { ColonyScreen } from './colony-screen.tsx';
 import { EndVisit } from './end-visit.tsx';
-import { type Field, GivesField } from './field.tsx';
+import { type Field, GivesField, useField, useSummaries } from './field.tsx';
 import { FindApiary } from './find-apiary.tsx';
 import { openField } from './open-field.ts';
 import { ResultScreen } from './result-screen.tsx';
@@ -32,12 +33,17 @@ export default function Hive({ session, language }: HiveProps) {
 
 function OpensField({ session }: { readonly session: Session }) {
   const words = useWords();
-  const [opened, setOpened] = useState<Field | 'failed' | 'blocked' | null>(null);
+  const [opened, setOpened] = useState<Field | 'failed' | 'blocked' | 'given up' | null>(null);
   useEffect(() => {
     let left = false;
     let close = () => {};
-    openField(session, () => {
-      if (!left) setOpened('blocked');
+    openField(session, {
+      blocked: () => {
+        if (!left) setOpened('blocked');
+      },
+      closed: () => {
+        if (!left) setOpened('given up');
+      },
     }).then(
       (field) => {
         close = field.close;
@@ -58,9 +64,11 @@ function OpensField({ session }: { readonly session: Session }) {
 
   if (opened === null) return <p className="front field">{words.say('front.opening')}</p>;
   if (opened === 'blocked') return <p className="front field caution">{words.say('front.blocked')}</p>;
+  if (opened === 'given up') return <p className="front field caution">{words.say('front.given-up')}</p>;
   if (opened === 'failed') return <p className="front field caution">{words.say('front.opening.failed')}</p>;
   return (
     <GivesField field={opened}>
+      <FlagsOpenVisit />
       <Switch>
         <Route path="/find">
           <FindApiary />
@@ -89,4 +97,15 @@ function OpensField({ session }: { readonly session: Session }) {
       </Switch>
     </GivesField>
   );
+}
+
+/** Holds new versions of the program back while a visit of this person is under way. */
+function FlagsOpenVisit() {
+  const { session } = useField();
+  const visits = useSummaries('visit', { inspector: session.person });
+  const open = visits?.some((visit) => visit.startedAt !== null && visit.endedAt === null);
+  useEffect(() => {
+    if (open !== undefined) void flagOpenVisit(open);
+  }, [open]);
+  return null;
 }

@@ -108,7 +108,8 @@ function Photographs({ draft, onTap }: MoreScreenProps) {
   const add = async (files: FileList | null) => {
     setFailed(false);
     try {
-      for (const file of files ?? []) onTap({ tap: 'photograph', photograph: await field.keepPhotograph(file) });
+      for (const file of files ?? [])
+        onTap({ tap: 'photograph', photograph: await field.photographs.keep(file, field.now()) });
     } catch {
       setFailed(true);
     }

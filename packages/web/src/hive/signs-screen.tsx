@@ -22,7 +22,7 @@ interface SignsScreenProps {
 export function SignsScreen({ draft, onTap }: SignsScreenProps) {
   const words = useWords();
   const groups = signsAsked(draft.hiveState);
-  const [open, setOpen] = useState(groups[0]?.group);
+  const [open, setOpen] = useState(() => (draft.hiveState === 'living' ? groups[0]?.group : 'lower-wall'));
   const group = groups.find((one) => one.group === open) ?? groups[0];
   if (!group) return null;
   const looked = new Map(draft.signs.map((sign) => [sign.sign, sign]));

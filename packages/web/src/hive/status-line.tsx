@@ -12,11 +12,13 @@ export function StatusLine({ saving = 'saved' }: { readonly saving?: Saving }) {
   const now = useMinute(field.now);
   const net = !sync.network
     ? words.say('hive.status.no-network')
-    : sync.sending
-      ? words.say('hive.status.sending')
-      : sync.waiting > 0
-        ? words.say('hive.status.waiting', { count: sync.waiting })
-        : words.say('hive.status.at-office');
+    : sync.failure !== null
+      ? words.say(sync.failure === 'not signed in' ? 'hive.status.sign-in-again' : 'hive.status.office-silent')
+      : sync.sending
+        ? words.say('hive.status.sending')
+        : sync.waiting > 0
+          ? words.say('hive.status.waiting', { count: sync.waiting })
+          : words.say('hive.status.at-office');
   return (
     <div className="status">
       <span>

@@ -30,6 +30,8 @@ export const front = {
     'Was auf diesem Gerät liegt, ließ sich nicht öffnen. Gelöscht wurde nichts. Alle anderen Combside-Fenster schließen und neu öffnen.',
   'front.blocked':
     'Ein älteres Combside-Fenster hält den Speicher offen. Jenes schließen; dieses macht dann von selbst weiter.',
+  'front.given-up':
+    'Ein neueres Combside in einem anderen Fenster hat den Speicher übernommen. Dieses Fenster schließen. Alles Gespeicherte ist dort.',
   'front.update.ready': 'Eine neue Fassung liegt bereit.',
   'front.update.take': 'Jetzt wechseln',
   'front.update.later': 'Sie wartet, bis Ihr Besuch beendet ist.',

@@ -295,4 +295,6 @@ export const hive = {
   'hive.tap.photograph': 'Bild',
   'hive.tap.photograph removed': 'Bild entfernt',
   'hive.result.next-steps': 'Was als Nächstes kommt',
+  'hive.status.sign-in-again': 'zum Senden neu anmelden',
+  'hive.status.office-silent': 'das Amt antwortet nicht',
 } as const satisfies Record<keyof typeof english, string>;

@@ -26,6 +26,7 @@ export const front = {
   'front.opening.failed':
     'What is kept on this device could not be opened. Nothing was deleted. Close every other tab with Combside and open it again.',
   'front.blocked': 'An older tab with Combside holds the store open. Close that tab; this one goes on by itself.',
+  'front.given-up': 'A newer Combside in another tab took the store over. Close this tab. Everything saved is there.',
   'front.update.ready': 'A new version is ready.',
   'front.update.take': 'Change to it now',
   'front.update.later': 'It waits until your visit is over.',

@@ -289,4 +289,6 @@ export const hive = {
   'hive.tap.photograph': 'photograph',
   'hive.tap.photograph removed': 'photograph removed',
   'hive.result.next-steps': 'What comes next',
+  'hive.status.sign-in-again': 'Sign in again to send',
+  'hive.status.office-silent': 'the office does not answer',
 } as const;
