@@ -1,0 +1,3 @@
+import { door } from '../tracing/door.ts';
+
+export const offence = door;
