@@ -20,6 +20,7 @@ export type ApiariesAsked = z.infer<typeof apiariesAsked>;
 export const apiaryLine = z.object({
   apiary: identifier,
   name: z.string(),
+  number: z.string().nullable(),
   district: z.string(),
   keeper: identifier.nullable(),
   keeperName: z.string().nullable(),

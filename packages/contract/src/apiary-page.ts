@@ -1,6 +1,6 @@
 import { identifier, instant } from '@combside/record/entry';
 import { z } from 'zod';
-import { apiaryState, keeperState } from './folded.ts';
+import { apiaryState, keeperState, movementState } from './folded.ts';
 import { person } from './people.ts';
 import { visitLine } from './visits.ts';
 
@@ -22,6 +22,12 @@ export const apiaryPage = z.object({
   colonies: z.array(colonyLine),
   /** Newest first, at most 50; all of them at `/api/visits?apiary=<id>`. */
   visits: z.array(visitLine),
+  /** What came here and what left, the newest 200. */
+  movements: z.array(movementState),
+  /** Names of the apiaries at the other ends of the movements, as far as they may be read. */
+  otherEnds: z.array(z.object({ apiary: identifier, name: z.string() })),
+  /** Records that are read as part of this one. */
+  mergedHere: z.array(z.object({ id: identifier, name: z.string() })),
   people: z.array(person),
   position: z.int(),
 });

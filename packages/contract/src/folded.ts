@@ -4,13 +4,16 @@ import { assessmentBody } from '@combside/record/kinds/assessment';
 import { attendanceBody } from '@combside/record/kinds/attendance';
 import { cleanDownBody } from '@combside/record/kinds/clean-down';
 import { colonyBody } from '@combside/record/kinds/colony';
-import { examinationBody } from '@combside/record/kinds/examination';
+import { examinationBody, photographReference } from '@combside/record/kinds/examination';
 import { handoverBody } from '@combside/record/kinds/handover';
 import { keeperBody } from '@combside/record/kinds/keeper';
+import { mergeBody } from '@combside/record/kinds/merge';
+import { movementBody } from '@combside/record/kinds/movement';
 import { noteBody } from '@combside/record/kinds/note';
 import { proposedChangeBody } from '@combside/record/kinds/proposed-change';
+import { reasonBody } from '@combside/record/kinds/reason';
 import { visitBody } from '@combside/record/kinds/visit';
-import type { ApiaryState, ColonyState, KeeperState, VisitState } from '@combside/record/states';
+import type { ApiaryState, ColonyState, KeeperState, MovementState, VisitState } from '@combside/record/states';
 import { z } from 'zod';
 
 /** Folded states as they travel. A reader ignores fields it does not know, so a server may be newer than a page. */
@@ -45,12 +48,20 @@ const stateBase = z.object({
   clockFlagged: z.array(z.object({ entry: identifier, aheadMilliseconds: z.number() })),
 });
 
-export const keeperState = z.object({ ...stateBase.shape, keeper: registerOf(keeperBody) });
+export const keeperState = z.object({
+  ...stateBase.shape,
+  keeper: registerOf(keeperBody),
+  merges: z.array(foldedOf(mergeBody)),
+  reasons: z.array(foldedOf(reasonBody)),
+});
 
 export const apiaryState = z.object({
   ...stateBase.shape,
   apiary: registerOf(apiaryBody),
   proposals: z.array(foldedOf(proposedChangeBody)),
+  merges: z.array(foldedOf(mergeBody)),
+  reasons: z.array(foldedOf(reasonBody)),
+  photographs: z.array(foldedOf(photographReference)),
 });
 
 export const colonyState = z.object({
@@ -59,6 +70,7 @@ export const colonyState = z.object({
   examinations: z.array(foldedOf(examinationBody)),
   assessments: z.array(foldedOf(assessmentBody)),
   proposals: z.array(foldedOf(proposedChangeBody)),
+  reasons: z.array(foldedOf(reasonBody)),
 });
 
 export const visitState = z.object({
@@ -67,6 +79,12 @@ export const visitState = z.object({
   attendance: registerOf(attendanceBody),
   cleanDowns: z.array(foldedOf(cleanDownBody)),
   handovers: z.array(foldedOf(handoverBody)),
+});
+
+export const movementState = z.object({
+  ...stateBase.shape,
+  movement: registerOf(movementBody),
+  reasons: z.array(foldedOf(reasonBody)),
 });
 
 // The compiler holds these schemas and the record's types together, both ways.
@@ -81,5 +99,6 @@ const agreed: {
   readonly apiary: Same<z.infer<typeof apiaryState>, Loose<ApiaryState>>;
   readonly colony: Same<z.infer<typeof colonyState>, Loose<ColonyState>>;
   readonly visit: Same<z.infer<typeof visitState>, Loose<VisitState>>;
-} = { keeper: true, apiary: true, colony: true, visit: true };
+  readonly movement: Same<z.infer<typeof movementState>, Loose<MovementState>>;
+} = { keeper: true, apiary: true, colony: true, visit: true, movement: true };
 void agreed;

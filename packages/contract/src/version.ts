@@ -3,7 +3,7 @@
  * Raise it when any message or entry kind changes shape, add a line to the history, and pin the new hash in
  * `version.test.ts`. A change an older phone cannot live with also raises `oldestServed`.
  */
-export const protocolVersion = 1;
+export const protocolVersion = 2;
 
 /** The oldest phone the server still serves. It must keep being able to hand over what it recorded. */
 export const oldestServed = 1;
@@ -14,6 +14,11 @@ export const protocolHistory: readonly { readonly version: number; readonly brou
     version: 1,
     brought:
       'hello, push, pull, scopes, checkpoint, people, photographs, live events; districts, visits, apiaries, and the pages of a visit, an apiary and a colony',
+  },
+  {
+    version: 2,
+    brought:
+      'movements of bees, merged records, reasons for changes, photographs of a site, numbers of sites; the register: rows, search, keepers, what waits to be settled',
   },
 ];
 

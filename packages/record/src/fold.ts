@@ -9,6 +9,7 @@ import type {
   DeviceState,
   Folded,
   KeeperState,
+  MovementState,
   Register,
   StateBase,
   VisitState,
@@ -19,6 +20,7 @@ import type {
   ColonySummary,
   DeviceSummary,
   KeeperSummary,
+  MovementSummary,
   Summary,
   SummaryBase,
   VisitSummary,
@@ -211,6 +213,8 @@ export function summarise(state: StateBase): Summary {
       return colonySummary(base, state as ColonyState);
     case 'visit':
       return visitSummary(base, state as VisitState);
+    case 'movement':
+      return movementSummary(base, state as MovementState);
     default:
       return base;
   }
@@ -229,7 +233,7 @@ function deviceSummary(base: SummaryBase, state: DeviceState): DeviceSummary {
 
 function keeperSummary(base: SummaryBase, state: KeeperState): KeeperSummary {
   const body = state.keeper.current?.body;
-  return { ...base, name: body?.name ?? '', number: body?.number ?? null };
+  return { ...base, name: body?.name ?? '', number: body?.number ?? null, mergedInto: mergedInto(state) };
 }
 
 function apiarySummary(base: SummaryBase, state: ApiaryState): ApiarySummary {
@@ -237,6 +241,7 @@ function apiarySummary(base: SummaryBase, state: ApiaryState): ApiarySummary {
   return {
     ...base,
     name: body?.name ?? '',
+    number: body?.number ?? null,
     district: body?.district ?? null,
     keeper: body?.keeper ?? null,
     latitude: body?.position?.latitude ?? null,
@@ -245,6 +250,7 @@ function apiarySummary(base: SummaryBase, state: ApiaryState): ApiarySummary {
     coloniesRegistered: body?.coloniesRegistered ?? null,
     lastConfirmedOn: body?.lastConfirmedOn ?? null,
     proposals: state.proposals.length,
+    mergedInto: mergedInto(state),
   };
 }
 
@@ -279,4 +285,32 @@ function visitSummary(base: SummaryBase, state: VisitState): VisitSummary {
     endedAt: body?.endedAt ?? null,
     handedOver: state.handovers.length > 0,
   };
+}
+
+function movementSummary(base: SummaryBase, state: MovementState): MovementSummary {
+  const body = state.movement.current?.body;
+  return {
+    ...base,
+    from: body?.from ?? null,
+    to: body?.to ?? null,
+    what: body?.what ?? null,
+    quantity: body?.quantity ?? null,
+    how: body?.how ?? null,
+    latest: body?.latest ?? null,
+  };
+}
+
+/**
+ * The record as part of which this one is read: the last one it was found to be the same as, unless a later word took
+ * that back. Only an older record (by identifier, which sorts by time of making) can be one, whatever was written: so
+ * two offices that merge the same two records the other way round never make a circle in which both vanish.
+ */
+export function mergedInto(state: Pick<KeeperState | ApiaryState, 'about' | 'merges'>): string | null {
+  const verdicts = new Map<string, string>();
+  for (const { body } of state.merges) {
+    verdicts.delete(body.other);
+    verdicts.set(body.other, body.verdict);
+  }
+  const same = [...verdicts].filter(([other, verdict]) => verdict === 'same' && other < state.about.id);
+  return same.at(-1)?.[0] ?? null;
 }

@@ -3,6 +3,7 @@ import type { ApiaryBody } from './kinds/apiary.ts';
 import type { ColonyBody } from './kinds/colony.ts';
 import type { CorrectionBody } from './kinds/correction.ts';
 import { lift } from './kinds/lift.ts';
+import type { MovementBody } from './kinds/movement.ts';
 import type { Kinds } from './kinds/registry.ts';
 import type { VisitBody } from './kinds/visit.ts';
 import { districtScope, everyoneScope } from './transport.ts';
@@ -19,7 +20,7 @@ const nowhere: Placing = { scopes: [], follows: [] };
 
 /**
  * Where an entry puts its entity. An apiary belongs to every district it ever stood in: what was found at the old stand
- * matters there too, and hives that wander come back. Colonies, visits and the keeper go wherever the apiary goes.
+ * matters there too, and hives that wander come back. Colonies, visits, movements and the keeper go wherever the apiary goes.
  * Devices, and what the office says of them, are for everyone. Belonging only grows, so the order of arrival does not
  * matter.
  */
@@ -51,6 +52,11 @@ function bodyPlacing(about: About, kind: string, version: number, body: unknown,
       return { scopes: [], follows: [{ child: about, parent: at((read.body as ColonyBody).apiary) }] };
     case 'visit':
       return { scopes: [], follows: [{ child: about, parent: at((read.body as VisitBody).apiary) }] };
+    case 'movement': {
+      const { from, to } = read.body as MovementBody;
+      const ends = [from, to].filter((end) => end !== null);
+      return { scopes: [], follows: ends.map((end) => ({ child: about, parent: at(end) })) };
+    }
     default:
       return nowhere;
   }

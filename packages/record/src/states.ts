@@ -6,11 +6,14 @@ import type { CleanDownBody } from './kinds/clean-down.ts';
 import type { ColonyBody } from './kinds/colony.ts';
 import type { CountersignatureBody } from './kinds/countersignature.ts';
 import type { DeviceBody } from './kinds/device.ts';
-import type { ExaminationBody } from './kinds/examination.ts';
+import type { ExaminationBody, PhotographReference } from './kinds/examination.ts';
 import type { HandoverBody } from './kinds/handover.ts';
 import type { KeeperBody } from './kinds/keeper.ts';
+import type { MergeBody } from './kinds/merge.ts';
+import type { MovementBody } from './kinds/movement.ts';
 import type { NoteBody } from './kinds/note.ts';
 import type { ProposedChangeBody } from './kinds/proposed-change.ts';
+import type { ReasonBody } from './kinds/reason.ts';
 import type { RefusalBody } from './kinds/refusal.ts';
 import type { ResealingBody } from './kinds/resealing.ts';
 import type { VisitBody } from './kinds/visit.ts';
@@ -64,11 +67,17 @@ export interface DeviceState extends StateBase {
 
 export interface KeeperState extends StateBase {
   readonly keeper: Register<KeeperBody>;
+  readonly merges: readonly Folded<MergeBody>[];
+  readonly reasons: readonly Folded<ReasonBody>[];
 }
 
 export interface ApiaryState extends StateBase {
   readonly apiary: Register<ApiaryBody>;
   readonly proposals: readonly Folded<ProposedChangeBody>[];
+  readonly merges: readonly Folded<MergeBody>[];
+  readonly reasons: readonly Folded<ReasonBody>[];
+  /** Newest first. */
+  readonly photographs: readonly Folded<PhotographReference>[];
 }
 
 export interface ColonyState extends StateBase {
@@ -77,6 +86,7 @@ export interface ColonyState extends StateBase {
   readonly examinations: readonly Folded<ExaminationBody>[];
   readonly assessments: readonly Folded<AssessmentBody>[];
   readonly proposals: readonly Folded<ProposedChangeBody>[];
+  readonly reasons: readonly Folded<ReasonBody>[];
 }
 
 export interface VisitState extends StateBase {
@@ -86,7 +96,12 @@ export interface VisitState extends StateBase {
   readonly handovers: readonly Folded<HandoverBody>[];
 }
 
-export type EntityState = DeviceState | KeeperState | ApiaryState | ColonyState | VisitState;
+export interface MovementState extends StateBase {
+  readonly movement: Register<MovementBody>;
+  readonly reasons: readonly Folded<ReasonBody>[];
+}
+
+export type EntityState = DeviceState | KeeperState | ApiaryState | ColonyState | VisitState | MovementState;
 
 /** The state of each entity type. */
 export interface StateByType {
@@ -95,4 +110,5 @@ export interface StateByType {
   readonly apiary: ApiaryState;
   readonly colony: ColonyState;
   readonly visit: VisitState;
+  readonly movement: MovementState;
 }

@@ -23,10 +23,13 @@ export interface DeviceSummary extends SummaryBase {
 export interface KeeperSummary extends SummaryBase {
   readonly name: string;
   readonly number: string | null;
+  /** The keeper of which this record is read as part, or null. */
+  readonly mergedInto: string | null;
 }
 
 export interface ApiarySummary extends SummaryBase {
   readonly name: string;
+  readonly number: string | null;
   readonly district: string | null;
   readonly keeper: string | null;
   readonly latitude: number | null;
@@ -36,6 +39,8 @@ export interface ApiarySummary extends SummaryBase {
   readonly lastConfirmedOn: string | null;
   /** Proposed changes written down so far, settled or not. */
   readonly proposals: number;
+  /** The apiary of which this record is read as part, or null. */
+  readonly mergedInto: string | null;
 }
 
 export interface ColonySummary extends SummaryBase {
@@ -63,6 +68,16 @@ export interface VisitSummary extends SummaryBase {
   readonly handedOver: boolean;
 }
 
+export interface MovementSummary extends SummaryBase {
+  readonly from: string | null;
+  readonly to: string | null;
+  readonly what: string | null;
+  readonly quantity: number | null;
+  readonly how: string | null;
+  /** The last day on which it can have happened. */
+  readonly latest: string | null;
+}
+
 /** Summaries and states by entity type. An entity of a type this program does not know has neither. */
 export interface SummaryByType {
   readonly device: DeviceSummary;
@@ -70,13 +85,15 @@ export interface SummaryByType {
   readonly apiary: ApiarySummary;
   readonly colony: ColonySummary;
   readonly visit: VisitSummary;
+  readonly movement: MovementSummary;
 }
 export type FoldedType = keyof SummaryByType;
 export type Summary = SummaryByType[FoldedType] | SummaryBase;
 
 /**
  * Which entities of a type are wanted. Stores must answer each of these without reading every row:
- * apiaries `of district` or `of keeper`, colonies `of apiary`, visits `of apiary` or `of inspector`.
+ * apiaries `of district` or `of keeper`, colonies `of apiary`, visits `of apiary` or `of inspector`, movements `of apiary` at
+ * either end.
  */
 export type Where =
   | { readonly district: string }
@@ -90,6 +107,10 @@ export function groupsOf(summary: Summary): string[] {
   for (const field of ['district', 'keeper', 'apiary', 'inspector'] as const) {
     const value = (summary as Partial<Record<typeof field, unknown>>)[field];
     if (typeof value === 'string') groups.push(groupName(summary.about.type, field, value));
+  }
+  if (summary.about.type === 'movement') {
+    const { from, to } = summary as MovementSummary;
+    for (const end of new Set([from, to])) if (end !== null) groups.push(groupName('movement', 'apiary', end));
   }
   return groups;
 }

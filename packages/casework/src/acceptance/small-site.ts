@@ -27,6 +27,7 @@ export const arrival = '2027-05-04T09:00:00.000Z';
 
 export const siteBody: ApiaryBody = {
   name: 'Test Bank',
+  number: null,
   keeper: null,
   district: 'quillmoor',
   position: { latitude: 56, longitude: 3, uncertaintyMetres: 8, how: 'measured on site' },

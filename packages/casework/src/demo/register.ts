@@ -133,6 +133,7 @@ function apiaryBody(world: World, index: number, keeper: string | null, colonies
   }));
   return {
     name,
+    number: `QM-S-${String(100 + index)}`,
     keeper,
     district: demoDistrict,
     position:

@@ -86,6 +86,7 @@ export function unregisteredSite(input: UnregisteredSite): Act {
   if (input.position === null) return refused('casework.refused.position-missing');
   const entered = newApiary(input.id, {
     name: input.name,
+    number: null,
     keeper: null,
     district: input.district,
     position: input.position,

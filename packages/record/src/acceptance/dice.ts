@@ -10,7 +10,7 @@ import type { About, Entry, Proposal } from '../entry.ts';
 import type { ApiaryBody } from '../kinds/apiary.ts';
 import type { ColonyBody } from '../kinds/colony.ts';
 import { copyOfDeviceStore, memoryDeviceStore } from '../memory-store.ts';
-import { type Office, openOffice, writesIn } from '../office.ts';
+import { type Office, openOffice } from '../office.ts';
 import type { Keys, Signer } from '../ports.ts';
 import type { ApiaryState, Register } from '../states.ts';
 import type { DeviceStore, OfficeStore } from '../store.ts';
@@ -18,6 +18,7 @@ import type { FoldedType } from '../summary.ts';
 import { exchange } from '../sync.ts';
 import { districtScope, everyoneScope, type PushResult, type Transport, TransportError } from '../transport.ts';
 import { equal, truly } from './case.ts';
+import { loopback } from './loopback.ts';
 import {
   type HandClock,
   handClock,
@@ -32,7 +33,7 @@ const start = 1_777_883_465_120;
 const hour = 3_600_000;
 const day = 24 * hour;
 const districts = ['north', 'south', "east's “edge”"] as const;
-const types: readonly FoldedType[] = ['device', 'keeper', 'apiary', 'colony', 'visit'];
+const types: readonly FoldedType[] = ['device', 'keeper', 'apiary', 'colony', 'visit', 'movement'];
 
 export interface DiceWorld {
   /** One handle on the office's storage for each office process. */
@@ -252,6 +253,7 @@ async function writeSomething(phone: Phone, dice: Dice, tally: DiceTally): Promi
     const district = dice.chance(0.85) ? dice.oneOf(phone.granted) : dice.oneOf(districts);
     const body: ApiaryBody = {
       name: `Stand ${dice.upTo(1000)}`,
+      number: null,
       keeper: keeper.id,
       district,
       position: null,
@@ -269,7 +271,7 @@ async function writeSomething(phone: Phone, dice: Dice, tally: DiceTally): Promi
       language: 'de',
     };
     proposals = [
-      { kind: 'apiary', version: 1, about: apiary, replaces: [], body },
+      { kind: 'apiary', version: 2, about: apiary, replaces: [], body },
       { kind: 'keeper', version: 1, about: keeper, replaces: [], body: { ...person, trade: 'hobby' } },
     ];
   } else if (act < 0.4) {
@@ -297,7 +299,7 @@ async function writeSomething(phone: Phone, dice: Dice, tally: DiceTally): Promi
     if (moves) tally.moved++;
     const district = moves ? dice.oneOf(districts) : register.current.body.district;
     const body = { ...register.current.body, district, coloniesRegistered: dice.upTo(50) };
-    proposals = [{ kind: 'apiary', version: 1, about, replaces: seen, body }];
+    proposals = [{ kind: 'apiary', version: 2, about, replaces: seen, body }];
   } else if (act < 0.85 && colonies.length > 0) {
     const { about } = dice.oneOf(colonies);
     proposals = [{ kind: 'note', version: 1, about, replaces: [], body: { text: `note ${dice.upTo(1e6)} '; --` } }];
@@ -338,22 +340,12 @@ async function exchangeBadly(phone: Phone, offices: readonly Office[], dice: Dic
 
 function goodWire(phone: Phone, offices: readonly Office[]): Transport {
   let turn = 0;
-  const office = () => {
+  const next = () => {
     const found = offices[turn++ % offices.length];
     if (found === undefined) throw new RangeError('no office');
     return found;
   };
-  const scopes = () => [everyoneScope, ...phone.granted.map(districtScope)];
-  return {
-    greet: async () => office().greet(scopes()),
-    push: async (entries) =>
-      office().push(throughJson(entries), { person: phone.person, mayWrite: writesIn(scopes()) }),
-    pull: async (scope, after, limit) => {
-      if (!scopes().includes(scope)) throw new TransportError('scope not granted', scope);
-      return throughJson(await office().pull(scope, after, limit));
-    },
-    checkpoint: async (scope, position) => throughJson(await office().checkpoint(scope, position)),
-  };
+  return loopback(next, phone.person, () => phone.granted.map(districtScope));
 }
 
 function badWire(phone: Phone, offices: readonly Office[], dice: Dice, tally: DiceTally): Transport {
@@ -392,10 +384,6 @@ function badWire(phone: Phone, offices: readonly Office[], dice: Dice, tally: Di
         return results;
       }),
   };
-}
-
-function throughJson<T>(value: T): T {
-  return JSON.parse(JSON.stringify(value)) as T;
 }
 
 async function equalBooks(

@@ -64,6 +64,7 @@ export function sampleKept(sample: SampleEntry): Kept {
 export function sampleApiary(district: string, keeper: string | null = null): ApiaryBody {
   return {
     name: "Hives at O'Brien's “lower” field; DROP TABLE",
+    number: null,
     keeper,
     district,
     position: null,

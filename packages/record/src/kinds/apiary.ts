@@ -8,6 +8,8 @@ const planPoint = z.strictObject({ east: z.number(), north: z.number() });
 /** Where the bees stand: position with its uncertainty, the way there in words, and a plan of the hives. */
 export const apiaryBody = z.strictObject({
   name: z.string().min(1).max(200),
+  /** Its number in the official register of sites, where there is one. */
+  number: z.string().max(60).nullable(),
   /** Null for a site found at the roadside whose keeper is not known yet. */
   keeper: identifier.nullable(),
   district: z.string().min(1).max(80),
@@ -37,11 +39,11 @@ export type ApiaryBody = z.infer<typeof apiaryBody>;
 
 export const apiary: Kind<ApiaryBody> = {
   kind: 'apiary',
-  version: 1,
+  version: 2,
   about: ['apiary'],
   erasable: false,
   body: apiaryBody,
   writer: 'anyone',
   fold: { as: 'register', into: 'apiary' },
-  steps: [],
+  steps: [{ name: 'a site may have a number of its own', lift: (body) => ({ ...(body as ApiaryBody), number: null }) }],
 };

@@ -13,8 +13,12 @@ import { examination } from './examination.ts';
 import { handover } from './handover.ts';
 import { keeper } from './keeper.ts';
 import type { Kind } from './kind.ts';
+import { merge } from './merge.ts';
+import { movement } from './movement.ts';
 import { note } from './note.ts';
+import { photograph } from './photograph.ts';
 import { proposedChange } from './proposed-change.ts';
+import { reason } from './reason.ts';
 import { refusal } from './refusal.ts';
 import { resealing } from './resealing.ts';
 import { visit } from './visit.ts';
@@ -25,12 +29,16 @@ const known: readonly Kind[] = [
   apiary,
   colony,
   visit,
+  movement,
   attendance,
   examination,
   assessment,
   cleanDown,
   handover,
   proposedChange,
+  merge,
+  reason,
+  photograph,
   correction,
   note,
   erasure,

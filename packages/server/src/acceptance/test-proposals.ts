@@ -4,6 +4,7 @@ import type { AssessmentBody } from '@combside/record/kinds/assessment';
 import type { ColonyBody } from '@combside/record/kinds/colony';
 import type { ExaminationBody, PhotographReference } from '@combside/record/kinds/examination';
 import type { KeeperBody } from '@combside/record/kinds/keeper';
+import { kinds } from '@combside/record/kinds/registry';
 import type { VisitBody } from '@combside/record/kinds/visit';
 
 /** Proposals for tests of the server: well formed, invented, and no more than that. */
