@@ -10,7 +10,7 @@ import { cellClasses, coarseClass } from '../packages/science/src/comb/cell-clas
 import { type PaintedComb, paintComb } from '../packages/science/src/comb/painter/paint-comb.ts';
 import { drawSettings, type Family, type FixedSettings } from '../packages/science/src/comb/painter/settings.ts';
 import { type CombResult, readComb } from '../packages/science/src/comb/read-comb.ts';
-import { scoreCells, type ScoredTruth, trueSolidness } from '../packages/science/src/comb/score-reading.ts';
+import { type ScoredTruth, scoreCells, trueSolidness } from '../packages/science/src/comb/score-reading.ts';
 
 const family = (process.argv[2] ?? 'held-out') as Family;
 const pictures = Number(process.argv[3] ?? 120);
@@ -73,7 +73,9 @@ class Tally {
     const share = (a: number, b: number): string => (b > 0 ? (a / b).toFixed(3) : '  -  ');
     const absolute = this.solidness.map(Math.abs).sort((a, b) => a - b);
     const at = (q: number): string =>
-      absolute.length > 0 ? (absolute[Math.min(absolute.length - 1, Math.floor(q * absolute.length))] as number).toFixed(3) : '-';
+      absolute.length > 0
+        ? (absolute[Math.min(absolute.length - 1, Math.floor(q * absolute.length))] as number).toFixed(3)
+        : '-';
     return (
       `${String(this.pictures).padStart(4)} pictures ${String(this.refused).padStart(3)} refused  ` +
       `recall ${share(this.hit, this.wanted)} (visible ${share(this.hitVisible, this.wantedVisible)})  ` +
@@ -130,7 +132,8 @@ const columns = [...cellClasses, 'not-decided'] as const;
 console.log(`${''.padEnd(20)}${columns.map((name) => name.slice(0, 12).padStart(13)).join('')}`);
 for (const truth of cellClasses) {
   console.log(
-    truth.padEnd(20) + columns.map((read) => String(large.confusion.get(`${truth} > ${read}`) ?? 0).padStart(13)).join(''),
+    truth.padEnd(20) +
+      columns.map((read) => String(large.confusion.get(`${truth} > ${read}`) ?? 0).padStart(13)).join(''),
   );
 }
 
@@ -168,7 +171,13 @@ for (const name of ['a-open-white-comb', 'd-new-comb-queen', 'f-frame-in-hand'])
   const decoded = await decodePicture(readFileSync(new URL(`${name}.jpg`, reference)));
   if ('problem' in decoded) throw new Error(`${name}: ${decoded.problem}`);
   const result = readComb(decoded.picture);
-  console.log(name, result.verdict, result.reasons.join(', '), `pitch ${result.pitchPx.toFixed(1)}`, `cells ${result.cells.length}`);
+  console.log(
+    name,
+    result.verdict,
+    result.reasons.join(', '),
+    `pitch ${result.pitchPx.toFixed(1)}`,
+    `cells ${result.cells.length}`,
+  );
   if (name === 'f-frame-in-hand') continue;
   const labels = JSON.parse(readFileSync(new URL(`${name}.cells.json`, reference), 'utf8')) as {
     cells: { x: number; y: number; class: string; coarse: string; confidence: string }[];

@@ -68,7 +68,10 @@ for (let n = 0; n < pictures; n++) {
     else if (nearest < 0.33) {
       // Half-covered mouths teach nothing clear.
       if (truth.covered > 0.3 && truth.covered <= 0.5) return;
-      const name = truth.class === 'egg-or-larva' ? (truth.stage === 'egg' ? 'egg' : 'larva') : truth.class;
+      // An egg that cannot be seen teaches only to guess: in small pictures its cell looks empty.
+      const unseenEgg = truth.stage === 'egg' && truth.pitch < 18;
+      const brood = truth.stage === 'egg' ? 'egg' : 'larva';
+      const name = truth.class !== 'egg-or-larva' ? truth.class : unseenEgg ? 'open-empty' : brood;
       (buckets[outputNumber(name)] as number[]).push(k);
     }
   });

@@ -56,6 +56,7 @@ export interface PhaseReading {
  *
  * @param walls wall plane
  * @param width standard deviation of the window, in pitches
+ * @param eitherSign true for a brightness plane, whose cells may be darker or brighter than their walls
  */
 export function readPhases(
   walls: Plane,
@@ -66,6 +67,7 @@ export function readPhases(
   bx: number,
   by: number,
   width: number,
+  eitherSign = false,
 ): PhaseReading | undefined {
   const det = ax * by - ay * bx;
   const pitch = Math.sqrt(Math.abs(det) / 0.8660254);
@@ -163,10 +165,16 @@ export function readPhases(
   const m1 = Math.hypot(r1, i1);
   const m2 = Math.hypot(r2, i2);
   const m3 = Math.hypot(r3, i3);
-  const p1 = Math.atan2(i1, r1);
-  const p2 = Math.atan2(i2, r2);
-  const p3 = Math.atan2(i3, r3);
-  const closure = wrap(p1 + p2 - p3);
+  let p1 = Math.atan2(i1, r1);
+  let p2 = Math.atan2(i2, r2);
+  let p3 = Math.atan2(i3, r3);
+  let closure = wrap(p1 + p2 - p3);
+  if (eitherSign && Math.cos(closure) < 0) {
+    p1 = wrap(p1 + Math.PI);
+    p2 = wrap(p2 + Math.PI);
+    p3 = wrap(p3 + Math.PI);
+    closure = wrap(p1 + p2 - p3);
+  }
   // Spread the misfit over the three phases, less to the stronger ones, then two of them give the shift.
   const e1 = 1 / (m1 * m1 + 1e-9);
   const e2 = 1 / (m2 * m2 + 1e-9);
@@ -193,6 +201,33 @@ function wrap(angle: number): number {
   return angle - 2 * Math.PI * Math.round(angle / (2 * Math.PI));
 }
 
+/** The planes a lattice is grown on, of one size. */
+export interface GrowthPlanes {
+  readonly walls: Plane;
+  /** Brightness with light evened out: the fall-back where walls are faint but all cells look alike. */
+  readonly tone: Plane;
+}
+
+/** Reads the phases of the wall plane and, when they say little, those of brightness; the surer of both. */
+function readPlace(
+  planes: GrowthPlanes,
+  cell: { x: number; y: number; ax: number; ay: number; bx: number; by: number },
+  furthest: number,
+  enough: number,
+): { dx: number; dy: number; trust: number } {
+  const pitch = Math.sqrt(Math.abs(cell.ax * cell.by - cell.ay * cell.bx) / 0.8660254);
+  const judge = (reading: PhaseReading | undefined, worth: number): { dx: number; dy: number; trust: number } => {
+    if (!reading) return { dx: 0, dy: 0, trust: 0 };
+    const move = Math.hypot(reading.dx, reading.dy) / pitch;
+    return { dx: reading.dx, dy: reading.dy, trust: worth * reading.seen * Math.max(0, 1 - (move / furthest) ** 2) };
+  };
+  const { x, y, ax, ay, bx, by } = cell;
+  const walls = judge(readPhases(planes.walls, x, y, ax, ay, bx, by, 0.8), 1);
+  if (walls.trust >= enough) return walls;
+  const tone = judge(readPhases(planes.tone, x, y, ax, ay, bx, by, 0.8, true), toneWorth);
+  return tone.trust > walls.trust ? tone : walls;
+}
+
 /** What growth may do. */
 export interface GrowthOptions {
   /** Places outside are never filled: tells whether (x, y) in plane pixels may hold a cell. */
@@ -204,6 +239,10 @@ export interface GrowthOptions {
 }
 
 const enoughSeen = 0.12;
+/** Room above the tilt we promise, for strong perspective; below a square grid's. */
+const mostSkew = 1.38;
+/** Brightness may follow either sign, so chance agrees with it more often. */
+const toneWorth = 0.6;
 const furthestUnseen = 5;
 /** With a firm prediction from all round less is enough. */
 const enoughWhenHeld = 0.06;
@@ -220,7 +259,7 @@ interface Growing extends LatticeCell {
  * @returns the cells, seen and extrapolated; empty when the start does not hold
  */
 export function growLattice(
-  walls: Plane,
+  planes: GrowthPlanes,
   start: LatticeStart,
   options: GrowthOptions,
   taken: (x: number, y: number, pitch: number) => boolean = () => false,
@@ -239,12 +278,23 @@ export function growLattice(
   let y = start.y;
   let first: PhaseReading | undefined;
   for (let round = 0; round < 3; round++) {
-    first = readPhases(walls, x, y, ax, ay, bx, by, 1.1);
+    first = readPhases(planes.walls, x, y, ax, ay, bx, by, 1.1);
     if (!first) return [];
     x += first.dx;
     y += first.dy;
   }
-  if (!first || first.seen < enoughSeen) return [];
+  if (!first) return [];
+  if (first.seen < enoughSeen) {
+    x = start.x;
+    y = start.y;
+    for (let round = 0; round < 3; round++) {
+      first = readPhases(planes.tone, x, y, ax, ay, bx, by, 1.1, true);
+      if (!first) return [];
+      x += first.dx;
+      y += first.dy;
+    }
+    if (first.seen * toneWorth < enoughSeen) return [];
+  }
 
   const queue = new BestFirst<Growing>();
   const put = (cell: Growing): void => {
@@ -265,21 +315,17 @@ export function growLattice(
         if (cells.has(key(column, row)) || Math.abs(column) > 4000 || Math.abs(row) > 4000) continue;
         const fit = affineFit(cells, key, column, row, from);
         const pitch = Math.sqrt(Math.abs(fit.ax * fit.by - fit.ay * fit.bx) / 0.8660254);
-        if (pitch < start.pitch * 0.5 || pitch > start.pitch * 2) continue;
+        if (pitch < start.pitch * 0.5 || pitch > start.pitch * 2 || skew(fit) > mostSkew) continue;
         if (!options.allowed(fit.x, fit.y)) continue;
         let cx = fit.x;
         let cy = fit.y;
         let seen = 0;
-        const reading = readPhases(walls, cx, cy, fit.ax, fit.ay, fit.bx, fit.by, 0.8);
-        if (reading) {
-          const move = Math.hypot(reading.dx, reading.dy) / pitch;
-          const trust = reading.seen * Math.max(0, 1 - (move / 0.42) ** 2);
-          if (trust >= enoughSeen) {
-            seen = trust;
-            const blend = Math.min(1, 0.35 + trust);
-            cx += blend * reading.dx;
-            cy += blend * reading.dy;
-          }
+        const reading = readPlace(planes, fit, 0.42, enoughSeen);
+        if (reading.trust >= enoughSeen) {
+          seen = reading.trust;
+          const blend = Math.min(1, 0.35 + seen);
+          cx += blend * reading.dx;
+          cy += blend * reading.dy;
         }
         if (occupied.nearest(cx, cy) < 0.6 * pitch || taken(cx, cy, pitch)) continue;
         put({
@@ -311,15 +357,11 @@ export function growLattice(
       const place = wideFit(cells, key, cell);
       if (!place) continue;
       Object.assign(cell, place);
-      const reading = readPhases(walls, cell.x, cell.y, cell.ax, cell.ay, cell.bx, cell.by, 0.8);
-      if (!reading) continue;
-      const pitch = Math.sqrt(Math.abs(cell.ax * cell.by - cell.ay * cell.bx) / 0.8660254);
-      const move = Math.hypot(reading.dx, reading.dy) / pitch;
-      const trust = reading.seen * Math.max(0, 1 - (move / 0.3) ** 2);
+      const { dx, dy, trust } = readPlace(planes, cell, 0.3, enoughWhenHeld);
       if (trust < enoughWhenHeld) continue;
       const blend = Math.min(1, 0.3 + trust);
-      cell.x += blend * reading.dx;
-      cell.y += blend * reading.dy;
+      cell.x += blend * dx;
+      cell.y += blend * dy;
       cell.seen = trust;
       cell.unseen = 0;
       queue.push(cell, trust);
@@ -462,6 +504,14 @@ function wideFit(
     bx: x[2] as number,
     by: y[2] as number,
   };
+}
+
+/** Longest over shortest of the three lattice vectors: 1 seen square-on, 1.22 tilted by 35 degrees, 1.41 for a square grid. */
+function skew(cell: { ax: number; ay: number; bx: number; by: number }): number {
+  const a = Math.hypot(cell.ax, cell.ay);
+  const b = Math.hypot(cell.bx, cell.by);
+  const c = Math.hypot(cell.ax - cell.bx, cell.ay - cell.by);
+  return Math.max(a, b, c) / Math.min(a, b, c);
 }
 
 /** Finds cells near a place without looking at all of them. */

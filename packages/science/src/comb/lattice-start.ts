@@ -213,7 +213,7 @@ function strongestTriple(
       const rs = Math.hypot(sx, sy);
       const longest = Math.max(rp, rq, rs);
       const shortest = Math.min(rp, rq, rs);
-      if (shortest < smallestRadius * 0.9 || longest / shortest > 1.42 || rs > largestRadius * 1.2) continue;
+      if (shortest < smallestRadius * 0.9 || longest / shortest > 1.34 || rs > largestRadius * 1.2) continue;
       const third = strongestNear(sx, sy);
       if (third < 2) continue;
       const strength = Math.cbrt(capped(p.ratio) * capped(q.ratio) * capped(third));

@@ -1,8 +1,15 @@
 /** Finds the whole lattice of a picture: start, choice among rival starts, growth in pieces, pruning and smoothing. */
-import { growLattice, type LatticeCell, neighbourSteps, PlaceIndex, solveSix } from './lattice-growth.ts';
+import {
+  type GrowthPlanes,
+  growLattice,
+  type LatticeCell,
+  neighbourSteps,
+  PlaceIndex,
+  solveSix,
+} from './lattice-growth.ts';
 import { agreeingStarts, type LatticeStart, latticeStarts } from './lattice-start.ts';
-import { brightness, halve, type Picture, type Plane, shrink } from './picture.ts';
-import { wallPlane } from './wall-plane.ts';
+import { halve, type Picture, type Plane, shrinkToGrey } from './picture.ts';
+import { evenOut, wallPlane } from './wall-plane.ts';
 
 /** A found lattice. All lengths in pixels of the picture given. */
 export interface Lattice {
@@ -16,6 +23,8 @@ export interface LatticeOptions {
   /** Only cells whose centre lies in this polygon are looked for (picture pixels, three corners or more). */
   readonly region?: readonly (readonly [number, number])[] | undefined;
   readonly checkpoint?: (() => void) | undefined;
+  /** 0 for the likeliest start, 1 for the next rival, when what the first led to proved no comb. */
+  readonly attempt?: number | undefined;
 }
 
 /** Pitch of the plane on which the lattice is grown: fine enough for a centre to 0.03 pitch, small enough to be quick. */
@@ -29,28 +38,31 @@ const mostCells = 20_000;
  */
 export function findLattice(picture: Picture, options: LatticeOptions = {}): Lattice {
   const checkpoint = options.checkpoint ?? (() => {});
-  // The search for a start never needs more than about 2000 pixels across unless the cells are very small.
+  // A comb is some eighty cells wide, so 1600 pixels across show a start unless the comb is far away in a large picture.
   const longest = Math.max(picture.width, picture.height);
-  const scales = longest > 2200 ? [1600 / longest, 1] : [1];
+  const scales = longest > 2200 ? [1600 / longest, Math.min(1, 3200 / longest)] : [1];
   for (const scale of scales) {
-    const grey = brightness(shrink(picture, scale));
+    const grey = shrinkToGrey(picture, scale);
     checkpoint();
     const starts = latticeStarts(grey, 8, checkpoint);
-    const best = chooseStarts(grey, starts, checkpoint);
+    const best = chooseStarts(grey, starts, checkpoint)[options.attempt ?? 0];
     if (!best) continue;
     return growAll(picture, best, scale, options, checkpoint);
   }
   return { cells: [], pitch: 0 };
 }
 
-/** Grows a trial patch from the first starts of each group and keeps the group whose patches hold the most ground. */
+/**
+ * Grows a trial patch from the first starts of each group; the group whose patches hold the most ground comes first, then
+ * its rivals.
+ */
 function chooseStarts(
   grey: Plane,
   starts: readonly LatticeStart[],
   checkpoint: () => void,
-): { group: LatticeStart[]; support: number } | undefined {
+): { group: LatticeStart[]; support: number }[] {
   const levels: { plane: Plane; enlarge: number }[] = [{ plane: grey, enlarge: 1 }];
-  const walls = new Map<number, Plane>();
+  const made = new Map<number, GrowthPlanes>();
   const trials: { group: LatticeStart[]; support: number }[] = [];
   for (const group of agreeingStarts(starts, 12)) {
     let support = 0;
@@ -62,12 +74,12 @@ function chooseStarts(
         levels.push({ plane: halve(last.plane), enlarge: last.enlarge * 2 });
       }
       const { plane, enlarge } = levels[level] as { plane: Plane; enlarge: number };
-      let wall = walls.get(level);
-      if (!wall) {
-        wall = wallPlane(plane, 13);
-        walls.set(level, wall);
+      let planes = made.get(level);
+      if (!planes) {
+        planes = { walls: wallPlane(plane, 13), tone: evenOut(plane, 13, 4) };
+        made.set(level, planes);
       }
-      const cells = growLattice(wall, scaled(start, 1 / enlarge), {
+      const cells = growLattice(planes, scaled(start, 1 / enlarge), {
         allowed: (x, y) => x >= 0 && y >= 0 && x < plane.width && y < plane.height,
         mostCells: 160,
         checkpoint,
@@ -93,7 +105,16 @@ function chooseStarts(
       if (trial.support > need * best.support) best = trial;
     }
   }
-  return best;
+  if (!best) return [];
+  const first = best;
+  // Rivals: other pitches, the best supported first.
+  const rivals = trials
+    .filter(
+      (trial) =>
+        Math.abs(Math.log((trial.group[0] as LatticeStart).pitch / (first.group[0] as LatticeStart).pitch)) > 0.2,
+    )
+    .sort((one, other) => other.support - one.support);
+  return [first, ...rivals];
 }
 
 function scaled(start: LatticeStart, by: number): LatticeStart {
@@ -119,10 +140,11 @@ function growAll(
   const pitches = best.group.map((start) => start.pitch / startScale).sort((a, b) => a - b);
   const pitch = pitches[pitches.length >> 1] as number;
   const scale = Math.min(1, workingPitch / pitch);
-  const grey = brightness(shrink(picture, scale));
+  const grey = shrinkToGrey(picture, scale);
   const ratioX = grey.width / picture.width;
   const ratioY = grey.height / picture.height;
-  const walls = wallPlane(grey, Math.max(5, Math.round(pitch * scale * 0.9)));
+  const radius = Math.max(5, Math.round(pitch * scale * 0.9));
+  const planes = { walls: wallPlane(grey, radius), tone: evenOut(grey, radius, 4) };
   checkpoint();
 
   const inRegion = options.region
@@ -138,7 +160,7 @@ function growAll(
   for (const seed of seeds) {
     if (index.nearest(seed.x, seed.y) < working * 1.2) continue;
     const cells = prune(
-      growLattice(walls, seed, { allowed, mostCells, checkpoint }, (x, y, p) => index.nearest(x, y) < 0.6 * p),
+      growLattice(planes, seed, { allowed, mostCells, checkpoint }, (x, y, p) => index.nearest(x, y) < 0.6 * p),
       allowed,
     );
     if (cells.filter((cell) => cell.seen > 0).length < 12) continue;

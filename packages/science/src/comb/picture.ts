@@ -122,6 +122,55 @@ export function shrink(picture: Picture, scale: number): { red: Plane; green: Pl
   };
 }
 
+/**
+ * Brightness of a picture, shrunk as by `shrink`; the colours are never held, which matters for twelve million pixels.
+ *
+ * @param scale new size over old size, 0 < scale <= 1
+ */
+export function shrinkToGrey(picture: Picture, scale: number): Plane {
+  const channels = channelsOf(picture);
+  const { width, height, data } = picture;
+  const w = Math.max(1, Math.round(width * scale));
+  const h = Math.max(1, Math.round(height * scale));
+  const grey = new Float32Array(w * h);
+  if (w === width && h === height) {
+    for (let k = 0, s = 0; k < grey.length; k++, s += channels) {
+      grey[k] = 0.299 * (data[s] as number) + 0.587 * (data[s + 1] as number) + 0.114 * (data[s + 2] as number);
+    }
+    return { width: w, height: h, data: grey };
+  }
+  const stepX = width / w;
+  const stepY = height / h;
+  const inverse = 1 / (stepX * stepY);
+  const row = new Float32Array(w + 1);
+  const target = new Int32Array(width);
+  const share = new Float32Array(width);
+  for (let x = 0; x < width; x++) {
+    const t = Math.min(w - 1, Math.floor(x / stepX));
+    target[x] = t;
+    share[x] = Math.min(1, (t + 1) * stepX - x);
+  }
+  for (let y = 0; y < height; y++) {
+    row.fill(0);
+    for (let x = 0, s = y * width * channels; x < width; x++, s += channels) {
+      const value = 0.299 * (data[s] as number) + 0.587 * (data[s + 1] as number) + 0.114 * (data[s + 2] as number);
+      const t = target[x] as number;
+      const a = share[x] as number;
+      row[t] = (row[t] as number) + a * value;
+      row[t + 1] = (row[t + 1] as number) + (1 - a) * value;
+    }
+    const t = Math.min(h - 1, Math.floor(y / stepY));
+    const a = Math.min(1, (t + 1) * stepY - y);
+    const base = t * w;
+    for (let x = 0; x < w; x++) grey[base + x] = (grey[base + x] as number) + a * inverse * (row[x] as number);
+    if (a < 1 && t + 1 < h) {
+      const next = base + w;
+      for (let x = 0; x < w; x++) grey[next + x] = (grey[next + x] as number) + (1 - a) * inverse * (row[x] as number);
+    }
+  }
+  return { width: w, height: h, data: grey };
+}
+
 /** Brightness of each pixel, 0 to 255: the weights of ITU-R BT.601 (from memory), as JPEG uses them. */
 export function brightness(colour: { red: Plane; green: Plane; blue: Plane }): Plane {
   const { width, height } = colour.red;

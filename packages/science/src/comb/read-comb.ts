@@ -10,11 +10,11 @@ import { type CellClass, type CoarseClass, coarseClass, type DecidedClass } from
 import { CellView, featureCount } from './cell-features.ts';
 import { classOfOutput, classShares, outputCount, outputs, readNetwork } from './classifier.ts';
 import { classifierWeights } from './classifier-weights.ts';
-import { findLattice } from './lattice.ts';
+import { findLattice, type Lattice } from './lattice.ts';
 import { type LatticeCell, neighbourSteps, PlaceIndex } from './lattice-growth.ts';
 import { checkPicture, type Picture } from './picture.ts';
 import { type CombReading, readCells } from './reading.ts';
-import { blurOverPitch, exposureOf } from './sharpness.ts';
+import { blurOverPitch, type Exposure, exposureOf } from './sharpness.ts';
 
 /** Why a picture was refused; each has a sentence that says what to do (words: `comb.reason.<id>`). */
 export const refusals = [
@@ -111,6 +111,7 @@ export class ReadingCancelled extends Error {
   }
 }
 
+const mostAttempts = 3;
 const smallestSide = 96;
 const smallestPitchPx = 7.5;
 const fewestCells = 30;
@@ -144,40 +145,53 @@ export function readComb(picture: Picture, options: ReadOptions = {}, watch: Rea
   }
   step('looking', 0);
   const exposure = exposureOf(picture);
-  const measured = { brightness: exposure.mean, clipped: exposure.clipped, detail: exposure.detail };
+  const measured: { brightness: number; clipped: number; detail: number; blur?: number } = {
+    brightness: exposure.mean,
+    clipped: exposure.clipped,
+    detail: exposure.detail,
+  };
+
+  if (exposure.bright < 25) return refused(['too-dark'], 0, measured);
 
   step('lattice', 0.05);
-  const lattice = findLattice(picture, { region: options.region, checkpoint });
-  const seen = lattice.cells.filter((cell) => cell.seen > 0).length;
-  if (seen < fewestCells * 0.5) {
-    const why: Refusal =
-      exposure.bright < 60
-        ? 'too-dark'
-        : exposure.clipped > 0.6
-          ? 'too-bright'
-          : exposure.detail < 0.14
-            ? 'out-of-focus'
-            : 'no-comb';
-    return refused([why], 0, measured);
-  }
-  if (lattice.pitch < (options.smallestPitch ?? smallestPitchPx)) {
-    return refused(['cells-too-small'], lattice.pitch, measured);
-  }
-  const blur = blurOverPitch(picture, lattice.cells);
-  if (!(blur <= mostBlur)) {
+  let lattice: Lattice = { cells: [], pitch: 0 };
+  let classified: Classified | undefined;
+  let first: { refusal: Refusal; pitch: number; blur?: number } | undefined;
+  for (let attempt = 0; attempt < mostAttempts && !classified; attempt++) {
+    lattice = findLattice(picture, { region: options.region, checkpoint, attempt });
+    const seen = lattice.cells.filter((cell) => cell.seen > 0).length;
+    if (seen < fewestCells * 0.5) {
+      // Nothing (more) that looks like honeycomb: say what stood in the way of the first attempt.
+      first ??= { refusal: whyNoComb(exposure), pitch: 0 };
+      break;
+    }
+    step('cells', 0.5);
+    const judged = classify(picture, lattice.cells, lattice.pitch, checkpoint);
+    const visible = judged.cells.filter((cell) => cell.coarse === 'sealed' || cell.coarse === 'open').length;
+    const covered = judged.cells.filter((cell) => cell.coarse === 'hidden').length;
+    const blur = blurOverPitch(picture, judged.places);
     const known = Number.isFinite(blur) ? { blur } : {};
-    return refused(['out-of-focus'], lattice.pitch, { ...measured, ...known });
+    if (visible < fewestCells * 0.5 || visible < 0.2 * lattice.cells.length) {
+      const refusal = covered > 0.4 * lattice.cells.length ? 'under-bees' : 'no-comb';
+      first ??= { refusal, pitch: lattice.pitch, ...known };
+      continue;
+    }
+    if (lattice.pitch < (options.smallestPitch ?? smallestPitchPx)) {
+      first ??= { refusal: 'cells-too-small', pitch: lattice.pitch, ...known };
+      break;
+    }
+    if (!(blur <= mostBlur)) {
+      first ??= { refusal: exposure.bright < 60 ? 'too-dark' : 'out-of-focus', pitch: lattice.pitch, ...known };
+      break;
+    }
+    classified = judged;
+    Object.assign(measured, known);
   }
-
-  step('cells', 0.5);
-  const classified = classify(picture, lattice.cells, lattice.pitch, checkpoint);
-  const { cells } = classified;
-  const hidden = cells.filter((cell) => cell.coarse === 'hidden' || cell.coarse === 'not-decided').length;
-  const visible = cells.length - hidden;
-  if (visible < fewestCells * 0.5 || visible < 0.2 * cells.length) {
-    const covered = cells.filter((cell) => cell.coarse === 'hidden').length;
-    return refused([covered > 0.4 * cells.length ? 'under-bees' : 'no-comb'], lattice.pitch, { ...measured, blur });
+  if (!classified) {
+    const { refusal, pitch, blur } = first ?? { refusal: whyNoComb(exposure), pitch: 0 };
+    return refused([refusal], pitch, { ...measured, ...(blur === undefined ? {} : { blur }) });
   }
+  const { cells, places } = classified;
 
   step('cappings', 0.85);
   const secondLook: SecondLook[] = [];
@@ -186,7 +200,7 @@ export function readComb(picture: Picture, options: ReadOptions = {}, watch: Rea
     const sealed = cells.flatMap((cell, n) => (cell.class === 'sealed-worker-brood' ? [n] : []));
     const looks = measureCappings(
       picture,
-      sealed.map((n) => classified.places[n] as LatticeCell),
+      sealed.map((n) => places[n] as LatticeCell),
       lattice.pitch,
     );
     finished = cells.slice();
@@ -215,12 +229,26 @@ export function readComb(picture: Picture, options: ReadOptions = {}, watch: Rea
     pitchPx: lattice.pitch,
     cells: finished,
     reading: { ...reading, secondLook },
-    measured: { ...measured, blur },
+    measured,
   };
+}
+
+/** What most likely hid the comb, from the light and detail of the whole picture. */
+function whyNoComb(exposure: Exposure): Refusal {
+  if (exposure.bright < 60) return 'too-dark';
+  if (exposure.clipped > 0.6) return 'too-bright';
+  if (exposure.detail < 0.2) return 'out-of-focus';
+  return 'no-comb';
 }
 
 function refused(reasons: Refusal[], pitchPx: number, measured: CombResult['measured']): CombResult {
   return { verdict: 'refused', reasons, pitchPx, cells: [], measured };
+}
+
+interface Classified {
+  readonly cells: CombCell[];
+  /** Where each of the cells stands in the lattice, in the same order. */
+  readonly places: LatticeCell[];
 }
 
 interface Shares {
@@ -231,12 +259,7 @@ interface Shares {
 const noCell = outputCount - 1;
 
 /** Classes for the found places; places beyond the edge of the comb fall away, missed ones at the edge are added. */
-function classify(
-  picture: Picture,
-  found: readonly LatticeCell[],
-  pitch: number,
-  checkpoint: () => void,
-): { cells: CombCell[]; places: LatticeCell[] } {
+function classify(picture: Picture, found: readonly LatticeCell[], pitch: number, checkpoint: () => void): Classified {
   const network = readNetwork(classifierWeights);
   const view = new CellView(picture, pitch);
   const features = new Float32Array(featureCount);

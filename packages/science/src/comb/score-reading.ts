@@ -1,7 +1,7 @@
 /** Scores a reading against known truth: painted, or labelled by eye. */
-import { coarseClass, type CellClass, type CoarseClass, type DecidedClass } from './cell-classes.ts';
+import { type CellClass, type CoarseClass, coarseClass, type DecidedClass } from './cell-classes.ts';
 import type { CombCell } from './read-comb.ts';
-import { readCells, type ReadCell } from './reading.ts';
+import { type ReadCell, readCells } from './reading.ts';
 
 /** One true cell. */
 export interface ScoredTruth {

@@ -1,6 +1,6 @@
 /** How sharp and how light a picture is, measured against its cells where there are any. */
 import type { LatticeCell } from './lattice-growth.ts';
-import { brightness, halve, type Picture, type Plane, shrink } from './picture.ts';
+import { halve, type Picture, type Plane, shrinkToGrey } from './picture.ts';
 
 /**
  * Blur as a share of the pitch: the standard deviation of a bell-shaped blur that would make the steepest steps round the
@@ -12,7 +12,7 @@ export function blurOverPitch(picture: Picture, cells: readonly LatticeCell[]): 
   const pitchOf = (cell: LatticeCell): number => Math.sqrt(Math.abs(cell.ax * cell.by - cell.ay * cell.bx) / 0.8660254);
   const pitch = pitchOf(seen[seen.length >> 1] as LatticeCell);
   const scale = Math.min(1, 30 / pitch);
-  const grey = brightness(shrink(picture, scale));
+  const grey = shrinkToGrey(picture, scale);
   const every = Math.max(1, Math.floor(seen.length / 250));
   const ratios: number[] = [];
   for (let n = 0; n < seen.length; n += every) {
@@ -62,7 +62,7 @@ export interface Exposure {
 /** Measures the light and detail of a picture, on a small copy of it. */
 export function exposureOf(picture: Picture): Exposure {
   const longest = Math.max(picture.width, picture.height);
-  const grey = brightness(shrink(picture, Math.min(1, 1200 / longest)));
+  const grey = shrinkToGrey(picture, Math.min(1, 1200 / longest));
   const histogram = new Uint32Array(256);
   let sum = 0;
   for (let k = 0; k < grey.data.length; k++) {

@@ -5,20 +5,31 @@ export const comb = {
   'comb.verdict.read': 'Ausgewertet',
   'comb.verdict.refused': 'Nicht ausgewertet',
   'comb.reason.not-a-picture': 'Diese Datei ist kein lesbares Bild. Möglich sind JPEG, PNG, WebP, AVIF, TIFF oder GIF.',
-  'comb.reason.damaged': 'Die Datei ist beschädigt oder unvollständig. Noch einmal von der Kamera kopieren oder neu fotografieren.',
-  'comb.reason.file-too-large': 'Das Bild hat mehr Bildpunkte, als hier ausgewertet werden können. Auf höchstens 100 Megapixel verkleinern.',
-  'comb.reason.picture-too-small': 'Das Bild ist zu klein. Das Foto so verwenden, wie es die Kamera aufgenommen hat, keine Vorschau.',
-  'comb.reason.no-comb': 'Keine Wabe mit erkennbaren Zellen gefunden. Kamera gerade vor die Wabe halten, die Wabe das Bild füllen lassen, neu fotografieren.',
-  'comb.reason.cells-too-small': 'Die Zellen sind zu klein. Näher herangehen oder das Foto in voller Größe verwenden: Jede Zelle braucht mindestens 8 Bildpunkte.',
-  'comb.reason.out-of-focus': 'Das Bild ist unscharf. Ruhig halten, zum Scharfstellen auf die Wabe tippen, neu fotografieren.',
-  'comb.reason.too-dark': 'Das Bild ist zu dunkel. Die Wabe zum Licht drehen, den eigenen Schatten wegnehmen, neu fotografieren.',
+  'comb.reason.damaged':
+    'Die Datei ist beschädigt oder unvollständig. Noch einmal von der Kamera kopieren oder neu fotografieren.',
+  'comb.reason.file-too-large':
+    'Das Bild hat mehr Bildpunkte, als hier ausgewertet werden können. Auf höchstens 100 Megapixel verkleinern.',
+  'comb.reason.picture-too-small':
+    'Das Bild ist zu klein. Das Foto so verwenden, wie es die Kamera aufgenommen hat, keine Vorschau.',
+  'comb.reason.no-comb':
+    'Keine Wabe mit erkennbaren Zellen gefunden. Kamera gerade vor die Wabe halten, die Wabe das Bild füllen lassen, neu fotografieren.',
+  'comb.reason.cells-too-small':
+    'Die Zellen sind zu klein. Näher herangehen oder das Foto in voller Größe verwenden: Jede Zelle braucht mindestens 8 Bildpunkte.',
+  'comb.reason.out-of-focus':
+    'Das Bild ist unscharf. Ruhig halten, zum Scharfstellen auf die Wabe tippen, neu fotografieren.',
+  'comb.reason.too-dark':
+    'Das Bild ist zu dunkel. Die Wabe zum Licht drehen, den eigenen Schatten wegnehmen, neu fotografieren.',
   'comb.reason.too-bright': 'Das Bild ist zu hell. Die Wabe aus der prallen Sonne drehen, neu fotografieren.',
   'comb.reason.under-bees': 'Zu viel der Wabe ist von Bienen bedeckt. Bienen abstoßen und neu fotografieren.',
-  'comb.reason.never-a-diagnosis': 'Eine Messung, keine Diagnose. Wenn kein Zelldeckel auffällt, heißt das nicht, dass die Brut gesund ist.',
-  'comb.reason.scale-not-visible': 'Schorf ist auf einem Foto von vorn nicht zu sehen: Wabe kippen und die unteren Zellwände betrachten.',
-  'comb.reason.contents-uncertain': 'Die Zellen sind auf diesem Bild klein: Verdeckelt und offen lassen sich unterscheiden, der Inhalt offener Zellen ist unsicher.',
+  'comb.reason.never-a-diagnosis':
+    'Eine Messung, keine Diagnose. Wenn kein Zelldeckel auffällt, heißt das nicht, dass der Brut nichts fehlt.',
+  'comb.reason.scale-not-visible':
+    'Schorf ist auf einem Foto von vorn nicht zu sehen: Wabe kippen und die unteren Zellwände betrachten.',
+  'comb.reason.contents-uncertain':
+    'Die Zellen sind auf diesem Bild klein: Verdeckelt und offen lassen sich unterscheiden, der Inhalt offener Zellen ist unsicher.',
   'comb.reason.eggs-not-visible': 'Stifte und kleinste Maden sind bei dieser Größe nicht zu sehen.',
-  'comb.reason.cappings-not-measured': 'Die Zelldeckel wurden nicht vermessen: Dafür braucht jede Zelle etwa 25 Bildpunkte. Die fragliche Stelle näher aufnehmen.',
+  'comb.reason.cappings-not-measured':
+    'Die Zelldeckel wurden nicht vermessen: Dafür braucht jede Zelle etwa 25 Bildpunkte. Die fragliche Stelle näher aufnehmen.',
   'comb.reason.much-hidden': 'Mehr als ein Drittel der Wabe ließ sich nicht auswerten.',
   'comb.reason.few-cells': 'Weniger als 100 Zellen gefunden: Die Zahlen sagen wenig über die Wabenseite.',
   'comb.class.sealed-worker-brood': 'Verdeckelte Arbeiterinnenbrut',
@@ -32,12 +43,16 @@ export const comb = {
   'comb.class.not-decided': 'Nicht entschieden',
   'comb.cells': '{count, plural, one {# Zelle} other {# Zellen}}',
   'comb.pitch': '{pixels} Bildpunkte von Zelle zu Zelle',
-  'comb.brood-area': 'Brut: {cells, plural, one {# Zelle} other {# Zellen}}, etwa {area} cm² (zwischen {low} und {high})',
-  'comb.solidness': 'Geschlossenheit der verdeckelten Brut: {share} ({missed} Lücken bei {sealed} verdeckelten Zellen; Pollen, Nektar und verdeckte Zellen zählen nicht)',
+  'comb.brood-area':
+    'Brut: {cells, plural, one {# Zelle} other {# Zellen}}, etwa {area} cm² (zwischen {low} und {high})',
+  'comb.solidness':
+    'Geschlossenheit der verdeckelten Brut: {share} ({missed} Lücken bei {sealed} verdeckelten Zellen; Pollen, Nektar und verdeckte Zellen zählen nicht)',
   'comb.solidness.too-few': 'Geschlossenheit: zu wenige verdeckelte Zellen',
-  'comb.stages': 'Stifte {egg}, Maden {larva}, verdeckelt {sealed}; bei gleichmäßiger Eilage wären es etwa {steady} Stifte und Maden auf so viele verdeckelte Zellen',
+  'comb.stages':
+    'Stifte {egg}, Maden {larva}, verdeckelt {sealed}; bei gleichmäßiger Eilage wären es etwa {steady} Stifte und Maden auf so viele verdeckelte Zellen',
   'comb.unread': 'Nicht auswertbar: {share}',
-  'comb.second-look': '{count, plural, =0 {Kein Zelldeckel fällt gegenüber seinen Nachbarn auf.} one {# Zelldeckel fällt gegenüber seinen Nachbarn auf: noch einmal ansehen.} other {# Zelldeckel fallen gegenüber ihren Nachbarn auf: noch einmal ansehen.}}',
+  'comb.second-look':
+    '{count, plural, =0 {Kein Zelldeckel fällt gegenüber seinen Nachbarn auf.} one {# Zelldeckel fällt gegenüber seinen Nachbarn auf: noch einmal ansehen.} other {# Zelldeckel fallen gegenüber ihren Nachbarn auf: noch einmal ansehen.}}',
   'comb.second-look.brightness': 'dunkler als seine Nachbarn',
   'comb.second-look.colour': 'andere Farbe als seine Nachbarn',
   'comb.second-look.sunken': 'wirkt eingesunken',
@@ -53,6 +68,7 @@ export const comb = {
   'comb.command.usage': 'combside read FOTO oder ORDNER [--json] [--language en|de] [--region "x,y x,y x,y ..."]',
   'comb.command.missing': 'Es gibt keine Datei und keinen Ordner „{path}“.',
   'comb.command.empty-folder': 'Im Ordner „{path}“ sind keine Bilder.',
-  'comb.command.bad-region': 'Der Ausschnitt „{text}“ besteht nicht aus drei oder mehr Ecken, geschrieben als x,y mit Leerzeichen dazwischen.',
+  'comb.command.bad-region':
+    'Der Ausschnitt „{text}“ besteht nicht aus drei oder mehr Ecken, geschrieben als x,y mit Leerzeichen dazwischen.',
   'comb.command.bad-option': 'Die Option „{option}“ ist nicht bekannt.',
 } as const satisfies Record<keyof typeof english, string>;

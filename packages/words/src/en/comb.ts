@@ -3,22 +3,33 @@ export const comb = {
   'comb.verdict.read': 'Read',
   'comb.verdict.refused': 'Not read',
   // Why a picture was not read, and what to do.
-  'comb.reason.not-a-picture': 'This file is not a picture that can be read. Give a JPEG, PNG, WebP, AVIF, TIFF or GIF.',
-  'comb.reason.damaged': 'The file is damaged or incomplete. Copy it from the camera again, or take the photograph again.',
-  'comb.reason.file-too-large': 'The picture has more pixels than can be read here. Shrink it to 100 megapixels or fewer.',
-  'comb.reason.picture-too-small': 'The picture is too small. Use the photograph as the camera took it, not a thumbnail.',
-  'comb.reason.no-comb': 'No comb with visible cells was found. Hold the camera square to the comb, let the comb fill the picture, and take it again.',
-  'comb.reason.cells-too-small': 'The cells are too small to read. Go closer, or use the full-size photograph: each cell needs at least 8 pixels.',
+  'comb.reason.not-a-picture':
+    'This file is not a picture that can be read. Give a JPEG, PNG, WebP, AVIF, TIFF or GIF.',
+  'comb.reason.damaged':
+    'The file is damaged or incomplete. Copy it from the camera again, or take the photograph again.',
+  'comb.reason.file-too-large':
+    'The picture has more pixels than can be read here. Shrink it to 100 megapixels or fewer.',
+  'comb.reason.picture-too-small':
+    'The picture is too small. Use the photograph as the camera took it, not a thumbnail.',
+  'comb.reason.no-comb':
+    'No comb with visible cells was found. Hold the camera square to the comb, let the comb fill the picture, and take it again.',
+  'comb.reason.cells-too-small':
+    'The cells are too small to read. Go closer, or use the full-size photograph: each cell needs at least 8 pixels.',
   'comb.reason.out-of-focus': 'The picture is out of focus. Hold still, tap on the comb to focus, and take it again.',
-  'comb.reason.too-dark': 'The picture is too dark. Turn the comb towards the light, your shadow off it, and take it again.',
+  'comb.reason.too-dark':
+    'The picture is too dark. Turn the comb towards the light, your shadow off it, and take it again.',
   'comb.reason.too-bright': 'The picture is too bright. Turn the comb out of the direct sun and take it again.',
   'comb.reason.under-bees': 'Too much of the comb is under bees. Shake the bees off and take it again.',
   // What a reading cannot say.
-  'comb.reason.never-a-diagnosis': 'A measurement, not a diagnosis. Cappings that do not stand out are no evidence that the brood is sound.',
-  'comb.reason.scale-not-visible': 'A photograph taken face-on cannot show scale: tilt the comb and look along the lower walls.',
-  'comb.reason.contents-uncertain': 'The cells are small in this picture: sealed and open can be told apart, what open cells hold is uncertain.',
+  'comb.reason.never-a-diagnosis':
+    'A measurement, not a diagnosis. Cappings that do not stand out are no evidence that the brood is sound.',
+  'comb.reason.scale-not-visible':
+    'A photograph taken face-on cannot show scale: tilt the comb and look along the lower walls.',
+  'comb.reason.contents-uncertain':
+    'The cells are small in this picture: sealed and open can be told apart, what open cells hold is uncertain.',
   'comb.reason.eggs-not-visible': 'Eggs and the smallest larvae cannot be seen at this size.',
-  'comb.reason.cappings-not-measured': 'Cappings were not measured: that needs about 25 pixels for each cell. Take a closer picture of the patch in question.',
+  'comb.reason.cappings-not-measured':
+    'Cappings were not measured: that needs about 25 pixels for each cell. Take a closer picture of the patch in question.',
   'comb.reason.much-hidden': 'More than a third of the comb could not be read.',
   'comb.reason.few-cells': 'Fewer than 100 cells were found: the figures say little about the comb side.',
   'comb.class.sealed-worker-brood': 'Sealed worker brood',
@@ -32,12 +43,16 @@ export const comb = {
   'comb.class.not-decided': 'Not decided',
   'comb.cells': '{count, plural, one {# cell} other {# cells}}',
   'comb.pitch': '{pixels} pixels from cell to cell',
-  'comb.brood-area': 'Brood: {cells, plural, one {# cell} other {# cells}}, about {area} cm² (between {low} and {high})',
-  'comb.solidness': 'Solidness of sealed brood: {share} ({missed} missed beside {sealed} sealed; pollen, nectar and hidden cells are not counted)',
+  'comb.brood-area':
+    'Brood: {cells, plural, one {# cell} other {# cells}}, about {area} cm² (between {low} and {high})',
+  'comb.solidness':
+    'Solidness of sealed brood: {share} ({missed} missed beside {sealed} sealed; pollen, nectar and hidden cells are not counted)',
   'comb.solidness.too-few': 'Solidness: too few sealed cells to say',
-  'comb.stages': 'Eggs {egg}, larvae {larva}, sealed {sealed}; steady laying shows about {steady} eggs and larvae for that many sealed',
+  'comb.stages':
+    'Eggs {egg}, larvae {larva}, sealed {sealed}; steady laying shows about {steady} eggs and larvae for that many sealed',
   'comb.unread': 'Could not be read: {share}',
-  'comb.second-look': '{count, plural, =0 {No capping stands out from its neighbours.} one {# capping stands out from its neighbours: look again.} other {# cappings stand out from their neighbours: look again.}}',
+  'comb.second-look':
+    '{count, plural, =0 {No capping stands out from its neighbours.} one {# capping stands out from its neighbours: look again.} other {# cappings stand out from their neighbours: look again.}}',
   'comb.second-look.brightness': 'darker than its neighbours',
   'comb.second-look.colour': 'another colour than its neighbours',
   'comb.second-look.sunken': 'looks sunken',
@@ -53,6 +68,7 @@ export const comb = {
   'comb.command.usage': 'combside read PHOTOGRAPH or FOLDER [--json] [--language en|de] [--region "x,y x,y x,y ..."]',
   'comb.command.missing': 'There is no file or folder "{path}".',
   'comb.command.empty-folder': 'The folder "{path}" holds no pictures.',
-  'comb.command.bad-region': 'The region "{text}" is not three or more corners written as x,y with spaces between them.',
+  'comb.command.bad-region':
+    'The region "{text}" is not three or more corners written as x,y with spaces between them.',
   'comb.command.bad-option': 'The option "{option}" is not known.',
 } as const;

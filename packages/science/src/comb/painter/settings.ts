@@ -52,6 +52,8 @@ export interface PainterSettings {
   readonly depth: number;
   readonly slope: number;
   readonly wax: Wax;
+  /** How far the base of empty cells is whitish or grey against the walls, 0 to 1 (new comb over foundation). */
+  readonly paleBase: number;
   readonly bees: BeeLook;
   /** Share of the comb covered by bees, 0 to 0.9. */
   readonly beeCover: number;
@@ -282,7 +284,8 @@ export function drawSettings(family: Family, seed: number, fixed: FixedSettings 
     bendLength: chance.between(14, 50),
     depth: chance.between(0.7, 2.2),
     slope: chance.between(-0.25, 0.25),
-    wax: oneOf(chance, look.waxes),
+    wax: varied(oneOf(chance, look.waxes), chance),
+    paleBase: chance.uniform() < 0.5 ? 0 : chance.between(0.1, 0.7),
     bees: oneOf(chance, look.bees),
     beeCover: chance.uniform() < 0.25 ? 0 : chance.between(0, 0.5) * (chance.uniform() < 0.6 ? 0.5 : 1),
     headDown: chance.between(0, 0.4),
@@ -325,6 +328,27 @@ export function drawSettings(family: Family, seed: number, fixed: FixedSettings 
     content: { ...drawn.content, ...fixed.content },
     light: { ...drawn.light, ...fixed.light },
     camera: { ...drawn.camera, ...fixed.camera },
+  };
+}
+
+/** A wax a little lighter or darker, redder or paler, than its palette: no two combs are alike. */
+function varied(wax: Wax, chance: Chance): Wax {
+  const light = Math.exp(0.14 * chance.normal());
+  const warm = 0.06 * chance.normal();
+  const shift = (c: Colour): Colour => [
+    Math.min(255, c[0] * light * (1 + warm)),
+    Math.min(255, c[1] * light),
+    Math.min(255, c[2] * light * (1 - 1.5 * warm)),
+  ];
+  return {
+    ...wax,
+    rim: shift(wax.rim),
+    inside: shift(wax.inside),
+    capping: shift(wax.capping),
+    honey: shift(wax.honey),
+    wet: shift(wax.wet),
+    glow: Math.max(0, Math.min(1, wax.glow * chance.between(0.6, 1.25))),
+    wall: wax.wall * chance.between(0.8, 1.25),
   };
 }
 

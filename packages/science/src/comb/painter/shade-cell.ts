@@ -174,9 +174,10 @@ export function shadeCell(
       // Base: three rhombs meet in the middle.
       const facet = Math.floor(((Math.atan2(qv, qu) + Math.PI) / (2 * Math.PI)) * 3 + 0.25) % 3;
       const tint = 0.94 + 0.06 * facet;
-      r *= tint;
-      g *= tint;
-      b *= tint;
+      const pale = settings.paleBase * Math.max(0.15, wax.glow + 0.15);
+      r = (r * (1 - pale) + 205 * lit * pale) * tint;
+      g = (g * (1 - pale) + 198 * lit * pale) * tint;
+      b = (b * (1 - pale) + 165 * lit * pale) * tint;
     }
     if (cell.content === 'pollen' && hitWall < 0) {
       const granule = 0.8 + 0.4 * smoothNoise(qu * 16 + 3, qv * 16, cell.salt);

@@ -1,0 +1,219 @@
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { paintComb } from '@combside/science/comb/painter/paint-comb';
+import { drawSettings } from '@combside/science/comb/painter/settings';
+import { seeded } from '@combside/science/random/seeded';
+import sharp, { type Sharp } from 'sharp';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { decodePicture } from './decode-picture.ts';
+import { read } from './read.ts';
+
+const reference = fileURLToPath(new URL('../../science/src/comb/reference/', import.meta.url));
+
+const settings = drawSettings('held-out', 41, {
+  width: 480,
+  height: 360,
+  pitch: 26,
+  beeCover: 0,
+  glove: false,
+  brush: false,
+  frame: 'comb only',
+  tiltX: 0,
+  tiltY: 0,
+  light: { shadow: 1 },
+  content: { kind: 'brood nest' },
+  camera: { blur: 0.8, shallow: 0 },
+});
+const painted = paintComb(settings, 41);
+const comb = (): Sharp =>
+  sharp(Buffer.from(painted.data.buffer), { raw: { width: painted.width, height: painted.height, channels: 3 } });
+
+let folder: string;
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'combside-read-'));
+});
+afterAll(() => rm(folder, { recursive: true }));
+
+async function run(...args: string[]): Promise<{ code: number; out: string; err: string }> {
+  const out: string[] = [];
+  const err: string[] = [];
+  const code = await read(args, { out: (line) => out.push(line), err: (line) => err.push(line) });
+  return { code, out: out.join('\n'), err: err.join('\n') };
+}
+
+interface Told {
+  verdict: string;
+  reasons: string[];
+  says: string[];
+  pitchPx: number;
+  cells: { x: number; y: number; class: string; confidence: number }[];
+  orientation?: number;
+  frames?: number;
+  width?: number;
+}
+
+async function readBytes(name: string, bytes: Uint8Array): Promise<Told> {
+  const path = join(folder, name);
+  await writeFile(path, bytes);
+  const { code, out } = await run(path, '--json');
+  expect(code).toBe(0);
+  const told = JSON.parse(out) as Told;
+  if (told.verdict === 'refused') {
+    expect(told.cells).toEqual([]);
+    expect(told.says.join(' ').length).toBeGreaterThan(20);
+  }
+  return told;
+}
+
+describe('combside read', () => {
+  it('reads a real photograph as JSON', async () => {
+    const { code, out } = await run(join(reference, 'a-open-white-comb.jpg'), '--json');
+    expect(code).toBe(0);
+    const told = JSON.parse(out) as Told;
+    expect(told.verdict).toBe('read');
+    expect(told.reasons).toEqual(expect.arrayContaining(['never-a-diagnosis', 'scale-not-visible']));
+    // Pitch measured by hand on this picture: 59.3 px in the middle, 67 at the top, 56 at the bottom.
+    expect(told.pitchPx).toBeGreaterThan(54);
+    expect(told.pitchPx).toBeLessThan(66);
+    expect(told.cells.length).toBeGreaterThan(75);
+  });
+
+  it('refuses the frame under bees in words, in German too, and exits 0', async () => {
+    const { code, out } = await run(join(reference, 'f-frame-in-hand.jpg'), '--language', 'de');
+    expect(code).toBe(0);
+    expect(out).toContain('Nicht ausgewertet');
+    expect(out).toMatch(/Wabe|Bienen/);
+  });
+
+  it('says what is wrong with a wrong call and exits 2', async () => {
+    expect(await run()).toMatchObject({ code: 2 });
+    expect((await run('nowhere.jpg')).err).toContain('nowhere.jpg');
+    expect((await run('x', '--colour')).err).toContain('--colour');
+    expect((await run(reference, '--region', '1,2 3')).err).toContain('1,2 3');
+    expect((await run(folder, '--json')).code).toBe(2);
+  });
+
+  it('reads only inside the region given', async () => {
+    const { out } = await run(
+      join(reference, 'a-open-white-comb.jpg'),
+      '--json',
+      '--region',
+      '0,0 320,0 320,480 0,480',
+    );
+    const told = JSON.parse(out) as Told;
+    expect(told.verdict).toBe('read');
+    for (const cell of told.cells) expect(cell.x).toBeLessThan(320 + 20);
+  });
+});
+
+describe('files of every kind', () => {
+  let plain: Told;
+  beforeAll(async () => {
+    plain = await readBytes('plain.png', await comb().png().toBuffer());
+  });
+
+  /** Share of the plain reading's cells found again within a third of a pitch. */
+  const foundAgain = (told: Told): number => {
+    const hits = plain.cells.filter((cell) =>
+      told.cells.some((other) => Math.hypot(cell.x - other.x, cell.y - other.y) < 0.33 * plain.pitchPx),
+    );
+    return hits.length / plain.cells.length;
+  };
+
+  it('reads the plain picture', () => {
+    expect(plain.verdict).toBe('read');
+    expect(plain.cells.length).toBeGreaterThan(100);
+  });
+
+  const kinds: [string, () => Promise<Buffer>][] = [
+    ['jpeg.jpg', () => comb().jpeg({ quality: 85 }).toBuffer()],
+    ['progressive.jpg', () => comb().jpeg({ progressive: true }).toBuffer()],
+    ['cmyk.jpg', () => comb().toColourspace('cmyk').jpeg({ quality: 92 }).toBuffer()],
+    ['sixteen-bit.png', () => comb().toColourspace('rgb16').png().toBuffer()],
+    ['webp.webp', () => comb().webp({ quality: 85 }).toBuffer()],
+    ['tiff.tiff', () => comb().tiff().toBuffer()],
+    ['palette.png', () => comb().png({ palette: true }).toBuffer()],
+    ['transparent.png', () => comb().ensureAlpha(0.9).png().toBuffer()],
+    ['grey.png', () => comb().greyscale().png().toBuffer()],
+  ];
+  it.each(kinds)('%s gives the same lattice', async (name, make) => {
+    const told = await readBytes(name, await make());
+    expect(told.verdict).toBe('read');
+    expect(foundAgain(told)).toBeGreaterThan(0.9);
+  });
+
+  it('keeps pixels as stored when the file asks to be turned, and says which turn', async () => {
+    const told = await readBytes('turned.jpg', await comb().withMetadata({ orientation: 6 }).jpeg().toBuffer());
+    expect(told).toMatchObject({ orientation: 6, width: 480 });
+    expect(foundAgain(told)).toBeGreaterThan(0.9);
+  });
+
+  it('reads the first frame of an animation', async () => {
+    const frame = await comb().gif().toBuffer();
+    const animated = await sharp([frame, frame], { join: { animated: true } })
+      .gif()
+      .toBuffer();
+    const told = await readBytes('animated.gif', animated);
+    expect(told.frames).toBe(2);
+    expect(told.verdict).toBe('read');
+    expect(foundAgain(told)).toBeGreaterThan(0.85);
+  });
+
+  it('refuses what is no picture, or none any more', async () => {
+    const jpeg = await comb().jpeg().toBuffer();
+    expect((await readBytes('empty.jpg', new Uint8Array())).reasons).toEqual(['not-a-picture']);
+    expect((await readBytes('text.jpg', Buffer.from('not a picture at all'))).reasons).toEqual(['not-a-picture']);
+    expect((await readBytes('half.jpg', jpeg.subarray(0, jpeg.length >> 1))).reasons).toEqual(['damaged']);
+    const drawing = Buffer.from(
+      '<svg xmlns="http://www.w3.org/2000/svg" width="300" height="300"><rect width="9"/></svg>',
+    );
+    expect((await readBytes('drawing.png', drawing)).reasons).toEqual(['not-a-picture']);
+  });
+
+  it('refuses tiny and huge pictures before decoding them', async () => {
+    const dot = await sharp({ create: { width: 1, height: 1, channels: 3, background: '#888' } })
+      .png()
+      .toBuffer();
+    expect((await readBytes('dot.png', dot)).reasons).toEqual(['picture-too-small']);
+    const stamp = await comb().resize(60, 45).png().toBuffer();
+    expect((await readBytes('stamp.png', stamp)).reasons).toEqual(['picture-too-small']);
+    // A PNG that claims 60,000 by 60,000 pixels: 3.6 gigapixels in a few bytes.
+    const huge = Buffer.from(dot);
+    huge.writeUInt32BE(60_000, 16);
+    huge.writeUInt32BE(60_000, 20);
+    const told = await readBytes('huge.png', huge);
+    expect(['file-too-large', 'damaged', 'not-a-picture']).toContain(told.reasons[0]);
+  });
+
+  it('refuses one colour, noise and a photograph turned almost black', async () => {
+    const flat = sharp({ create: { width: 400, height: 300, channels: 3, background: '#b08040' } });
+    expect((await readBytes('flat.png', await flat.png().toBuffer())).verdict).toBe('refused');
+    const chance = seeded(5);
+    const grains = Buffer.from(Uint8Array.from({ length: 400 * 300 * 3 }, () => chance.integer(256)));
+    const noise = sharp(grains, { raw: { width: 400, height: 300, channels: 3 } });
+    expect((await readBytes('noise.png', await noise.png().toBuffer())).verdict).toBe('refused');
+    const night = await comb().linear(0.02, 0).png().toBuffer();
+    expect((await readBytes('night.png', night)).reasons).toEqual(['too-dark']);
+  });
+
+  it('never throws on flipped bytes', async () => {
+    const chance = seeded(6);
+    for (const make of [
+      () => comb().resize(160, 120).jpeg(),
+      () => comb().resize(160, 120).png(),
+      () => comb().resize(160, 120).webp(),
+    ]) {
+      const good = await make().toBuffer();
+      for (let n = 0; n < 12; n++) {
+        const bad = Buffer.from(good);
+        for (let k = 0; k < 1 + chance.integer(20); k++) bad[chance.integer(bad.length)] = chance.integer(256);
+        const decoded = await decodePicture(bad);
+        if ('picture' in decoded)
+          expect(decoded.picture.data.length).toBe(decoded.picture.width * decoded.picture.height * 3);
+        else expect(['not-a-picture', 'damaged', 'file-too-large', 'picture-too-small']).toContain(decoded.problem);
+      }
+    }
+  });
+});

@@ -1,0 +1,163 @@
+import { describe, expect, it } from 'vitest';
+import { coarseClass } from './cell-classes.ts';
+import { paintComb } from './painter/paint-comb.ts';
+import { drawSettings, type FixedSettings } from './painter/settings.ts';
+import { ReadingCancelled, type ReadStage, readComb } from './read-comb.ts';
+import { scoreCells } from './score-reading.ts';
+
+/** Square-on, no bees, good light: what any reader must read. Held-out family: never used for tuning or training. */
+const plain: FixedSettings = {
+  width: 560,
+  height: 420,
+  frame: 'comb only',
+  glove: false,
+  brush: false,
+  beeCover: 0,
+  tiltX: 0,
+  tiltY: 0,
+  light: { shadow: 1, gradient: 0.1, exposure: 1 },
+  content: { kind: 'brood nest', missed: 0.08 },
+  camera: { shallow: 0, noise: 2, jpeg: 84 },
+};
+
+function painted(seed: number, fixed: FixedSettings) {
+  return paintComb(drawSettings('held-out', seed, { ...plain, ...fixed }), seed);
+}
+
+function scored(seed: number, fixed: FixedSettings) {
+  const picture = painted(seed, fixed);
+  const result = readComb(picture);
+  const score = scoreCells(
+    result.cells,
+    picture.cells.map((cell) => ({ ...cell, coarse: coarseClass(cell.class) })),
+    picture.width,
+    picture.height,
+  );
+  return { result, score };
+}
+
+describe('readComb on painted combs of the held-out family', () => {
+  it.each([
+    ['level', { pitch: 26, turn: 0 }],
+    ['turned by 17 degrees', { pitch: 26, turn: 0.3 }],
+    ['turned by 131 degrees', { pitch: 26, turn: 2.29 }],
+    ['tilted by 25 degrees', { pitch: 26, turn: 0.1, tiltX: 0.436 }],
+    ['pitch 9', { pitch: 9, turn: 0.2 }],
+    ['pitch 60', { pitch: 60, turn: 0.05 }],
+  ] as const)('finds the cells: %s', (_name, fixed) => {
+    const { result, score } = scored(7, { ...fixed, camera: { ...plain.camera, blur: 0.03 * fixed.pitch + 0.3 } });
+    expect(result.verdict).toBe('read');
+    expect(result.pitchPx).toBeGreaterThan(fixed.pitch * 0.85);
+    expect(result.pitchPx).toBeLessThan(fixed.pitch * 1.15);
+    expect(score.wanted).toBeGreaterThan(30);
+    expect(score.hit / score.wanted).toBeGreaterThan(0.95);
+    expect(score.hit / (score.hit + score.false)).toBeGreaterThan(0.97);
+    expect(score.coarse.right / score.coarse.decided).toBeGreaterThan(0.9);
+  });
+
+  it('tells a solid from a gappy comb', () => {
+    const kind = { ...plain.content, kind: 'all sealed', pollenPatches: 0, drone: 0, sick: 0 } as const;
+    const good = readComb(painted(9, { pitch: 20, content: { ...kind, missed: 0.03 } }));
+    const bad = readComb(painted(9, { pitch: 20, content: { ...kind, missed: 0.3 } }));
+    expect(good.reading?.solidness?.value).toBeGreaterThan(0.92);
+    expect(bad.reading?.solidness?.value).toBeLessThan(0.8);
+    expect(bad.reading?.solidness?.value).toBeGreaterThan(0.6);
+  });
+
+  it('ranks sick cappings first for a second look, as measurements', () => {
+    const seed = 12;
+    const picture = painted(seed, {
+      pitch: 38,
+      width: 700,
+      height: 520,
+      content: { kind: 'all sealed', missed: 0.02, sick: 0.06, pollenPatches: 0, drone: 0, cappingSpread: 0.08 },
+      light: { ...plain.light, direct: 0.5 },
+    });
+    const result = readComb(picture);
+    const looks = result.reading?.secondLook ?? [];
+    expect(looks.length).toBeGreaterThan(0);
+    const truthAt = (n: number) => {
+      const cell = result.cells[n];
+      return picture.cells.find((t) => cell && Math.hypot(t.x - cell.x, t.y - cell.y) < 0.3 * t.pitch);
+    };
+    const first = looks.slice(0, 5).map((look) => truthAt(look.cell));
+    const sick = first.filter((cell) => cell && cell.sickness !== 'none').length;
+    expect(sick).toBeGreaterThanOrEqual(Math.min(3, first.length));
+    for (const look of looks) {
+      const capping = result.cells[look.cell]?.capping;
+      expect(capping?.outlying).toBe(look.outlying);
+      expect(capping?.sunken.confidence).toBeGreaterThanOrEqual(0);
+      expect(capping?.sunken.confidence).toBeLessThanOrEqual(1);
+    }
+  });
+});
+
+describe('what readComb refuses and says', () => {
+  it('always says that it is no diagnosis and cannot see scale', () => {
+    const { result } = scored(7, { pitch: 26, turn: 0 });
+    expect(result.reasons).toEqual(expect.arrayContaining(['never-a-diagnosis', 'scale-not-visible']));
+  });
+
+  it.each([
+    ['cells-too-small', { pitch: 6.6, turn: 0, camera: { ...plain.camera, blur: 0.3 } }],
+    ['out-of-focus', { pitch: 26, turn: 0, camera: { ...plain.camera, blur: 11, noise: 0.5 } }],
+  ] as const)('%s', (why, fixed) => {
+    const result = readComb(painted(7, fixed));
+    expect(result.verdict).toBe('refused');
+    expect(result.reasons).toEqual([why]);
+    expect(result.cells).toEqual([]);
+    expect(result.reading).toBeUndefined();
+  });
+
+  it('refuses a comb under bees', () => {
+    const result = readComb(painted(7, { pitch: 20, beeCover: 0.97 }));
+    expect(result.verdict).toBe('refused');
+    expect(['under-bees', 'no-comb']).toContain(result.reasons[0]);
+  });
+
+  it('refuses thumbnails and malformed pictures', () => {
+    expect(readComb({ width: 90, height: 90, data: new Uint8Array(90 * 90 * 3) }).reasons).toEqual([
+      'picture-too-small',
+    ]);
+    expect(() => readComb({ width: 90, height: 90, data: new Uint8Array(7) })).toThrow(RangeError);
+    expect(() =>
+      readComb(painted(7, { pitch: 26 }), {
+        region: [
+          [0, 0],
+          [1, 1],
+        ],
+      }),
+    ).toThrow(/three corners/);
+  });
+});
+
+describe('progress and stopping', () => {
+  const picture = painted(7, { pitch: 26, turn: 0 });
+
+  it('tells each stage once it is reached, never backwards', () => {
+    const told: [ReadStage, number][] = [];
+    readComb(picture, {}, { progress: (stage, done) => told.push([stage, done]) });
+    expect(told.map(([stage]) => stage)).toEqual(['looking', 'lattice', 'cells', 'cappings', 'reading', 'reading']);
+    const shares = told.map(([, done]) => done);
+    expect(shares).toEqual([...shares].sort((a, b) => a - b));
+    expect(shares.at(-1)).toBe(1);
+  });
+
+  it('stops when asked to, early and late', () => {
+    for (const after of [0, 3, 12]) {
+      let asked = 0;
+      expect(() => readComb(picture, {}, { cancelled: () => asked++ >= after })).toThrow(ReadingCancelled);
+    }
+  });
+
+  it('gives the same answer twice, and for RGBA as for RGB', () => {
+    const rgba = new Uint8ClampedArray(picture.width * picture.height * 4);
+    for (let k = 0; k < picture.width * picture.height; k++) {
+      for (let c = 0; c < 3; c++) rgba[4 * k + c] = picture.data[3 * k + c] as number;
+      rgba[4 * k + 3] = 255;
+    }
+    const one = readComb(picture);
+    expect(readComb(picture)).toEqual(one);
+    expect(readComb({ width: picture.width, height: picture.height, data: rgba })).toEqual(one);
+  });
+});

@@ -1,0 +1,107 @@
+import { describe, expect, it } from 'vitest';
+import { coarseClass, type DecidedClass } from './cell-classes.ts';
+import { agreement, type ReadCell, readCells, withCorrections } from './reading.ts';
+
+/** A rectangle of lattice cells, `wide` columns, classes in order row by row. */
+function comb(classes: readonly DecidedClass[], wide: number): ReadCell[] {
+  return classes.map((name, k) => ({
+    column: k % wide,
+    row: Math.floor(k / wide),
+    class: name,
+    coarse: coarseClass(name),
+  }));
+}
+
+function spread(counts: Partial<Record<DecidedClass, number>>): DecidedClass[] {
+  // Every other class is strewn evenly among the sealed cells, so that no two of them meet.
+  const others = Object.entries(counts).flatMap(([name, n]) =>
+    name === 'sealed-worker-brood' ? [] : new Array<DecidedClass>(n).fill(name as DecidedClass),
+  );
+  const sealed = counts['sealed-worker-brood'] ?? 0;
+  const all = new Array<DecidedClass>(sealed + others.length).fill('sealed-worker-brood');
+  const step = all.length / (others.length + 1);
+  others.forEach((name, k) => {
+    all[Math.floor((k + 1) * step)] = name;
+  });
+  return all;
+}
+
+describe('solidness', () => {
+  it('gives the share counted by eye on a real comb: 221 sealed, 11 open', () => {
+    // Counted on a photograph of healthy brood (bottom band): 221 sealed and 11 open of 232 decided cells, 95 % sealed.
+    const reading = readCells(comb(spread({ 'sealed-worker-brood': 221, 'open-empty': 11 }), 29));
+    expect(reading.solidness).toMatchObject({ sealed: 221, missed: 11, leftOut: 0 });
+    expect(reading.solidness?.value).toBeCloseTo(0.953, 3);
+  });
+
+  it('does not count pollen as missed: 82 sealed, 8 open, 13 pollen', () => {
+    // Same photograph, middle window: 80 % sealed of all that is seen, because of a pollen patch; still healthy.
+    const reading = readCells(comb(spread({ 'sealed-worker-brood': 82, 'open-empty': 8, pollen: 13 }), 13));
+    expect(reading.solidness).toMatchObject({ sealed: 82, missed: 8, leftOut: 13 });
+    expect(reading.solidness?.value).toBeCloseTo(82 / 90, 6);
+    const sealedOfSeen = reading.counts['sealed-worker-brood'] / reading.cells;
+    expect(sealedOfSeen).toBeCloseTo(0.796, 3);
+  });
+
+  it('leaves open cells outside the brood alone', () => {
+    const rows: DecidedClass[] = [
+      ...new Array<DecidedClass>(60).fill('sealed-worker-brood'),
+      ...new Array<DecidedClass>(120).fill('open-empty'),
+    ];
+    const reading = readCells(comb(rows, 12));
+    expect(reading.solidness?.missed).toBe(0);
+  });
+
+  it('says nothing from a handful of cells', () => {
+    expect(readCells(comb(spread({ 'sealed-worker-brood': 30, 'open-empty': 2 }), 8)).solidness).toBeUndefined();
+  });
+});
+
+describe('areas and stages', () => {
+  it('turns 400 worker cells into 100 cm2, between 91 and 105', () => {
+    // 4.0 (3.8 to 4.4) worker cells per cm2 of one side [CELLRACE].
+    const { brood } = readCells(comb(new Array<DecidedClass>(400).fill('sealed-worker-brood'), 20)).areas;
+    expect(brood.squareCentimetres).toBeCloseTo(100, 6);
+    expect(brood.low).toBeCloseTo(90.9, 1);
+    expect(brood.high).toBeCloseTo(105.3, 1);
+  });
+
+  it('expects three eggs and larvae for four sealed cells', () => {
+    // Steady laying gives egg : larva : capped = 1 : 2 : 4 [RATIO].
+    const reading = readCells(comb(new Array<DecidedClass>(40).fill('sealed-worker-brood'), 8));
+    expect(reading.stages.steadyEggAndLarvaForSealed).toBeCloseTo(30, 6);
+  });
+
+  it('reads nothing from no cells', () => {
+    expect(readCells([])).toMatchObject({ cells: 0, unread: 1 });
+  });
+});
+
+describe('corrections', () => {
+  const cells = comb(['open-empty', 'pollen', 'sealed-worker-brood', 'hidden'], 2);
+
+  it('stand beside the machine, which is kept', () => {
+    const corrected = withCorrections(cells, [{ column: 1, row: 1, class: 'sealed-honey' }]);
+    expect(corrected[3]).toMatchObject({ class: 'sealed-honey', coarse: 'sealed', corrected: true });
+    expect(cells[3]?.class).toBe('hidden');
+    expect(corrected[0]).toBe(cells[0]);
+  });
+
+  it('are refused for a cell that is not there', () => {
+    expect(() => withCorrections(cells, [{ column: 9, row: 0, class: 'pollen' }])).toThrow(/9,0/);
+  });
+
+  it('agree as Cohen says: the worked table of 50 proposals', () => {
+    // The often printed example: both yes 20, both no 15, yes/no 5, no/yes 10: agreement 0.7, kappa 0.4 (from memory).
+    const pairs = [
+      ...new Array(20).fill({ machine: 'pollen', person: 'pollen' }),
+      ...new Array(15).fill({ machine: 'nectar', person: 'nectar' }),
+      ...new Array(5).fill({ machine: 'pollen', person: 'nectar' }),
+      ...new Array(10).fill({ machine: 'nectar', person: 'pollen' }),
+    ] as { machine: 'pollen' | 'nectar'; person: 'pollen' | 'nectar' }[];
+    const found = agreement(pairs);
+    expect(found?.share).toBeCloseTo(0.7, 9);
+    expect(found?.kappa).toBeCloseTo(0.4, 9);
+    expect(agreement([])).toBeUndefined();
+  });
+});
