@@ -105,7 +105,8 @@ async function play(stage: Stage): Promise<void> {
     number += 1;
     stage.out(words.say('demo.step', { number, what: words.say(id, values) }));
   };
-  const detail = (text: string): void => stage.out(words.say('demo.detail', { text }));
+  // Set in under its step: the blanks belong to the terminal, not to the words.
+  const detail = (text: string): void => stage.out(`   ${text}`);
 
   step('demo.server', { address: server.address });
   const entries = await server.plantDemo();

@@ -4,7 +4,6 @@ import type { demo as reference } from '../en/demo.ts';
 export const demo = {
   'demo.title': 'Ein Besuch von der Beute bis ins Amt, im erfundenen Bezirk Quillmoor',
   'demo.step': '{number}. {what}',
-  'demo.detail': '   {text}',
   'demo.server': 'Amt gestartet, mit eigenem Datenbestand, unter {address}',
   'demo.planted': '{entries} signierte Einträge aus zwei erfundenen Jahren gespeichert; {accounts} Konten angelegt',
   'demo.phone': 'Telefon von {name}: {fetched} Einträge geholt, {apiaries} Stände darauf, Signatur des Amtes geprüft',

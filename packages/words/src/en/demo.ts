@@ -2,7 +2,6 @@
 export const demo = {
   'demo.title': 'One visit from hive to office, in the invented district of Quillmoor',
   'demo.step': '{number}. {what}',
-  'demo.detail': '   {text}',
   'demo.server': 'Office started on a database of its own at {address}',
   'demo.planted': '{entries} signed entries of two invented years stored; {accounts} accounts made',
   'demo.phone':
