@@ -20,6 +20,11 @@ const methods = {
   jeffreys: interval.jeffreys,
   agrestiCoull: interval.agrestiCoull,
 } as const;
+const trueMethods = {
+  wilson: truePrevalence.wilson,
+  clopperPearson: truePrevalence.clopperPearson,
+  blaker: truePrevalence.blaker,
+} as const;
 const guaranteed = new Set(['clopperPearson', 'blaker', 'true, blaker', 'true, clopperPearson']);
 
 interface Limits {
@@ -76,10 +81,8 @@ for (const tested of [10, 30, 100, 300]) {
     for (const truth of [0.01, 0.05, 0.2, 0.5]) judge(method, { tested, truth, positive: truth }, limits);
   }
   const [sensitivity, specificity] = [0.85, 0.97];
-  for (const method of ['blaker', 'clopperPearson', 'wilson'] as const) {
-    const limits = limitsOf(tested, (positives) =>
-      truePrevalence[method]({ positives, tested, sensitivity, specificity, confidence }),
-    );
+  for (const [method, of] of Object.entries(trueMethods)) {
+    const limits = limitsOf(tested, (positives) => of({ positives, tested, sensitivity, specificity, confidence }));
     for (const truth of [0.01, 0.2]) {
       judge(
         `true, ${method}`,

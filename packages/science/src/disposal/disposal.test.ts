@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { bathVolume, causticBath, hypochloriteBath } from './baths.ts';
+import { bathVolume, causticBath, causticKeepersCite, hypochloriteBath } from './baths.ts';
 import { cautions } from './cautions.ts';
 import { type Fuel, fuelForBurning, scorching } from './fire.ts';
 import { type dippable, hotWaxDip } from './hot-wax-dip.ts';
@@ -92,6 +92,8 @@ describe('arithmetic of the guidance', () => {
     const answer = causticBath({ bathLitres: 37.9, gramsPerLitre: 454 / 37.9, minutes: 15, beesDead: true });
     expect(answer.strengthPercent).toBeCloseTo(1.2, 1);
     expect(answer.causticGrams).toBeCloseTo(454, 9);
+    expect(454 / 37.9).toBeCloseTo(causticKeepersCite.gramsPerLitre.value, 1);
+    expect(causticKeepersCite.gramsPerLitre.standing).toBe('common practice');
     expect(answer.decontaminates).toBe(false);
   });
 
