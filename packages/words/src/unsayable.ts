@@ -4,6 +4,8 @@ import type { Language } from './language.ts';
 export interface Unsayable {
   readonly pattern: RegExp;
   readonly why: string;
+  /** Fit for those who run the program at a terminal, and for nobody else. */
+  readonly fitAtTerminal?: true;
 }
 
 const untrue = 'a look cannot show it; write what was seen and how';
@@ -18,11 +20,12 @@ export const unsayable: Record<Language, readonly Unsayable[]> = {
     { pattern: /\b(all clean|disease[- ]free|free (of|from) disease)\b/i, why: untrue },
     { pattern: /soda.*(disinfect|steril)|(disinfect|steril).*soda/i, why: soda },
     { pattern: /\bOK(ay)?\b/i, why: 'a button says what happens' },
-    { pattern: /\b(manager|dashboard|workflow|user|admin|item|entity)\b/i, why: plain },
+    { pattern: /\b(manager|dashboard|workflow|user|admin|item|entity)\b/i, why: plain, fitAtTerminal: true },
     {
       pattern:
         /\b(sync\w*|uploads?|uploaded|downloads?|cache\w*|database|payload|submit\w*|log ?in|offline|online|invalid)\b/i,
       why: plain,
+      fitAtTerminal: true,
     },
     { pattern: /\b(please|oops|sorry|successful(ly)?)\b/i, why: 'padding' },
   ],
@@ -31,10 +34,11 @@ export const unsayable: Record<Language, readonly Unsayable[]> = {
     { pattern: /\b(seuchenfrei|krankheitsfrei|unbedenklich|sauber)\b/i, why: untrue },
     { pattern: /soda.*(desinfi|steril)|(desinfi|steril).*soda/i, why: soda },
     { pattern: /\bOK(ay)?\b/i, why: 'a button says what happens' },
-    { pattern: /\b(manager|dashboard|workflow|benutzer|nutzer|admin)\b/i, why: plain },
+    { pattern: /\b(manager|dashboard|workflow|benutzer|nutzer|admin)\b/i, why: plain, fitAtTerminal: true },
     {
       pattern: /(synchron|datenbank)|\b(upload|download|cache|einloggen|login|offline|online|ungültige?[rsnm]?)\b/i,
       why: plain,
+      fitAtTerminal: true,
     },
     { pattern: /\b(bitte|leider|erfolgreich)\b/i, why: 'padding' },
   ],
