@@ -53,7 +53,7 @@ function world(chance: Chance, place: () => number, eyePlace: () => number): Wor
     uniform: place,
   };
   const eye = Object.fromEntries(
-    Object.entries(eyeBands).map(([name, { low, high }]) => [
+    Object.entries(eyeBands).map(([name, { value, low = value, high = value }]) => [
       name,
       fromLogit(logit(low) + (logit(high) - logit(low)) * eyePlace()),
     ]),

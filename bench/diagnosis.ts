@@ -5,6 +5,7 @@
  *
  * Goals: the posterior (the line in words) in 2 ms, the whole assessment with its 400 draws in 250 ms.
  */
+import { loadavg } from 'node:os';
 import type { Look } from '../packages/science/src/brood/look.ts';
 import { assessLook, defaultSettings } from '../packages/science/src/diagnosis/assess.ts';
 import { couldHaveMissed } from '../packages/science/src/diagnosis/could-have-missed.ts';
@@ -123,3 +124,9 @@ for (const conditions of [4, 6, 8, 10, 12, 14, 16]) {
 console.log('\ngrowth with signs seen (10 conditions, 1536 states)');
 for (const seen of [1, 5, 10, 20, 40, 80, 160])
   console.log(`${String(seen).padStart(4)} signs ${ms(growth(10, seen))} ms`);
+
+console.log(
+  `\nload of the machine while measuring: ${loadavg()
+    .map((load) => load.toFixed(1))
+    .join(' ')} (1, 5, 15 minutes)`,
+);

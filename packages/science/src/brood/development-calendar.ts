@@ -9,15 +9,12 @@ export interface StageDays {
   readonly capped: number;
 }
 
-/** Days of each stage ("The life cycle of the honey bee", stage days by caste; worker also NZ-DEV). */
+/** Days of each stage (DEV-CASTE; worker also NZ-DEV). */
 export const stageDays: Readonly<Record<Caste, StageDays>> = {
   worker: { egg: 3, larva: 6, capped: 12 },
   drone: { egg: 3, larva: 6.5, capped: 14.5 },
   queen: { egg: 3, larva: 5.5, capped: 7.5 },
 };
-
-/** Where the stage days come from. */
-export const stageDaysSources = ['DEV-CASTE', 'NZ-DEV'] as const;
 
 /** Days from laying to emerging. */
 export function totalDays(caste: Caste): number {

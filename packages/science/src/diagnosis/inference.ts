@@ -218,11 +218,16 @@ export class Inference {
         const d = steps[level] as number;
         const start = level * size;
         if (f === 1 && d === 0) {
-          product.copyWithin(start, 0, size);
+          if (upper < grades) product.copyWithin(start, 0, size);
           difference.copyWithin(start, 0, size);
           continue;
         }
         const e = f - d;
+        if (upper >= grades) {
+          // At the highest grade the product is 1 everywhere: D' = d + D e.
+          for (let s = 0; s < size; s++) difference[start + s] = d + (difference[s] as number) * e;
+          continue;
+        }
         for (let s = 0; s < size; s++) {
           const p = product[s] as number;
           product[start + s] = p * f;

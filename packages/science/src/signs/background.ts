@@ -1,5 +1,5 @@
 import type { SourcedValue } from '@combside/sources/sourced-value';
-import { type SignId, signOf } from './catalogue.ts';
+import type { SignId } from './catalogue.ts';
 import { band, bandOf } from './levels.ts';
 import { linkOf } from './links.ts';
 
@@ -45,8 +45,3 @@ export function backgroundOf(sign: SignId): SourcedValue {
  * Expert band.
  */
 export const unmentionedOfHealthyBrood: SourcedValue = band(0.5, 0.98);
-
-/** True when the sign is of healthy brood and every condition takes from it. */
-export function isTakenAway(sign: SignId): boolean {
-  return signOf(sign).ofHealthyBrood;
-}
