@@ -51,6 +51,7 @@ export const refusals = [
   'casework.refused.label-taken',
   'casework.refused.position-missing',
   'casework.refused.same-district',
+  'casework.refused.movement-nowhere',
   'casework.refused.reason-missing',
 ] as const;
 

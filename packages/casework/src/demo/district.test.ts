@@ -3,6 +3,7 @@ import { loadPack } from '@combside/law/load-pack';
 import { canonicalBytes } from '@combside/record/canonical';
 import type { AssessmentBody } from '@combside/record/kinds/assessment';
 import type { ExaminationBody } from '@combside/record/kinds/examination';
+import type { MovementBody } from '@combside/record/kinds/movement';
 import { kinds } from '@combside/record/kinds/registry';
 import { describe, expect, test } from 'vitest';
 import type { Done } from '../act.ts';
@@ -91,6 +92,16 @@ describe('its story', () => {
     expect(found).toContain(first);
     expect(found).toContain(second);
     expect(found).not.toContain(journey);
+  });
+
+  test('the office was told how it travelled, but for the robbing', () => {
+    const told = bodies<MovementBody>('movement').map(({ body }) => [body.from, body.to, body.what, body.how]);
+    const [first, second, journey] = truth.outbreak;
+    expect(told).toEqual([
+      [first, second, 'colonies', 'moved'],
+      [first, journey, 'nuclei', 'sold'],
+    ]);
+    expect(truth.spread.filter((one) => one.by === 'robbing')).toHaveLength(1);
   });
 
   test('one suspicion was a wrong lead: no foulbrood was ever there', () => {

@@ -1,4 +1,4 @@
-import { dateOf, instantOf } from '@combside/law/calendar';
+import { dateOf, dayOf, instantOf } from '@combside/law/calendar';
 import type { ApiaryBody } from '@combside/record/kinds/apiary';
 import { handover } from '@combside/record/kinds/handover';
 import { note } from '@combside/record/kinds/note';
@@ -12,6 +12,7 @@ import { calmConditions, standingAt, startVisit } from '../examine/start-visit.t
 import { walk } from '../examine/walk.ts';
 import { planVisit } from '../plan/today.ts';
 import { changeApiary } from '../register/apiary.ts';
+import { newMovement } from '../register/movement.ts';
 import { acceptColonyChange, openProposals } from '../register/settle.ts';
 import { makeInspectionRecord } from '../report/make-inspection-record.ts';
 import { carriedOut } from './carried-out.ts';
@@ -48,7 +49,7 @@ export async function playHistory(world: World, register: DemoRegister, truth: T
       { daysAgo: story.daysAgo, hour: story.hour, play: () => playVisit(world, register, truth, story) },
     ]),
     ...movesOf(world, register),
-    ...tradeOf(world, register),
+    ...tradeOf(world, register, truth),
   ].sort((a, b) => b.daysAgo - a.daysAgo || a.hour - b.hour);
   for (const one of happenings) await one.play();
 }
@@ -401,21 +402,48 @@ function movesOf(world: World, register: DemoRegister): Happening[] {
   );
 }
 
-/** What is known of trade stands in notes; a register of movements comes later. */
-function tradeOf(world: World, register: DemoRegister): Happening[] {
-  const [first, second] = register.source as readonly [string, string];
-  const write = (daysAgo: number, apiary: string, text: string): Happening => ({
-    daysAgo,
+/** What the office has been told of trade: one colony moved between a keeper's own apiaries, and nuclei sold. */
+function tradeOf(world: World, register: DemoRegister, truth: Truth): Happening[] {
+  const [first] = register.source as readonly [string, string];
+  const told = truth.spread
+    .filter((one) => one.from !== one.to)
+    .map(
+      (one): Happening => ({
+        daysAgo: one.day - 1,
+        hour: 10,
+        play() {
+          const at = world.at(one.day - 1, 10);
+          const on = (daysAgo: number) => dayOf(instantOf(world.at(daysAgo, 12)));
+          const moved = one.by === 'moved colony';
+          const act = newMovement(
+            world.ledger.newId(at),
+            {
+              from: one.from,
+              to: one.to,
+              what: moved ? 'colonies' : 'nuclei',
+              quantity: moved ? 1 : 2,
+              colonies: [],
+              how: moved ? 'moved' : 'sold',
+              earliest: on(one.day + 2),
+              latest: on(one.day),
+              knownBy: 'told by the keeper',
+            },
+            { from: world.ledger.apiary(one.from), to: world.ledger.apiary(one.to) },
+          );
+          const pen = { author: officeLead.id, device: officeLead.device.id, at };
+          world.ledger.write(pen, carriedOut(act).proposals);
+        },
+      }),
+    );
+  const asked: Happening = {
+    daysAgo: 48,
     hour: 10,
     play() {
-      const pen = { author: officeLead.id, device: officeLead.device.id, at: world.at(daysAgo, 10) };
-      const about = { type: 'apiary', id: apiary };
+      const pen = { author: officeLead.id, device: officeLead.device.id, at: world.at(48, 10) };
+      const text = 'Invented example: the keeper says that nuclei were sold last year, buyers to be asked.';
+      const about = { type: 'apiary', id: first };
       world.ledger.write(pen, [{ kind: note.kind, version: note.version, about, body: { text }, replaces: [] }]);
     },
-  });
-  return [
-    write(429, second, 'Invented example: one colony came from the keeper’s first apiary.'),
-    write(379, register.journey, 'Invented example: two nuclei bought from a sideline keeper in the district.'),
-    write(48, first, 'Invented example: the keeper says that nuclei were sold last year, buyers to be asked.'),
-  ];
+  };
+  return [...told, asked];
 }

@@ -1,5 +1,5 @@
 import { type ApiaryBody, apiary, apiaryBody } from '@combside/record/kinds/apiary';
-import { note } from '@combside/record/kinds/note';
+import { reason as reasonKind } from '@combside/record/kinds/reason';
 import type { ApiaryState, ColonyState } from '@combside/record/states';
 import { type Act, done, finding, refused } from '../act.ts';
 import { saysSuspect } from '../assess/suspicion.ts';
@@ -41,6 +41,7 @@ export function changeApiary(
  * there travels with it, which is said.
  *
  * @param position where it stands now; null keeps the position as it is
+ * @param entryId a fresh identifier for the changed entry, since the reason has to name it
  */
 export function moveApiary(
   state: ApiaryState,
@@ -48,6 +49,7 @@ export function moveApiary(
   district: string,
   position: ApiaryBody['position'],
   reason: string,
+  entryId: string,
 ): Act {
   const before = state.apiary.current?.body;
   if (!before) return refused('casework.refused.not-in-register');
@@ -61,8 +63,21 @@ export function moveApiary(
   );
   return done(
     [
-      { kind: apiary.kind, version: apiary.version, about: state.about, body, replaces: seen(state.apiary) },
-      { kind: note.kind, version: note.version, about: state.about, body: { text: reason.trim() }, replaces: [] },
+      {
+        id: entryId,
+        kind: apiary.kind,
+        version: apiary.version,
+        about: state.about,
+        body,
+        replaces: seen(state.apiary),
+      },
+      {
+        kind: reasonKind.kind,
+        version: reasonKind.version,
+        about: state.about,
+        body: { explains: entryId, text: reason.trim() },
+        replaces: [],
+      },
     ],
     suspects.length > 0
       ? [finding('casework.register.case-travels', 'warns', { count: suspects.length, district }, state.about)]

@@ -1,8 +1,10 @@
+import type { MovementBody } from '@combside/record/kinds/movement';
 import { describe, expect, test } from 'vitest';
 import { arrival, hive, siteBody, smallSite } from '../acceptance/small-site.ts';
 import { changeApiary, moveApiary, newApiary, unregisteredSite } from './apiary.ts';
 import { changeColony, newColony } from './colony.ts';
 import { changeKeeper } from './keeper.ts';
+import { newMovement } from './movement.ts';
 import { proposeChange } from './propose-change.ts';
 import { acceptApiaryChange, openProposals, settleContested } from './settle.ts';
 
@@ -73,8 +75,16 @@ describe('refused', () => {
       'casework.refused.unknown-field',
     ],
     ['a value that cannot be', proposeChange(apiary, 'coloniesRegistered', -1, null, ''), 'casework.refused.shape'],
-    ['the same district', moveApiary(apiary, colonies, 'quillmoor', null, 'sold'), 'casework.refused.same-district'],
-    ['a move without a reason', moveApiary(apiary, colonies, 'fellmoor', null, ' '), 'casework.refused.reason-missing'],
+    [
+      'the same district',
+      moveApiary(apiary, colonies, 'quillmoor', null, 'sold', site.newId()),
+      'casework.refused.same-district',
+    ],
+    [
+      'a move without a reason',
+      moveApiary(apiary, colonies, 'fellmoor', null, ' ', site.newId()),
+      'casework.refused.reason-missing',
+    ],
     [
       'a roadside site without a position',
       unregisteredSite({
@@ -123,10 +133,50 @@ test('a roadside site needs no owner', () => {
   });
 });
 
-test('a move to another district keeps the position unless a new one is given, and says why in a note', () => {
+test('a move to another district keeps the position unless a new one is given, and says why', () => {
   const site = smallSite();
-  site.carryOut(moveApiary(site.ledger.apiary(site.apiary), [], 'fellmoor', null, 'sold with the land'), arrival);
+  site.carryOut(
+    moveApiary(site.ledger.apiary(site.apiary), [], 'fellmoor', null, 'sold with the land', site.newId()),
+    arrival,
+  );
   const state = site.ledger.apiary(site.apiary);
   expect(state.apiary.current?.body).toMatchObject({ district: 'fellmoor', position: siteBody.position });
-  expect(state.notes[0]?.body.text).toBe('sold with the land');
+  expect(state.reasons[0]?.body).toEqual({
+    explains: state.apiary.current?.written.entry,
+    text: 'sold with the land',
+  });
+});
+
+describe('a movement', () => {
+  const site = smallSite();
+  const here = site.ledger.apiary(site.apiary);
+  const body: MovementBody = {
+    from: site.apiary,
+    to: null,
+    what: 'nuclei',
+    quantity: 2,
+    colonies: [],
+    how: 'sold',
+    earliest: '2027-05-01',
+    latest: '2027-05-03',
+    knownBy: 'told by the keeper',
+  };
+  const enter = (
+    change: Partial<MovementBody> = {},
+    ends: Parameters<typeof newMovement>[2] = { from: here, to: null },
+  ) => newMovement(site.newId(), { ...body, ...change }, ends);
+
+  test('needs only one end', () => {
+    expect(enter().ok).toBe(true);
+  });
+
+  test.each([
+    ['neither end', enter({ from: null }, { from: null, to: null }), 'casework.refused.movement-nowhere'],
+    ['the same end twice', enter({ to: site.apiary }, { from: here, to: here }), 'casework.refused.movement-nowhere'],
+    ['an apiary that is not the one shown', enter({ from: site.keeper }), 'casework.refused.not-in-register'],
+    ['days the wrong way round', enter({ latest: '2027-04-30' }), 'casework.refused.time-runs-backward'],
+    ['no nuclei at all', enter({ quantity: 0 }), 'casework.refused.shape'],
+  ])('is refused with %s', (_, act, reason) => {
+    expect(act).toMatchObject({ ok: false, reason });
+  });
 });

@@ -270,6 +270,8 @@ export const casework = {
   'casework.refused.nothing-contested': 'Es gibt nichts zu klären.',
   'casework.refused.label-taken': 'Ein anderes Volk hier heißt schon {label}.',
   'casework.refused.position-missing': 'Ein Stand ohne Lage ist nicht wiederzufinden. Zuerst die Lage aufnehmen.',
+  'casework.refused.movement-nowhere':
+    'Eine Bewegung braucht einen Ort, von dem oder zu dem sie ging, und beide sind verschieden.',
   'casework.refused.same-district': 'Der Stand gehört schon zu {district}.',
   'casework.refused.reason-missing': 'Den Grund angeben.',
 

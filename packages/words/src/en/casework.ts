@@ -263,6 +263,7 @@ export const casework = {
   'casework.refused.nothing-contested': 'There is nothing to settle.',
   'casework.refused.label-taken': 'Another colony here is called {label}.',
   'casework.refused.position-missing': 'A site without a position cannot be found again. Take the position first.',
+  'casework.refused.movement-nowhere': 'A movement needs a place it came from or went to, and they differ.',
   'casework.refused.same-district': 'The apiary belongs to {district} already.',
   'casework.refused.reason-missing': 'Say why.',
 
