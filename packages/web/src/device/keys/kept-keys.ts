@@ -1,5 +1,5 @@
 import type { Keys } from '@combside/record/ports';
-import type { DeviceDatabase } from '../store/database.ts';
+import type { DeviceDatabase } from '../store/schema.ts';
 import { ecdsa, ecdsaSha256, publicKeyText } from './web-ports.ts';
 
 /**

@@ -1,7 +1,7 @@
 import { toHex } from '@combside/record/bytes';
 import type { PhotographReference } from '@combside/record/kinds/examination';
 import { webHasher } from '../keys/web-ports.ts';
-import type { DeviceDatabase } from '../store/database.ts';
+import type { DeviceDatabase } from '../store/schema.ts';
 
 /** Photographs on the device: original bytes under their own SHA-256, until and after the office has them. */
 export interface Photographs {

@@ -31,7 +31,7 @@ import {
 } from '@combside/record/store';
 import type { FoldedType, Summary, SummaryByType, Where } from '@combside/record/summary';
 import type { IDBPTransaction, StoreNames } from 'idb';
-import type { DeviceDatabase, DeviceSchema, PackRecord, SingleRecord, SummaryRecord } from './database.ts';
+import type { DeviceDatabase, DeviceSchema, PackRecord, SingleRecord, SummaryRecord } from './schema.ts';
 import { SummaryTable } from './summary-table.ts';
 
 /** From so many entries on a commit makes a pack. */

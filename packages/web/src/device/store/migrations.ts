@@ -1,5 +1,5 @@
 import type { IDBPDatabase, IDBPTransaction, StoreNames } from 'idb';
-import type { DeviceSchema } from './database.ts';
+import type { DeviceSchema } from './schema.ts';
 
 /** One step in the life of the database's shape. A step that was ever shipped is never edited. */
 export interface Migration {

@@ -3,7 +3,7 @@ import { exchange, type SyncFault, type SyncPorts } from '@combside/record/sync'
 import { TransportError, type TransportFailure } from '@combside/record/transport';
 import type { Photographs } from '../photographs/photographs.ts';
 import { sendPhotographs } from '../photographs/send-photographs.ts';
-import type { DeviceDatabase } from '../store/database.ts';
+import type { DeviceDatabase } from '../store/schema.ts';
 
 /** What one turn of the loop came to. */
 export interface Turn {

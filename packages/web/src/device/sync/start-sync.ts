@@ -1,6 +1,6 @@
 import type { SyncFault } from '@combside/record/sync';
-import type { DeviceDatabase } from '../store/database.ts';
 import type { IndexedStore } from '../store/indexed-store.ts';
+import type { DeviceDatabase } from '../store/schema.ts';
 import type { Turn } from './exchange-loop.ts';
 import type { ToPage, ToWorker } from './messages.ts';
 
