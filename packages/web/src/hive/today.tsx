@@ -6,7 +6,7 @@ import { Link } from 'wouter';
 import { dayEdges } from '../app/day-edges.ts';
 import { sayId } from '../ui/say-sentence.ts';
 import { useWords } from '../ui/words-context.tsx';
-import { useField, useStorageStatus, useSummaries } from './field.tsx';
+import { useField, useStorageStatus, useSummaries, useSyncStatus } from './field.tsx';
 import { Screen } from './screen.tsx';
 
 /** What is to be done today, what is under way, and the way to any other apiary. */
@@ -14,6 +14,7 @@ export function Today() {
   const words = useWords();
   const field = useField();
   const storage = useStorageStatus();
+  const sync = useSyncStatus();
   const rows = useSummaries('visit', { inspector: field.session.person });
   const day = dayEdges(field.now(), field.timeZone);
   const wanted = useMemo(
@@ -21,10 +22,12 @@ export function Today() {
     [rows, day.start, day.end],
   );
   const opened = useOpened(wanted);
-  if (!wanted || !opened) {
+  // Half a district is worse than none: visits would stand here as planned that were made long ago.
+  const firstFetch = sync.lastExchangeAt === null && sync.network && sync.failure === null;
+  if (!wanted || !opened || firstFetch) {
     return (
       <Screen title={words.say('hive.today.title')}>
-        <p>{words.say('front.opening')}</p>
+        <p>{words.say(firstFetch ? 'hive.today.fetching' : 'front.opening')}</p>
       </Screen>
     );
   }

@@ -297,4 +297,5 @@ export const hive = {
   'hive.result.next-steps': 'Was als Nächstes kommt',
   'hive.status.sign-in-again': 'zum Senden neu anmelden',
   'hive.status.office-silent': 'das Amt antwortet nicht',
+  'hive.today.fetching': 'Der Bezirk wird auf dieses Telefon geholt. Das geschieht einmal.',
 } as const satisfies Record<keyof typeof english, string>;

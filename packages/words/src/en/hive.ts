@@ -291,4 +291,5 @@ export const hive = {
   'hive.result.next-steps': 'What comes next',
   'hive.status.sign-in-again': 'Sign in again to send',
   'hive.status.office-silent': 'the office does not answer',
+  'hive.today.fetching': 'The district is being fetched to this phone. This happens once.',
 } as const;
