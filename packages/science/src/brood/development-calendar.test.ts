@@ -11,9 +11,9 @@ describe('the development calendar', () => {
   });
 
   it('3: the stages add up, and the clock agrees with them (DEV-CASTE, arithmetic)', () => {
-    expect(Object.values(stageDays.worker)).toEqual([3, 6, 12]);
-    expect(Object.values(stageDays.drone)).toEqual([3, 6.5, 14.5]);
-    expect(Object.values(stageDays.queen)).toEqual([3, 5.5, 7.5]);
+    expect(stageDays.worker).toMatchObject({ egg: 3, larva: 6, capped: 12 });
+    expect(stageDays.drone).toMatchObject({ egg: 3, larva: 6.5, capped: 14.5 });
+    expect(stageDays.queen).toMatchObject({ egg: 3, larva: 5.5, capped: 7.5 });
     expect(workerClock.capped).toBe(stageDays.worker.egg + stageDays.worker.larva);
     expect(workerClock.emerges).toBe(totalDays('worker'));
   });

@@ -1,3 +1,4 @@
+import type { SourceId } from '@combside/sources/bibliography';
 import type { SourcedValue } from '@combside/sources/sourced-value';
 
 export type Caste = 'worker' | 'drone' | 'queen';
@@ -9,11 +10,11 @@ export interface StageDays {
   readonly capped: number;
 }
 
-/** Days of each stage (DEV-CASTE; worker also NZ-DEV). */
-export const stageDays: Readonly<Record<Caste, StageDays>> = {
-  worker: { egg: 3, larva: 6, capped: 12 },
-  drone: { egg: 3, larva: 6.5, capped: 14.5 },
-  queen: { egg: 3, larva: 5.5, capped: 7.5 },
+/** Days of each stage, with where they come from. */
+export const stageDays: Readonly<Record<Caste, StageDays & { readonly sources: readonly SourceId[] }>> = {
+  worker: { egg: 3, larva: 6, capped: 12, sources: ['DEV-CASTE', 'NZ-DEV'] },
+  drone: { egg: 3, larva: 6.5, capped: 14.5, sources: ['DEV-CASTE'] },
+  queen: { egg: 3, larva: 5.5, capped: 7.5, sources: ['DEV-CASTE'] },
 };
 
 /** Days from laying to emerging. */
