@@ -105,7 +105,7 @@ for (let n = 0; n < pictures; n++) {
   const result = readComb(painted);
   all.add(painted, result);
   (settings.pitch < 15 ? small : large).add(painted, result);
-  if (process.env['EACH']) {
+  if (process.env.EACH) {
     const one = new Tally();
     one.add(painted, result);
     console.log(

@@ -24,13 +24,16 @@ if (process.argv[2] === 'once') {
   const decoded = await decodePicture(readFileSync(process.argv[3] as string));
   if ('problem' in decoded) throw new Error(decoded.problem);
   const between = performance.now();
+  const before = process.cpuUsage();
   const result = readComb(decoded.picture);
   const end = performance.now();
+  const used = process.cpuUsage(before);
   const memory = process.resourceUsage().maxRSS / 1024;
   console.log(
     JSON.stringify({
       decode: between - start,
       read: end - between,
+      cpu: (used.user + used.system) / 1000,
       memory,
       cells: result.cells.length,
       verdict: result.verdict,
@@ -59,7 +62,7 @@ if (process.argv[2] === 'once') {
       .resize(4000, 3000, { fit: 'fill', kernel: 'cubic' })
       .jpeg({ quality: 90 })
       .toFile(file);
-    const took: { decode: number; read: number; memory: number; cells: number; verdict: string }[] = [];
+    const took: { decode: number; read: number; cpu: number; memory: number; cells: number; verdict: string }[] = [];
     for (let n = 0; n < runs; n++) {
       const out = execFileSync(process.execPath, ['--import', 'tsx', new URL(import.meta.url).pathname, 'once', file], {
         encoding: 'utf8',
@@ -70,7 +73,7 @@ if (process.argv[2] === 'once') {
     const ours = best.decode + best.read;
     for (const one of took) {
       console.log(
-        `decode ${one.decode.toFixed(0)} ms, read ${one.read.toFixed(0)} ms, together ${(one.decode + one.read).toFixed(0)} ms, ` +
+        `decode ${one.decode.toFixed(0)} ms, read ${one.read.toFixed(0)} ms (${one.cpu.toFixed(0)} ms of processor), together ${(one.decode + one.read).toFixed(0)} ms, ` +
           `most memory ${one.memory.toFixed(0)} MB, ${one.verdict}, ${one.cells} cells`,
       );
     }

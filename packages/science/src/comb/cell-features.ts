@@ -5,7 +5,7 @@
  * capping may be twice as bright in one as in the other.
  */
 import type { LatticeCell } from './lattice-growth.ts';
-import { brightness, type Picture, type Plane, shrink, valueAt, windowMean } from './picture.ts';
+import { brightness, halve, type Picture, type Plane, shrink, valueAt, windowMean } from './picture.ts';
 
 /** Points across the straightened cell, and how far it reaches from the centre in pitches. */
 const points = 15;
@@ -14,6 +14,9 @@ const coarsePoints = 5;
 const coarseReach = 0.6;
 /** Pitch at which cells are looked at; larger ones are shrunk to it. */
 const viewPitch = 21;
+
+/** How much smaller the planes of the surroundings are. */
+const coarser = 4;
 
 /** Number of values `CellView.features` gives. */
 export const featureCount = points * points + 3 * coarsePoints * coarsePoints + 3 * 6 + 9;
@@ -42,18 +45,25 @@ export class CellView {
     this.ratioY = this.grey.height / picture.height;
     this.redness = less(colour.red, this.grey);
     this.blueness = less(colour.blue, this.grey);
-    const around = Math.max(8, Math.round(2.6 * pitch * scale));
-    this.greyMean = windowMean(this.grey, around);
-    const squares = new Float32Array(this.grey.data.length);
-    for (let k = 0; k < squares.length; k++) {
-      const d = (this.grey.data[k] as number) - (this.greyMean.data[k] as number);
-      squares[k] = d * d;
+    // The surroundings are smooth: a quarter of the size is enough for them.
+    const around = Math.max(2, Math.round((2.6 * pitch * scale) / coarser));
+    const { width, height } = this.grey;
+    const smaller = (plane: Plane): Plane => halve(halve(plane));
+    this.greyMean = windowMean(smaller(this.grey), around);
+    const squares = new Float32Array(width * height);
+    for (let y = 0, k = 0; y < height; y++) {
+      const row = Math.min(this.greyMean.height - 1, y >> 2) * this.greyMean.width;
+      for (let x = 0; x < width; x++, k++) {
+        const mean = this.greyMean.data[row + Math.min(this.greyMean.width - 1, x >> 2)] as number;
+        const d = (this.grey.data[k] as number) - mean;
+        squares[k] = d * d;
+      }
     }
-    const variance = windowMean({ width: this.grey.width, height: this.grey.height, data: squares }, around);
-    for (let k = 0; k < squares.length; k++) squares[k] = Math.sqrt(Math.max(0, variance.data[k] as number));
-    this.greySpread = { width: this.grey.width, height: this.grey.height, data: squares };
-    this.rednessMean = windowMean(this.redness, around);
-    this.bluenessMean = windowMean(this.blueness, around);
+    const variance = windowMean(smaller({ width, height, data: squares }), around);
+    const spread = Float32Array.from(variance.data, (v) => Math.sqrt(Math.max(0, v)));
+    this.greySpread = { width: variance.width, height: variance.height, data: spread };
+    this.rednessMean = windowMean(smaller(this.redness), around);
+    this.bluenessMean = windowMean(smaller(this.blueness), around);
     const soft = Math.max(1, Math.round(0.18 * pitch * scale));
     this.softGrey = windowMean(this.grey, soft);
     this.softRed = windowMean(this.redness, soft);
@@ -82,10 +92,12 @@ export class CellView {
     // Comb axes: e1 along the row, e2 across it; b = e1 / 2 + e2 * root(3) / 2.
     const e2x = (bx - 0.5 * ax) / 0.8660254;
     const e2y = (by - 0.5 * ay) / 0.8660254;
-    const mean = valueAt(this.greyMean, x, y);
-    const spread = valueAt(this.greySpread, x, y) + 6;
-    const redMean = valueAt(this.rednessMean, x, y);
-    const blueMean = valueAt(this.bluenessMean, x, y);
+    const cx = (x + 0.5) / coarser - 0.5;
+    const cy = (y + 0.5) / coarser - 0.5;
+    const mean = valueAt(this.greyMean, cx, cy);
+    const spread = valueAt(this.greySpread, cx, cy) + 6;
+    const redMean = valueAt(this.rednessMean, cx, cy);
+    const blueMean = valueAt(this.bluenessMean, cx, cy);
     let n = 0;
     let own = 0;
     let ownSquares = 0;

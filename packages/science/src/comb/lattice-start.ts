@@ -30,6 +30,13 @@ export interface LatticeStart {
   readonly strength: number;
 }
 
+/** The planes of one size, `enlarge` times smaller than the plane given. */
+export interface StartLevel {
+  readonly walls: Plane;
+  readonly tone: Plane;
+  readonly enlarge: number;
+}
+
 const tile = 128;
 const half = tile / 2;
 const smallestRadius = 3.6;
@@ -41,10 +48,15 @@ const largestRadius = 24;
  * @param grey brightness, 0 to 255
  * @param tilesAcross about how many tiles to try along the longer side at each size
  * @param checkpoint called before each size; throw from it to stop
- * @returns one start per tile in which a lattice was found, strongest first
+ * @returns one start per tile in which a lattice was found, strongest first, and the planes they were found on
  */
-export function latticeStarts(grey: Plane, tilesAcross: number, checkpoint: () => void = () => {}): LatticeStart[] {
+export function latticeStarts(
+  grey: Plane,
+  tilesAcross: number,
+  checkpoint: () => void = () => {},
+): { starts: LatticeStart[]; levels: StartLevel[] } {
   const starts: LatticeStart[] = [];
+  const levels: StartLevel[] = [];
   const transform = tileTransform(tile);
   const real = new Float64Array(tile * tile);
   const imaginary = new Float64Array(tile * tile);
@@ -59,6 +71,7 @@ export function latticeStarts(grey: Plane, tilesAcross: number, checkpoint: () =
     const level = plane;
     const walls = wallPlane(level, 14);
     const tone = evenOut(level, 14, 4);
+    levels.push({ walls, tone, enlarge });
     const place = (length: number): number[] => {
       const room = length - tile;
       if (room <= 0) return [Math.round(room / 2)];
@@ -119,7 +132,7 @@ export function latticeStarts(grey: Plane, tilesAcross: number, checkpoint: () =
     plane = halve(level);
     enlarge *= 2;
   }
-  return starts.sort((one, other) => other.strength - one.strength);
+  return { starts: starts.sort((one, other) => other.strength - one.strength), levels };
 }
 
 interface Peak {

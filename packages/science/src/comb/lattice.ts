@@ -1,14 +1,7 @@
 /** Finds the whole lattice of a picture: start, choice among rival starts, growth in pieces, pruning and smoothing. */
-import {
-  type GrowthPlanes,
-  growLattice,
-  type LatticeCell,
-  neighbourSteps,
-  PlaceIndex,
-  solveSix,
-} from './lattice-growth.ts';
-import { agreeingStarts, type LatticeStart, latticeStarts } from './lattice-start.ts';
-import { halve, type Picture, type Plane, shrinkToGrey } from './picture.ts';
+import { growLattice, type LatticeCell, neighbourSteps, PlaceIndex, solveSix } from './lattice-growth.ts';
+import { agreeingStarts, type LatticeStart, latticeStarts, type StartLevel } from './lattice-start.ts';
+import { type Picture, shrinkToGrey } from './picture.ts';
 import { evenOut, wallPlane } from './wall-plane.ts';
 
 /** A found lattice. All lengths in pixels of the picture given. */
@@ -38,14 +31,14 @@ const mostCells = 20_000;
  */
 export function findLattice(picture: Picture, options: LatticeOptions = {}): Lattice {
   const checkpoint = options.checkpoint ?? (() => {});
-  // A comb is some eighty cells wide, so 1600 pixels across show a start unless the comb is far away in a large picture.
+  // A comb is some eighty cells wide, so 1400 pixels across show a start unless the comb is far away in a large picture.
   const longest = Math.max(picture.width, picture.height);
-  const scales = longest > 2200 ? [1600 / longest, Math.min(1, 3200 / longest)] : [1];
+  const scales = longest > 1500 ? [1400 / longest, Math.min(1, 3200 / longest)] : [1];
   for (const scale of scales) {
     const grey = shrinkToGrey(picture, scale);
     checkpoint();
-    const starts = latticeStarts(grey, 8, checkpoint);
-    const best = chooseStarts(grey, starts, checkpoint)[options.attempt ?? 0];
+    const { starts, levels } = latticeStarts(grey, 8, checkpoint);
+    const best = chooseStarts(levels, starts, checkpoint)[options.attempt ?? 0];
     if (!best) continue;
     return growAll(picture, best, scale, options, checkpoint);
   }
@@ -57,30 +50,21 @@ export function findLattice(picture: Picture, options: LatticeOptions = {}): Lat
  * its rivals.
  */
 function chooseStarts(
-  grey: Plane,
+  levels: readonly StartLevel[],
   starts: readonly LatticeStart[],
   checkpoint: () => void,
 ): { group: LatticeStart[]; support: number }[] {
-  const levels: { plane: Plane; enlarge: number }[] = [{ plane: grey, enlarge: 1 }];
-  const made = new Map<number, GrowthPlanes>();
   const trials: { group: LatticeStart[]; support: number }[] = [];
   for (const group of agreeingStarts(starts, 12)) {
     let support = 0;
     for (const start of group.slice(0, 3)) {
-      let level = 0;
-      while (start.pitch / 2 ** (level + 1) >= 8.5) level++;
-      while (levels.length <= level) {
-        const last = levels[levels.length - 1] as { plane: Plane; enlarge: number };
-        levels.push({ plane: halve(last.plane), enlarge: last.enlarge * 2 });
-      }
-      const { plane, enlarge } = levels[level] as { plane: Plane; enlarge: number };
-      let planes = made.get(level);
-      if (!planes) {
-        planes = { walls: wallPlane(plane, 13), tone: evenOut(plane, 13, 4) };
-        made.set(level, planes);
-      }
-      const cells = growLattice(planes, scaled(start, 1 / enlarge), {
-        allowed: (x, y) => x >= 0 && y >= 0 && x < plane.width && y < plane.height,
+      let number = 0;
+      while (number + 1 < levels.length && start.pitch / 2 ** (number + 1) >= 8.5) number++;
+      const level = levels[number] as StartLevel;
+      const { enlarge } = level;
+      const { width, height } = level.walls;
+      const cells = growLattice(level, scaled(start, 1 / enlarge), {
+        allowed: (x, y) => x >= 0 && y >= 0 && x < width && y < height,
         mostCells: 160,
         checkpoint,
       });

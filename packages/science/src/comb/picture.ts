@@ -184,6 +184,40 @@ export function brightness(colour: { red: Plane; green: Plane; blue: Plane }): P
   return { width, height, data };
 }
 
+/** A picture of half the size, RGB, each pixel the rounded mean of two by two; an odd last row or column is left off. */
+export function halvePicture(picture: Picture): Picture {
+  const channels = channelsOf(picture);
+  const { width, data } = picture;
+  const w = width >> 1;
+  const h = picture.height >> 1;
+  const out = new Uint8Array(w * h * 3);
+  const row = width * channels;
+  for (let y = 0, t = 0; y < h; y++) {
+    for (let x = 0, s = 2 * y * row; x < w; x++, s += 2 * channels, t += 3) {
+      const r = s + channels;
+      const below = s + row;
+      const corner = below + channels;
+      out[t] =
+        ((data[s] as number) + (data[r] as number) + (data[below] as number) + (data[corner] as number) + 2) >> 2;
+      out[t + 1] =
+        ((data[s + 1] as number) +
+          (data[r + 1] as number) +
+          (data[below + 1] as number) +
+          (data[corner + 1] as number) +
+          2) >>
+        2;
+      out[t + 2] =
+        ((data[s + 2] as number) +
+          (data[r + 2] as number) +
+          (data[below + 2] as number) +
+          (data[corner + 2] as number) +
+          2) >>
+        2;
+    }
+  }
+  return { width: w, height: h, data: out };
+}
+
 /** Halves a plane by averaging two by two. */
 export function halve(plane: Plane): Plane {
   const w = plane.width >> 1;

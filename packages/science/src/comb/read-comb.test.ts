@@ -7,8 +7,8 @@ import { scoreCells } from './score-reading.ts';
 
 /** Square-on, no bees, good light: what any reader must read. Held-out family: never used for tuning or training. */
 const plain: FixedSettings = {
-  width: 560,
-  height: 420,
+  width: 420,
+  height: 320,
   frame: 'comb only',
   glove: false,
   brush: false,
@@ -42,8 +42,8 @@ describe('readComb on painted combs of the held-out family', () => {
     ['turned by 17 degrees', { pitch: 26, turn: 0.3 }],
     ['turned by 131 degrees', { pitch: 26, turn: 2.29 }],
     ['tilted by 25 degrees', { pitch: 26, turn: 0.1, tiltX: 0.436 }],
-    ['pitch 9', { pitch: 9, turn: 0.2 }],
-    ['pitch 60', { pitch: 60, turn: 0.05 }],
+    ['pitch 9', { pitch: 9, turn: 0.2, width: 260, height: 200 }],
+    ['pitch 60', { pitch: 60, turn: 0.05, width: 640, height: 480 }],
   ] as const)('finds the cells: %s', (_name, fixed) => {
     const { result, score } = scored(7, { ...fixed, camera: { ...plain.camera, blur: 0.03 * fixed.pitch + 0.3 } });
     expect(result.verdict).toBe('read');
@@ -68,8 +68,8 @@ describe('readComb on painted combs of the held-out family', () => {
     const seed = 12;
     const picture = painted(seed, {
       pitch: 38,
-      width: 700,
-      height: 520,
+      width: 560,
+      height: 420,
       content: { kind: 'all sealed', missed: 0.02, sick: 0.06, pollenPatches: 0, drone: 0, cappingSpread: 0.08 },
       light: { ...plain.light, direct: 0.5 },
     });

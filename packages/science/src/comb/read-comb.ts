@@ -12,7 +12,7 @@ import { classOfOutput, classShares, outputCount, outputs, readNetwork } from '.
 import { classifierWeights } from './classifier-weights.ts';
 import { findLattice, type Lattice } from './lattice.ts';
 import { type LatticeCell, neighbourSteps, PlaceIndex } from './lattice-growth.ts';
-import { checkPicture, type Picture } from './picture.ts';
+import { checkPicture, halvePicture, type Picture } from './picture.ts';
 import { type CombReading, readCells } from './reading.ts';
 import { blurOverPitch, type Exposure, exposureOf } from './sharpness.ts';
 
@@ -111,6 +111,8 @@ export class ReadingCancelled extends Error {
   }
 }
 
+/** Longer pictures are first tried at half the size, pixels. */
+const largestSide = 2200;
 const mostAttempts = 3;
 const smallestSide = 96;
 const smallestPitchPx = 7.5;
@@ -133,8 +135,12 @@ const outlyingFrom = 4;
  */
 export function readComb(picture: Picture, options: ReadOptions = {}, watch: ReadWatch = {}): CombResult {
   checkPicture(picture);
+  let told = -1;
   const step = (stage: ReadStage, done: number): void => {
     checkpoint();
+    // A second try at the full size goes through the stages again; what is told only goes forward.
+    if (done < told) return;
+    told = done;
     watch.progress?.(stage, done);
   };
   const checkpoint = (): void => {
@@ -144,6 +150,38 @@ export function readComb(picture: Picture, options: ReadOptions = {}, watch: Rea
     return refused(['picture-too-small'], 0, { brightness: 0, clipped: 0, detail: 0 });
   }
   step('looking', 0);
+  if (Math.max(picture.width, picture.height) > largestSide) {
+    // Cells of a large photograph are larger than they need be: read it at half the size, and only when they prove small
+    // at the full one.
+    const half = readAt(halvePicture(picture), halved(options), checkpoint, step);
+    if (half.pitchPx === 0 || half.pitchPx >= smallestCappingPitch * 0.8) return doubled(half);
+  }
+  return readAt(picture, options, checkpoint, step);
+}
+
+function halved(options: ReadOptions): ReadOptions {
+  return {
+    ...options,
+    ...(options.region ? { region: options.region.map(([x, y]) => [(x - 0.5) / 2, (y - 0.5) / 2] as const) } : {}),
+    ...(options.smallestPitch === undefined ? {} : { smallestPitch: options.smallestPitch / 2 }),
+  };
+}
+
+/** A result for the picture of twice the size. Blur is a share of the pitch and stays. */
+function doubled(result: CombResult): CombResult {
+  return {
+    ...result,
+    pitchPx: 2 * result.pitchPx,
+    cells: result.cells.map((cell) => ({ ...cell, x: 2 * cell.x + 0.5, y: 2 * cell.y + 0.5, pitch: 2 * cell.pitch })),
+  };
+}
+
+function readAt(
+  picture: Picture,
+  options: ReadOptions,
+  checkpoint: () => void,
+  step: (stage: ReadStage, done: number) => void,
+): CombResult {
   const exposure = exposureOf(picture);
   const measured: { brightness: number; clipped: number; detail: number; blur?: number } = {
     brightness: exposure.mean,

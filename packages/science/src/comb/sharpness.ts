@@ -13,7 +13,7 @@ export function blurOverPitch(picture: Picture, cells: readonly LatticeCell[]): 
   const pitch = pitchOf(seen[seen.length >> 1] as LatticeCell);
   const scale = Math.min(1, 30 / pitch);
   const grey = shrinkToGrey(picture, scale);
-  const every = Math.max(1, Math.floor(seen.length / 250));
+  const every = Math.max(1, Math.floor(seen.length / 120));
   const ratios: number[] = [];
   for (let n = 0; n < seen.length; n += every) {
     const cell = seen[n] as LatticeCell;
