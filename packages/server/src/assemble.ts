@@ -21,6 +21,8 @@ export interface Materials {
   readonly address: string;
   /** Folder of the built web app. */
   readonly web: string;
+  /** Id of the rule pack in force. */
+  readonly pack: string;
   readonly attemptsPerMinute?: number;
   /** Told of what nobody expected; never of a body. */
   readonly complain: (error: unknown) => void;
@@ -62,8 +64,8 @@ export async function assemble(materials: Materials): Promise<House> {
     arrivals,
     web: materials.web,
     // The law of the place is the agency's to say; without its word, the invented one of the demonstration.
-    pack: process.env.COMBSIDE_PACK ?? 'quillmoor',
     program: version(),
+    pack: materials.pack,
     server: office.key,
     now: () => new Date(),
     secure: address.startsWith('https:'),

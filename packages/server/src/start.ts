@@ -3,6 +3,7 @@ import type { Server } from 'node:http';
 import { join, resolve } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { parseArgs } from 'node:util';
+import { loadPack, packIds } from '@combside/law/load-pack';
 import type { Office } from '@combside/record/office';
 import { chooseLanguage } from '@combside/words/language';
 import { loadWords } from '@combside/words/load-words';
@@ -10,7 +11,7 @@ import type { Words } from '@combside/words/words';
 import { createAdaptorServer } from '@hono/node-server';
 import type { Accounts } from './accounts/accounts.ts';
 import { assemble } from './assemble.ts';
-import { type DemoAccount, demoAccounts, demoPassword, plantDemo } from './demo/plant.ts';
+import { type DemoAccount, demoAccounts, demoPack, demoPassword, plantDemo } from './demo/plant.ts';
 import { startJobs } from './jobs/jobs.ts';
 import { type Cluster, startCluster } from './store/cluster.ts';
 import { type Database, openDatabase } from './store/database.ts';
@@ -26,6 +27,8 @@ export interface ServerOptions {
   readonly address?: string;
   /** An agency's own PostgreSQL; the embedded one when left out. */
   readonly databaseUrl?: string;
+  /** Id of the rule pack in force: the law of the place. The invented one of the demo when left out. */
+  readonly pack?: string;
   /** Folder of the built web app; `packages/web/dist` when left out. */
   readonly web?: string;
   /** Sign-in attempts a minute from one address. */
@@ -68,6 +71,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const data = resolve(options.data);
   const host = options.host ?? '127.0.0.1';
   const web = options.web ?? fileURLToPath(new URL('../../web/dist', import.meta.url));
+  const pack = await loadPack(options.pack ?? demoPack);
   /** What to undo, newest first, when starting fails or the server stops. */
   const undo: (() => Promise<unknown>)[] = [];
   const unwind = async (): Promise<void> => {
@@ -94,7 +98,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     const address = options.address ?? `http://${host.includes(':') ? `[${host}]` : host}:${port}`;
     if (!isLoopback(host) && !address.startsWith('https:')) say(words.say('server.open-to-network', { host }));
 
-    const house = await assemble({ database, data, address, web, complain, ...limits(options) });
+    const house = await assemble({ database, data, address, web, pack: pack.id, complain, ...limits(options) });
     undo.push(house.close);
     const { app, office, accounts, part, photographs } = house;
     const jobs = await startJobs(database, backgroundWork(database, office, photographs), complain);
@@ -279,13 +283,15 @@ async function openDemo(server: RunningServer, words: Words<'server'>, say: (lin
   }
 }
 
-type Asked = Pick<ServerOptions, 'data' | 'port' | 'host' | 'address' | 'databaseUrl'> & { readonly demo: boolean };
+type Asked = Pick<ServerOptions, 'data' | 'port' | 'host' | 'address' | 'databaseUrl' | 'pack'> & {
+  readonly demo: boolean;
+};
 
 /** @returns the options, or the sentence that says what is wrong with them */
 function readOptions(args: readonly string[], words: Words<'server'>): Asked | string {
   const text = { type: 'string' } as const;
-  const known = { data: text, port: text, host: text, address: text, demo: { type: 'boolean' } } as const;
-  let values: { data?: string; port?: string; host?: string; address?: string; demo?: boolean };
+  const known = { data: text, port: text, host: text, address: text, pack: text, demo: { type: 'boolean' } } as const;
+  let values: { data?: string; port?: string; host?: string; address?: string; pack?: string; demo?: boolean };
   try {
     ({ values } = parseArgs({ args: [...args], options: known, strict: true }));
   } catch {
@@ -303,10 +309,14 @@ function readOptions(args: readonly string[], words: Words<'server'>): Asked | s
   if (values.address !== undefined && !/^https?:\/\/[^/]+$/.test(values.address)) {
     return words.say('server.option-value', { option: '--address', value: values.address });
   }
+  if (values.pack !== undefined && !(packIds as readonly string[]).includes(values.pack)) {
+    return words.say('server.option-value', { option: '--pack', value: values.pack });
+  }
   return {
     data: values.data ?? './data',
     port,
     demo: values.demo ?? false,
+    ...(values.pack === undefined ? {} : { pack: values.pack }),
     ...(values.host === undefined ? {} : { host: values.host }),
     ...(values.address === undefined ? {} : { address: values.address }),
     ...(process.env.DATABASE_URL ? { databaseUrl: process.env.DATABASE_URL } : {}),

@@ -84,6 +84,7 @@ export async function testHouse(web = '/nowhere', attemptsPerMinute = 1000): Pro
       database: over,
       data,
       address: 'http://127.0.0.1',
+      pack: 'quillmoor',
       web,
       attemptsPerMinute,
       complain: (error) => complaints.push(error),

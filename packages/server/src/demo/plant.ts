@@ -19,7 +19,8 @@ export const demoPassword = 'quillmoor-comb-7';
 /** The same every time, so that tours and tests find what they look for. */
 const demoSeed = 20_260_601;
 
-const demoPack = 'quillmoor';
+/** The rule pack of the invented place. */
+export const demoPack = 'quillmoor';
 
 /** Two servers that start at once on one database plant one district (number ours, chosen freely). */
 const demoLock = 3_301_406;

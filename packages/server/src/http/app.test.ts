@@ -6,6 +6,7 @@ import { greeting } from '@combside/contract/greeting';
 import { health, hello } from '@combside/contract/hello';
 import { me, people } from '@combside/contract/people';
 import { pullAnswer } from '@combside/contract/pull';
+import { oldestServed, protocolVersion } from '@combside/contract/version';
 import { visitPage } from '@combside/contract/visit-page';
 import { visits } from '@combside/contract/visits';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
@@ -54,7 +55,12 @@ afterAll(() => house.tearDown());
 describe('what everybody may ask', () => {
   test('hello says the protocol and the server, and health that the database answers', async () => {
     const greeted = hello.parse(await (await house.app.request('/api/hello')).json());
-    expect(greeted).toMatchObject({ protocol: 1, oldestServed: 1, invented: false, server: house.office.key });
+    expect(greeted).toMatchObject({
+      protocol: protocolVersion,
+      oldestServed,
+      invented: false,
+      server: house.office.key,
+    });
     const well = await house.app.request('/api/health');
     expect(well.status).toBe(200);
     expect(health.parse(await well.json())).toMatchObject({ well: true, staleStates: 0 });
@@ -134,7 +140,11 @@ describe('the office sees a visit as it arrived', () => {
     expect(districts.parse(await (await office.get('/api/districts')).json())).toEqual({
       districts: [{ district: 'north', invented: false, apiaries: 1, colonies: 2, visits: 1 }],
     });
-    expect(me.parse(await (await north.get('/api/me')).json())).toMatchObject({ name: 'Nell', districts: ['north'] });
+    expect(me.parse(await (await north.get('/api/me')).json())).toMatchObject({
+      name: 'Nell',
+      districts: ['north'],
+      pack: 'quillmoor',
+    });
     const known = people.parse(await (await north.get('/api/people')).json());
     expect(known.people.map((person) => person.name)).toEqual(['Combside', 'Nell', 'Otto', 'Sander']);
   });
@@ -171,8 +181,8 @@ describe('the record’s four questions', () => {
       const answer = await house.app.request('/api/greeting', { headers });
       return [answer.status, ((await answer.json()) as { code?: string }).code];
     };
-    expect(await asked('0')).toEqual([426, 'protocol-too-old']);
-    expect(await asked('2')).toEqual([409, 'protocol-too-new']);
+    expect(await asked(String(oldestServed - 1))).toEqual([426, 'protocol-too-old']);
+    expect(await asked(String(protocolVersion + 1))).toEqual([409, 'protocol-too-new']);
     expect(await asked(undefined)).toEqual([400, 'bad-request']);
     expect(await asked('one')).toEqual([400, 'bad-request']);
   });

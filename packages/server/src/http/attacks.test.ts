@@ -231,10 +231,10 @@ describe('pushing what is broken', () => {
   });
 
   test('what is no message is refused with where, never with what', async () => {
-    const wrong = await north.post('/api/push', { entries: [{ envelope: { secret: 'hunter2' } }] });
+    const wrong = await north.post('/api/pull', { scope: 'everyone', after: 'hunter2', limit: 1 });
     expect(wrong.status).toBe(400);
     const said = await wrong.text();
-    expect(said).toContain('entries.0.');
+    expect(said).toContain('after: ');
     expect(said).not.toContain('hunter2');
     const raw = (body: string) => house.app.request('/api/push', { method: 'POST', headers: north.headers, body });
     expect((await raw('{')).status).toBe(400);

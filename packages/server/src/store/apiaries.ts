@@ -62,6 +62,7 @@ function lineOf(row: Row): ApiaryLine {
   return {
     apiary: summary.about.id,
     name: summary.name,
+    number: summary.number,
     district: summary.district ?? '',
     keeper: summary.keeper,
     keeperName: row.keeper_name,

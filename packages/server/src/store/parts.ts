@@ -1,4 +1,3 @@
-import type { Entry } from '@combside/record/entry';
 import type { Checkpoint, Greeting, Page, PushResult } from '@combside/record/transport';
 import type { Rights } from './rights.ts';
 
@@ -36,7 +35,7 @@ export interface PhotographsPart {
 /** The office as the wire sees it: the four questions of the record's transport, asked by one person. */
 export interface OfficePart {
   readonly greet: (rights: Rights) => Promise<Greeting>;
-  readonly push: (rights: Rights, entries: readonly Entry[]) => Promise<readonly PushResult[]>;
+  readonly push: (rights: Rights, entries: readonly unknown[]) => Promise<readonly PushResult[]>;
   readonly pull: (rights: Rights, scope: string, after: number, limit: number) => Promise<Page>;
   readonly checkpoint: (rights: Rights, scope: string, position: number) => Promise<Checkpoint>;
 }
