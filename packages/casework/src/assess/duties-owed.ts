@@ -1,7 +1,6 @@
 import { type Duty, duties, type Fact } from '@combside/law/duties';
 import type { Pack } from '@combside/law/pack';
 import type { ColonyState } from '@combside/record/states';
-import { saysSuspect } from './suspicion.ts';
 
 /**
  * What the record of some colonies says to the law: suspicions stated, notifiable finds, masked looks, other causes that
@@ -43,9 +42,4 @@ function factsOf(colony: ColonyState, made: ColonyState['assessments'][number], 
 /** What is owed for these colonies. `now` is handed in by the edge. */
 export function dutiesOwed(colonies: readonly ColonyState[], pack: Pack, now: string): Duty[] {
   return duties(factsFrom(colonies, pack), pack, now);
-}
-
-/** Whether a suspicion stands anywhere among these colonies. */
-export function anySuspicion(colonies: readonly ColonyState[]): boolean {
-  return colonies.some((one) => one.assessments.some((made) => saysSuspect(made.body.result)));
 }

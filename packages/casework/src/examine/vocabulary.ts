@@ -136,9 +136,6 @@ export const measurements = {
 } as const;
 export type Measurement = keyof typeof measurements;
 
-/** Sealed brood is told in quarters of a comb side. */
-export const quarter = 0.25;
-
 /** How deep a look was, from the most to the least. */
 export const depths = ['full', 'part', 'tops', 'outside', 'laboratory only'] as const;
 export type Depth = (typeof depths)[number];

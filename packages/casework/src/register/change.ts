@@ -1,4 +1,4 @@
-import type { ZodType } from 'zod';
+import type { Kind } from '@combside/record/kinds/kind';
 
 /** Names of the top-level fields in which two bodies differ, by value, in alphabetical order. */
 export function changedFields(before: object, after: object): string[] {
@@ -10,7 +10,7 @@ export function changedFields(before: object, after: object): string[] {
 }
 
 /** Where a body first breaks the shape of its kind, as a path such as `position.latitude`; null when it fits. */
-export function firstFault(shape: ZodType, body: unknown): string | null {
+export function firstFault(shape: Kind['body'], body: unknown): string | null {
   const read = shape.safeParse(body);
   if (read.success) return null;
   return read.error.issues[0]?.path.join('.') || 'body';
