@@ -4,12 +4,16 @@ import { pullAnswer } from '@combside/contract/pull';
 import { pushAnswer } from '@combside/contract/push';
 import { protocolHeader, protocolVersion } from '@combside/contract/version';
 import { type Transport, TransportError } from '@combside/record/transport';
-import type { z } from 'zod';
+
+/** What the contract says an answer looks like. */
+interface Shape<Answer> {
+  parse(given: unknown): Answer;
+}
 
 /** A person signed in at an office: asks its pages and speaks the record's four questions. */
 export interface SignedInOffice extends Transport {
   /** `GET` of a page, read by its shape in the contract. @throws TransportError */
-  page<Shape extends z.ZodType>(path: string, shape: Shape): Promise<z.infer<Shape>>;
+  page<Answer>(path: string, shape: Shape<Answer>): Promise<Answer>;
 }
 
 /**
@@ -31,11 +35,7 @@ export async function signInAt(address: string, email: string, password: string)
     .join('; ');
   const headers = { cookie, origin: address, [protocolHeader]: String(protocolVersion) };
 
-  async function read<Shape extends z.ZodType>(
-    path: string,
-    shape: Shape,
-    request: RequestInit = {},
-  ): Promise<z.infer<Shape>> {
+  async function read<Answer>(path: string, shape: Shape<Answer>, request: RequestInit = {}): Promise<Answer> {
     const answer = await ask(`${address}${path}`, {
       ...request,
       headers: { ...headers, ...(request.body === undefined ? {} : { 'content-type': 'application/json' }) },
@@ -47,7 +47,7 @@ export async function signInAt(address: string, email: string, password: string)
     }
     return shape.parse(await answer.json());
   }
-  const post = <Shape extends z.ZodType>(path: string, message: unknown, shape: Shape) =>
+  const post = <Answer>(path: string, message: unknown, shape: Shape<Answer>) =>
     read(path, shape, { method: 'POST', body: JSON.stringify(message) });
 
   return {
