@@ -66,7 +66,7 @@ const neighbours = {
   comb: ['brood', 'signs'],
   spread: ['brood'],
   planning: ['sampling'],
-  calculations: ['sampling', 'laboratory', 'brood', 'disposal'],
+  calculations: ['sampling', 'laboratory', 'brood', 'diagnosis', 'disposal'],
 } as const;
 
 /** Every arrow of the house. Each has an offender of the same name in `offenders/`, which must be caught. */

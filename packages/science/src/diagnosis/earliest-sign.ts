@@ -1,0 +1,44 @@
+import { acceptDay, type DaySpan, spanOf } from '../brood/calendar-day.ts';
+import { daysToDeath, daysUntilAllDead, earliestScale, ropyDays } from './time-course.ts';
+
+/** When an exposure can first show. Each day is the first, between two ends; none of them is a last day. */
+export interface EarliestSigns {
+  /** First dead brood, and with it sunken cappings and remains that may rope. */
+  readonly deadBrood: DaySpan;
+  /** Every larva infected on the day of exposure is dead: fast genotypes at the early end, slow ones at the late. */
+  readonly firstLarvaeAllDead: DaySpan;
+  /** Until when the first remains may rope, before they dry. */
+  readonly firstRemainsRopeUntil: DaySpan;
+  /** First complete scale. */
+  readonly scale: DaySpan;
+  /** Always open: a colony exposed may show nothing for much longer, or ever. */
+  readonly latest: null;
+}
+
+/**
+ * When is the earliest sign after an exposure to American foulbrood?
+ *
+ *   dead brood 5 to 8 days; scale 30 to 34 days after that, 35 to 42 after the exposure
+ *
+ * Lower ends only, counted as if a larva young enough were fed spores on the very day. A look before `deadBrood` cannot
+ * show this exposure; a look after it that shows nothing does not end the matter: spores wait in stores for seasons.
+ *
+ * @param inputs.exposedOn day on which spores may have come in, YYYY-MM-DD
+ * @throws DomainError when it is no calendar day
+ * Source: GEN05, BOOKLET, MAAREC-SCALE, NSW-209, through `time-course.ts`; the rest arithmetic
+ */
+export function earliestSigns(inputs: { exposedOn: string }): EarliestSigns {
+  const day = acceptDay('exposedOn', inputs.exposedOn);
+  const end = (value: number | undefined) => value as number;
+  const [scaleFrom, scaleTo] = earliestScale();
+  return {
+    deadBrood: spanOf(day + end(daysToDeath.low), day + end(daysToDeath.high)),
+    firstLarvaeAllDead: spanOf(day + end(daysUntilAllDead.fast.low), day + end(daysUntilAllDead.slowest.high)),
+    firstRemainsRopeUntil: spanOf(
+      day + end(daysToDeath.low) + end(ropyDays.low),
+      day + end(daysToDeath.high) + end(ropyDays.high),
+    ),
+    scale: spanOf(day + scaleFrom, day + scaleTo),
+    latest: null,
+  };
+}
