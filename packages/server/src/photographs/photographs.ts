@@ -174,7 +174,8 @@ async function readable(
   const found = await sql<{ district: string }>`
     select distinct apiary.district from combside.photograph_references reference
     join combside.states state on state.entity_type = reference.entity_type and state.entity_id = reference.entity_id
-    join combside.states apiary on apiary.entity_type = 'apiary' and apiary.entity_id = state.apiary
+    join combside.states apiary on apiary.entity_type = 'apiary'
+      and apiary.entity_id = case state.entity_type when 'apiary' then state.entity_id else state.apiary end
     where reference.hash = ${hash} and apiary.district is not null`.execute(database.sql);
   return found.rows.some((row) => mayRead(rights, row.district)) ? photograph : null;
 }

@@ -1,6 +1,12 @@
 import type { ApiaryState, ColonyState, KeeperState } from '@combside/record/states';
 import type { KeptState } from '@combside/record/store';
-import type { ApiarySummary, ColonySummary, KeeperSummary, VisitSummary } from '@combside/record/summary';
+import type {
+  ApiarySummary,
+  ColonySummary,
+  KeeperSummary,
+  MovementSummary,
+  VisitSummary,
+} from '@combside/record/summary';
 
 /** What a state's row carries for lists, search and the map. Null where the type has no such thing. */
 export interface Columns {
@@ -8,6 +14,9 @@ export interface Columns {
   readonly keeper: string | null;
   readonly apiary: string | null;
   readonly inspector: string | null;
+  /** Where a movement went; `apiary` is where it came from. */
+  readonly other_apiary: string | null;
+  readonly merged_into: string | null;
   readonly name: string | null;
   readonly search: string | null;
   /** `(longitude,latitude)`, as PostgreSQL writes a point. */
@@ -24,6 +33,8 @@ const none: Columns = {
   keeper: null,
   apiary: null,
   inspector: null,
+  other_apiary: null,
+  merged_into: null,
   name: null,
   search: null,
   place: null,
@@ -40,6 +51,7 @@ export function columnsOf(kept: KeptState): Columns {
       const body = (kept.state as KeeperState).keeper.current?.body;
       return {
         ...none,
+        merged_into: summary.mergedInto,
         name: storable(summary.name),
         search: storable([summary.name, summary.number, body?.addressWords].filter(Boolean).join('\n')),
       };
@@ -52,9 +64,11 @@ export function columnsOf(kept: KeptState): Columns {
         ...none,
         district: storable(summary.district),
         keeper: summary.keeper,
+        merged_into: summary.mergedInto,
         name: storable(summary.name),
-        search: storable([summary.name, body?.addressWords].filter(Boolean).join('\n')),
+        search: storable([summary.name, summary.number, body?.addressWords].filter(Boolean).join('\n')),
         place: latitude === null || longitude === null ? null : `(${longitude},${latitude})`,
+        photographs: distinct((kept.state as ApiaryState).photographs.map((one) => one.body.hash)),
       };
     }
     case 'colony': {
@@ -82,6 +96,11 @@ export function columnsOf(kept: KeptState): Columns {
         inspector: summary.inspector,
         happened_at: moment(summary.startedAt ?? summary.plannedFor),
       };
+    }
+    case 'movement': {
+      const summary = kept.summary as MovementSummary;
+      const latest = summary.latest === null ? null : `${summary.latest}T00:00:00.000Z`;
+      return { ...none, apiary: summary.from, other_apiary: summary.to, happened_at: moment(latest) };
     }
     default:
       return none;

@@ -130,7 +130,10 @@ function storeOver(db: Kysely<Tables>, exclusive: Exclusive): OfficeStore {
     summaries: async <T extends FoldedType>(type: T, where?: Where): Promise<SummaryByType[T][]> => {
       let query = db.selectFrom('combside.states').select('summary').where('entity_type', '=', type);
       for (const [field, value] of Object.entries(where ?? {}) as [keyof Columnar, string][]) {
-        query = query.where(field, '=', storable(value));
+        query =
+          type === 'movement' && field === 'apiary'
+            ? query.where((at) => at.or([at('apiary', '=', value), at('other_apiary', '=', value)]))
+            : query.where(field, '=', storable(value));
       }
       return (await query.execute()).map((row) => row.summary as SummaryByType[T]);
     },
@@ -385,15 +388,16 @@ async function upsertStates(db: Kysely<Tables>, states: readonly KeptState[]): P
   });
   await sql`
     insert into combside.states (entity_type, entity_id, fold_version, state, summary, district, keeper, apiary,
-      inspector, name, search, place, happened_at)
+      inspector, other_apiary, merged_into, name, search, place, happened_at)
     select r.entity_type, r.entity_id, r.fold_version, r.state::json, r.summary::json, r.district, r.keeper, r.apiary,
-      r.inspector, r.name, r.search, r.place::point, r.happened_at
+      r.inspector, r.other_apiary, r.merged_into, r.name, r.search, r.place::point, r.happened_at
     from jsonb_to_recordset(${JSON.stringify(rows.map(({ row }) => row))}::jsonb) as r (entity_type text, entity_id uuid,
       fold_version integer, state text, summary text, district text, keeper uuid, apiary uuid, inspector uuid,
-      name text, search text, place text, happened_at timestamptz)
+      other_apiary uuid, merged_into uuid, name text, search text, place text, happened_at timestamptz)
     on conflict (entity_type, entity_id) do update set fold_version = excluded.fold_version, state = excluded.state,
       summary = excluded.summary, district = excluded.district, keeper = excluded.keeper, apiary = excluded.apiary,
-      inspector = excluded.inspector, name = excluded.name, search = excluded.search, place = excluded.place,
+      inspector = excluded.inspector, other_apiary = excluded.other_apiary, merged_into = excluded.merged_into,
+      name = excluded.name, search = excluded.search, place = excluded.place,
       happened_at = excluded.happened_at`.execute(db);
 
   const visits = rows.flatMap(({ row, visits }) => visits.map((one) => ({ ...one, colony: row.entity_id })));

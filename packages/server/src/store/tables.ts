@@ -50,6 +50,8 @@ export interface Tables {
     keeper: string | null;
     apiary: string | null;
     inspector: string | null;
+    other_apiary: string | null;
+    merged_into: string | null;
     name: string | null;
     search: string | null;
     place: ColumnType<{ x: number; y: number } | null, string | null, string | null>;
