@@ -68,20 +68,27 @@ class IndexedDeviceStore implements IndexedStore {
   /** Keys that stand as single rows above the packs. */
   readonly #singles = new Set<string>();
   #packRows = 0;
+  #reading: Promise<void> = Promise.resolve();
+  /** Counts what this store wrote itself, so that a reading begun before it is not put over it. */
+  #ownChanges = 0;
 
   constructor(database: DeviceDatabase) {
     this.#database = database;
     this.#channel = new BroadcastChannel(database.name);
     this.#channel.onmessage = (event: MessageEvent<Told>) => {
-      void this.#readAgain(event.data).catch(() => undefined); // a closed database has nothing to read again
+      // One after the other: a slow reading of everything must not end after a quick one that began later.
+      this.#reading = this.#reading.then(() => this.#readAgain(event.data)).catch(() => undefined); // a closed database has nothing to read again
     };
   }
 
   async load(): Promise<void> {
+    const before = this.#ownChanges;
+    const reading = this.#database.transaction(['summaryPacks', 'summaries']);
     const [packs, rows] = await Promise.all([
-      this.#database.getAll('summaryPacks'),
-      this.#database.getAll('summaries'),
+      reading.objectStore('summaryPacks').getAll(),
+      reading.objectStore('summaries').getAll(),
     ]);
+    if (before !== this.#ownChanges) return this.load();
     this.#table.clear();
     this.#singles.clear();
     this.#packRows = 0;
@@ -101,9 +108,11 @@ class IndexedDeviceStore implements IndexedStore {
   async #readAgain(told: Told): Promise<void> {
     if (told.keys === 'all') await this.load();
     else {
+      const before = this.#ownChanges;
       const records = await Promise.all(told.keys.map((key) => this.#database.get('summaries', key)));
       // A row that is no single any more was packed meanwhile: then everything is read again.
-      if (records.some((record) => record === undefined)) await this.load();
+      const stale = before !== this.#ownChanges || records.some((record) => record === undefined);
+      if (stale) await this.load();
       else for (const record of records) if (record !== undefined) this.#putRecord(record);
     }
     for (const listener of this.#elsewhere) listener(told.abouts);
@@ -165,17 +174,22 @@ class IndexedDeviceStore implements IndexedStore {
     const rows = transaction.objectStore('summaries');
     const packs = transaction.objectStore('summaryPacks');
     if (bulk) {
-      // Whatever was kept of these before is older now.
+      // Whatever was kept of these before is older now. The database is asked, not memory: another tab may have written.
       const before = new Set(await kept.getAllKeys());
+      const singles = new Set(await rows.getAllKeys());
       for (const { summary } of states) {
         const key = aboutKey(summary.about);
         if (before.has(key)) asked.push(kept.delete(key));
-        if (this.#singles.has(key)) asked.push(rows.delete(key));
+        if (singles.has(key)) asked.push(rows.delete(key));
       }
       if (this.#packRows > stalePackRows * (this.#table.size + states.length)) {
-        await packs.clear();
         const fresh = new Map<string, Summary>();
-        for (const row of this.#table.all()) fresh.set(aboutKey(row.about), row);
+        for (const pack of await packs.getAll()) for (const row of pack.rows) fresh.set(aboutKey(row.about), row);
+        for (const { key, row } of await rows.getAll()) {
+          if (row === null) fresh.delete(key);
+          else fresh.set(key, row);
+        }
+        await packs.clear();
         for (const { summary } of states) fresh.set(aboutKey(summary.about), summary);
         for (const about of dropped) fresh.delete(aboutKey(about));
         await rows.clear();
@@ -200,6 +214,7 @@ class IndexedDeviceStore implements IndexedStore {
   }
 
   #applyToTable(change: DeviceChange): void {
+    this.#ownChanges += 1;
     const states: readonly KeptState[] = change.states ?? [];
     const bulk = states.length >= packFrom;
     if (bulk && this.#packRows > stalePackRows * (this.#table.size + states.length)) {
