@@ -227,7 +227,7 @@ test('an inspector examines an apiary without a network, and the office sees it 
   await page.mouse.up();
   await picture(page, 'result');
   await expectNoAxeViolations(page);
-  const words = await page.getByRole('article').innerText();
+  const words = (await page.getByRole('article').textContent()) ?? '';
   expect(words).not.toMatch(/\d %|\d%|healthy|expert band/i);
   await page.getByRole('button', { name: 'Handed over', exact: true }).click();
   await expect(page.getByText(/^Handed over at/)).toBeVisible();
