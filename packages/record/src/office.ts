@@ -119,7 +119,9 @@ export async function openOffice(ports: OfficePorts, options: OfficeOptions): Pr
   ): Promise<readonly Kept[]> {
     const now = clock.now();
     let reading = await inside.clock();
-    for (const { entry } of coming) reading = observe(reading, entry.envelope.clock, now);
+    for (const { entry, refused } of coming) {
+      if (refused === null) reading = observe(reading, entry.envelope.clock, now);
+    }
     const head = await inside.head(options.device);
     const sealed = await seal(sealPorts, { device: options.device, by, head, clock: reading }, proposals);
     const written = sealed.kept.map((kept): Kept => ({ ...kept, receivedAt: instantAt(now) }));
