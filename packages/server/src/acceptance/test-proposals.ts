@@ -4,6 +4,7 @@ import type { AssessmentBody } from '@combside/record/kinds/assessment';
 import type { ColonyBody } from '@combside/record/kinds/colony';
 import type { ExaminationBody, PhotographReference } from '@combside/record/kinds/examination';
 import type { KeeperBody } from '@combside/record/kinds/keeper';
+import type { MovementBody } from '@combside/record/kinds/movement';
 import { kinds } from '@combside/record/kinds/registry';
 import type { VisitBody } from '@combside/record/kinds/visit';
 
@@ -122,6 +123,20 @@ export function assessmentProposal(colony: string, visit: string, examination: s
     nextCheck: 'rope-test',
     scienceVersion: '1',
     pack: { id: 'quillmoor', version: '1' },
+  });
+}
+
+export function movementProposal(id: string, from: string, to: string): Proposal<MovementBody> {
+  return propose('movement', 'movement', id, {
+    from,
+    to,
+    what: 'colonies',
+    quantity: 2,
+    colonies: [],
+    how: 'sold',
+    earliest: '2026-04-01',
+    latest: '2026-04-03',
+    knownBy: 'told by the keeper',
   });
 }
 

@@ -1,3 +1,4 @@
+import { apiaryPage } from '@combside/contract/apiary-page';
 import type { Entry } from '@combside/record/entry';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { newId, phoneOf, type TestHouse, testHouse, testPeople, type Visitor } from '../acceptance/test-house.ts';
@@ -6,6 +7,7 @@ import {
   colonyProposal,
   examinationProposal,
   keeperProposal,
+  movementProposal,
   noteProposal,
   visitProposal,
 } from '../acceptance/test-proposals.ts';
@@ -100,6 +102,54 @@ describe('what belongs to which district', () => {
     await office.push(site);
     await copy.pull();
     expect([...idsOf(early.slice(1)), ...idsOf(site.slice(1))].filter((id) => !copy.ids().has(id))).toEqual([]);
+  });
+
+  test('a movement across a border is written from either end, seen at both, and from nowhere else', async () => {
+    const [here, there, away, movement, strange] = [newId(), newId(), newId(), newId(), newId()];
+    const desk = phoneOf(testPeople.office.person);
+    await office.push(
+      await desk.write(
+        apiaryProposal(here, 'north', { name: 'Hazel Bank' }),
+        apiaryProposal(there, 'south', { name: 'Sallow End' }),
+        apiaryProposal(away, 'east', { name: 'Far Edge' }),
+      ),
+    );
+    const sent = await phoneOf(testPeople.north.person).write(
+      movementProposal(movement, here, there),
+      movementProposal(strange, there, away),
+    );
+    expect((await north.push(sent)).map((result) => result.outcome)).toEqual(['received', 'received', 'refused']);
+    const page = async (visitor: Visitor, apiary: string) =>
+      apiaryPage.parse(await (await visitor.get(`/api/apiaries/${apiary}`)).json());
+    for (const [visitor, apiary] of [
+      [north, here],
+      [south, there],
+    ] as const) {
+      const shown = await page(visitor, apiary);
+      expect(shown.movements.map((one) => one.about.id)).toEqual([movement]);
+      // The name at the other end is told only to who may read there.
+      expect(shown.otherEnds).toEqual([]);
+    }
+    expect((await page(office, here)).otherEnds).toEqual([{ apiary: there, name: 'Sallow End' }]);
+    expect(await house.office.summaries('movement', { apiary: there })).toHaveLength(1);
+    expect(await house.office.summaries('movement', { apiary: here })).toHaveLength(1);
+  });
+
+  test('an apiary read as part of another is named on its page', async () => {
+    // The older record, by its identifier, is the one that stays.
+    const [kept = '', merged = ''] = [newId(), newId()].sort();
+    const desk = phoneOf(testPeople.office.person);
+    await office.push(
+      await desk.write(apiaryProposal(kept, 'north'), apiaryProposal(merged, 'north', { name: 'Hazel Bnak' }), {
+        kind: 'merge',
+        version: 1,
+        about: { type: 'apiary', id: merged },
+        body: { other: kept, verdict: 'same', reason: 'a slip of the pen' },
+        replaces: [],
+      }),
+    );
+    const page = apiaryPage.parse(await (await office.get(`/api/apiaries/${kept}`)).json());
+    expect(page.mergedHere).toEqual([{ id: merged, name: 'Hazel Bnak' }]);
   });
 
   test('a district granted later is read from its start', async () => {

@@ -116,6 +116,8 @@ function refusalFor(
   const { before, after } = scopes;
   const granted = (scope: string): boolean => mayPull(rights, scope);
   if (before.length > 0 && !before.some(granted)) return 'not your district';
+  // Bees cross borders: whoever may write at one end of a movement may say where the other is.
+  if (about.type === 'movement') return after.length === 0 || after.some(granted) ? null : 'not your district';
   if (!after.every((scope) => before.includes(scope) || granted(scope))) return 'not your district';
   return null;
 }
