@@ -53,6 +53,13 @@ export const refusals = [
   'casework.refused.same-district',
   'casework.refused.movement-nowhere',
   'casework.refused.reason-missing',
+  'casework.refused.round-empty',
+  'casework.refused.other-district',
+  'casework.refused.not-two-records',
+  'casework.refused.merged-already',
+  'casework.refused.not-merged',
+  'casework.refused.movement-without-end',
+  'casework.refused.days-out-of-order',
 ] as const;
 
 export type RefusalId = (typeof refusals)[number];

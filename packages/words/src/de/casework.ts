@@ -274,6 +274,7 @@ export const casework = {
     'Eine Bewegung braucht einen Ort, von dem oder zu dem sie ging, und beide sind verschieden.',
   'casework.refused.same-district': 'Der Stand gehört schon zu {district}.',
   'casework.refused.reason-missing': 'Den Grund angeben.',
+  'casework.refused.round-empty': 'Mindestens einen Bienenstand für die Tour wählen.',
 
   'casework.safety.sting.known-allergy': 'Bekannte schwere Allergie gegen Stiche: nicht an Bienen arbeiten.',
   'casework.safety.sting.leave': 'Unwohl, schwindlig, kurzatmig: sofort dorthin gehen, wo ein Rettungswagen hinkommt.',
@@ -359,4 +360,15 @@ export const casework = {
   'casework.standing.secondary': 'nur als Zitat gesehen',
   'casework.standing.from memory': 'nicht bestätigt: die Behörde fragen',
   'casework.standing.invented': 'für die Vorführung erfunden',
+  'casework.refused.other-district':
+    'Das liegt in einem anderen Bezirk ({district}). Erst umziehen, dann zusammenführen.',
+  'casework.refused.not-two-records': 'Das sind nicht zwei Einträge derselben Art.',
+  'casework.refused.merged-already':
+    'Einer der beiden gehört schon zu einem anderen Eintrag. Diesen erst wieder trennen.',
+  'casework.refused.not-merged': 'Dieser Eintrag steht für sich allein.',
+  'casework.refused.movement-without-end':
+    'Eine Bewegung braucht zwei verschiedene Enden, mindestens eines davon im Register.',
+  'casework.refused.days-out-of-order': 'Der letzte mögliche Tag liegt vor dem ersten.',
+  'casework.register.same-label-stays':
+    '{count, plural, one {# Volk bleibt} other {# Völker bleiben}} beim anderen Eintrag, weil dort, wo zusammengeführt wird, ein Volk mit gleicher Bezeichnung steht. Bitte prüfen, ob es dieselben Völker sind.',
 } as const satisfies Record<keyof typeof reference, string>;

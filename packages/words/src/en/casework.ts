@@ -266,6 +266,7 @@ export const casework = {
   'casework.refused.movement-nowhere': 'A movement needs a place it came from or went to, and they differ.',
   'casework.refused.same-district': 'The apiary belongs to {district} already.',
   'casework.refused.reason-missing': 'Say why.',
+  'casework.refused.round-empty': 'Choose at least one apiary for the round.',
 
   'casework.safety.sting.known-allergy': 'Known severe allergy to stings: do not work with bees.',
   'casework.safety.sting.leave':
@@ -346,4 +347,14 @@ export const casework = {
   'casework.standing.secondary': 'seen as quoted by others',
   'casework.standing.from memory': 'not confirmed: ask the authority',
   'casework.standing.invented': 'invented for the demonstration',
+  'casework.refused.other-district': 'That lies in another district ({district}). Move it first, then merge.',
+  'casework.refused.not-two-records': 'These are not two records of one kind.',
+  'casework.refused.merged-already':
+    'One of the two is read as part of another record already. Take that apart first.',
+  'casework.refused.not-merged': 'This record stands by itself.',
+  'casework.refused.movement-without-end':
+    'A movement needs two different ends, at least one of them in the register.',
+  'casework.refused.days-out-of-order': 'The last possible day lies before the first.',
+  'casework.register.same-label-stays':
+    '{count, plural, one {# colony stays} other {# colonies stay}} with the other record, because a colony with the same label stands at the one kept. Look whether they are the same hives.',
 } as const;
