@@ -101,6 +101,7 @@ export function examinationProposal(
     sealedBroodCombSides: null,
     signs: [{ sign: 'cap.sunken', outcome: 'seen', count: '1-10', amount: null, places: [] }],
     ropeTests: [],
+    tests: [],
     finds: [],
     medicines: notAsked,
     combChanges: notAsked,
@@ -121,6 +122,8 @@ export function assessmentProposal(colony: string, visit: string, examination: s
     rule: null,
     differential: [{ condition: 'american-foulbrood', probability: 0.7, low: 0.4, high: 0.9 }],
     nextCheck: 'rope-test',
+    circumstances: null,
+    priorChanges: [],
     scienceVersion: '1',
     pack: { id: 'quillmoor', version: '1' },
   });

@@ -22,10 +22,30 @@ export interface Columns {
   /** `(longitude,latitude)`, as PostgreSQL writes a point. */
   readonly place: string | null;
   readonly happened_at: string | null;
+  /** The word last stated about a colony. */
+  readonly last_result: string | null;
   /** Visits that examined this colony, each with the result last stated. */
   readonly visits: readonly { readonly visit: string; readonly result: string | null }[];
   /** Hashes of the photographs it speaks of. */
   readonly photographs: readonly string[];
+  /** Examinations of this colony, for the figures. */
+  readonly examined: readonly Examined[];
+}
+
+/** One row of `combside.examined`, without its colony. */
+export interface Examined {
+  readonly examination: string;
+  readonly visit: string;
+  readonly apiary: string;
+  readonly observed_at: string | null;
+  readonly depth: string;
+  readonly hive_state: string;
+  readonly frames_seen: number;
+  readonly frames_held: number;
+  readonly result: string | null;
+  readonly suspected: readonly string[];
+  readonly basis: string | null;
+  readonly finds: readonly string[];
 }
 
 const none: Columns = {
@@ -39,8 +59,10 @@ const none: Columns = {
   search: null,
   place: null,
   happened_at: null,
+  last_result: null,
   visits: [],
   photographs: [],
+  examined: [],
 };
 
 /** Draws the columns of a folded state. */
@@ -80,6 +102,8 @@ export function columnsOf(kept: KeptState): Columns {
         apiary: summary.apiary,
         name: storable(summary.label),
         happened_at: moment(summary.lastExaminedAt),
+        last_result: storable(summary.lastResult),
+        examined: examinedIn(state),
         visits: distinct(readings.map((body) => body.visit)).map((visit) => ({
           visit,
           // Newest first, so the first one found is the one last stated.
@@ -105,6 +129,27 @@ export function columnsOf(kept: KeptState): Columns {
     default:
       return none;
   }
+}
+
+function examinedIn(state: ColonyState): Examined[] {
+  return state.examinations.map(({ written, body }) => {
+    // Newest first, so the first one found is the one that holds.
+    const stated = state.assessments.find((one) => one.body.examination === written.entry)?.body;
+    return {
+      examination: written.entry,
+      visit: body.visit,
+      apiary: body.apiary,
+      observed_at: moment(body.observedAt),
+      depth: body.depth,
+      hive_state: body.hiveState,
+      frames_seen: body.boxes.reduce((sum, box) => sum + box.framesSeen, 0),
+      frames_held: body.boxes.reduce((sum, box) => sum + box.framesHeld, 0),
+      result: storable(stated?.result ?? null),
+      suspected: (stated?.suspected ?? []).map(storable),
+      basis: stated?.basis ?? null,
+      finds: body.finds.filter((one) => one.outcome === 'seen').map((one) => storable(one.find)),
+    };
+  });
 }
 
 /** Text as a column takes it: PostgreSQL has no U+0000. The entry itself keeps it. */

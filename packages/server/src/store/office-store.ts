@@ -372,7 +372,7 @@ function newestOf(entries: readonly Kept[]): Head[] {
 async function upsertStates(db: Kysely<Tables>, states: readonly KeptState[]): Promise<void> {
   const newest = new Map(states.map((kept) => [aboutKey(kept.summary.about), kept]));
   const rows = [...newest.values()].map((kept) => {
-    const { visits, photographs, ...columns } = columnsOf(kept);
+    const { visits, photographs, examined, ...columns } = columnsOf(kept);
     return {
       row: {
         entity_type: storable(kept.summary.about.type),
@@ -384,21 +384,23 @@ async function upsertStates(db: Kysely<Tables>, states: readonly KeptState[]): P
       },
       visits,
       photographs,
+      examined,
     };
   });
   await sql`
     insert into combside.states (entity_type, entity_id, fold_version, state, summary, district, keeper, apiary,
-      inspector, other_apiary, merged_into, name, search, place, happened_at)
+      inspector, other_apiary, merged_into, name, search, place, happened_at, last_result)
     select r.entity_type, r.entity_id, r.fold_version, r.state::json, r.summary::json, r.district, r.keeper, r.apiary,
-      r.inspector, r.other_apiary, r.merged_into, r.name, r.search, r.place::point, r.happened_at
+      r.inspector, r.other_apiary, r.merged_into, r.name, r.search, r.place::point, r.happened_at, r.last_result
     from jsonb_to_recordset(${JSON.stringify(rows.map(({ row }) => row))}::jsonb) as r (entity_type text, entity_id uuid,
       fold_version integer, state text, summary text, district text, keeper uuid, apiary uuid, inspector uuid,
-      other_apiary uuid, merged_into uuid, name text, search text, place text, happened_at timestamptz)
+      other_apiary uuid, merged_into uuid, name text, search text, place text, happened_at timestamptz,
+      last_result text)
     on conflict (entity_type, entity_id) do update set fold_version = excluded.fold_version, state = excluded.state,
       summary = excluded.summary, district = excluded.district, keeper = excluded.keeper, apiary = excluded.apiary,
       inspector = excluded.inspector, other_apiary = excluded.other_apiary, merged_into = excluded.merged_into,
       name = excluded.name, search = excluded.search, place = excluded.place,
-      happened_at = excluded.happened_at`.execute(db);
+      happened_at = excluded.happened_at, last_result = excluded.last_result`.execute(db);
 
   const visits = rows.flatMap(({ row, visits }) => visits.map((one) => ({ ...one, colony: row.entity_id })));
   if (visits.length > 0) {
@@ -407,6 +409,20 @@ async function upsertStates(db: Kysely<Tables>, states: readonly KeptState[]): P
       select r.visit, r.colony, r.result from jsonb_to_recordset(${JSON.stringify(visits)}::jsonb)
         as r (visit uuid, colony uuid, result text)
       on conflict (visit, colony) do update set result = excluded.result`.execute(db);
+  }
+  const colonies = rows.filter(({ row }) => row.entity_type === 'colony').map(({ row }) => row.entity_id);
+  if (colonies.length > 0) {
+    const looks = rows.flatMap(({ row, examined }) => examined.map((one) => ({ ...one, colony: row.entity_id })));
+    await sql`delete from combside.examined where colony = any(${colonies}::uuid[])`.execute(db);
+    await sql`
+      insert into combside.examined (examination, colony, visit, apiary, observed_at, depth, hive_state, frames_seen,
+        frames_held, result, suspected, basis, finds)
+      select r.examination, r.colony, r.visit, r.apiary, r.observed_at, r.depth, r.hive_state, r.frames_seen,
+        r.frames_held, r.result, r.suspected, r.basis, r.finds
+      from jsonb_to_recordset(${JSON.stringify(looks)}::jsonb) as r (examination uuid, colony uuid, visit uuid,
+        apiary uuid, observed_at timestamptz, depth text, hive_state text, frames_seen integer, frames_held integer,
+        result text, suspected text[], basis text, finds text[])
+      on conflict (examination) do nothing`.execute(db);
   }
   const references = rows.flatMap(({ row, photographs }) =>
     photographs.map((hash) => ({ hash, type: row.entity_type, id: row.entity_id })),

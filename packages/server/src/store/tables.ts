@@ -56,6 +56,22 @@ export interface Tables {
     search: string | null;
     place: ColumnType<{ x: number; y: number } | null, string | null, string | null>;
     happened_at: MomentOrNull;
+    last_result: string | null;
+  };
+  'combside.examined': {
+    examination: string;
+    colony: string;
+    visit: string;
+    apiary: string;
+    observed_at: MomentOrNull;
+    depth: string;
+    hive_state: string;
+    frames_seen: number;
+    frames_held: number;
+    result: string | null;
+    suspected: string[];
+    basis: string | null;
+    finds: string[];
   };
   'combside.visit_colonies': { visit: string; colony: string; result: string | null };
   'combside.checkpoints': { made_at: Moment; signed: Json<object> };
