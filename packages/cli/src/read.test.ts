@@ -152,7 +152,8 @@ describe('files of every kind', () => {
 
   it('reads the first frame of an animation', async () => {
     const frame = await comb().gif().toBuffer();
-    const animated = await sharp([frame, frame], { join: { animated: true } })
+    const other = await comb().negate().gif().toBuffer();
+    const animated = await sharp([frame, other], { join: { animated: true } })
       .gif()
       .toBuffer();
     const told = await readBytes('animated.gif', animated);
