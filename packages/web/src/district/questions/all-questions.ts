@@ -1,0 +1,19 @@
+import { burnAndBury } from './asked/burn-and-bury.ts';
+import { doTwoAgree } from './asked/do-two-agree.ts';
+import { findingNone } from './asked/finding-none.ts';
+import { freeSince } from './asked/free-since.ts';
+import { howCommon } from './asked/how-common.ts';
+import { howManyToOpen } from './asked/how-many-to-open.ts';
+import { laboratoryNumber } from './asked/laboratory-number.ts';
+import type { Question } from './question.ts';
+
+/** The questions of the office, in the order in which they come up. */
+export const allQuestions: readonly Question[] = [
+  howManyToOpen,
+  findingNone,
+  howCommon,
+  freeSince,
+  doTwoAgree,
+  laboratoryNumber,
+  burnAndBury,
+];

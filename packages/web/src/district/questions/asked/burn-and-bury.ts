@@ -1,0 +1,137 @@
+import { always, type CautionId } from '@combside/science/disposal/cautions';
+import { fuelForBurning, fuels } from '@combside/science/disposal/fire';
+import { pitForBurning } from '@combside/science/disposal/pit';
+import { answered, type Figure, question, type Said, say, unstated } from '../question.ts';
+
+const measure = (shown: 'cm' | 'm', to: number, step: number) =>
+  ({ kind: 'number', shown, from: step, to, step, start: null }) as const;
+
+/** Said before anything is asked, whatever was stated. */
+const cautions: readonly CautionId[] = [
+  ...always,
+  'ask about fire bans',
+  'keep clear of ground water',
+  'no petrol on a fire',
+  'two people, water at hand',
+  'honey must not reach bees',
+  'lift by two',
+];
+
+/** What do I need to burn and bury? No figure for pit, fuel or time has a default: none was published. */
+export const burnAndBury = question({
+  id: 'burn-and-bury',
+  fields: {
+    beesDead: { kind: 'choice', options: ['yes', 'no'], start: null },
+    hives: { kind: 'number', shown: 'count', from: 1, to: 500, step: 1, slideTo: 50, start: null },
+    length: measure('cm', 200, 1),
+    width: measure('cm', 200, 1),
+    height: measure('cm', 300, 1),
+    pitWidth: measure('m', 20, 0.1),
+    stacking: measure('m', 5, 0.1),
+    remains: measure('m', 3, 0.05),
+    cover: measure('m', 5, 0.01),
+    fuel: { kind: 'choice', options: fuels, start: null },
+    fuelPerHive: { kind: 'number', shown: 'kg', from: 0.5, to: 200, step: 0.5, slideTo: 50, start: null },
+    atOnce: { kind: 'number', shown: 'count', from: 1, to: 100, step: 1, slideTo: 20, start: null },
+    hoursPerFire: { kind: 'number', shown: 'hour', from: 0.5, to: 48, step: 0.5, slideTo: 12, start: null },
+  },
+  inSight: ({ fuel }) => [
+    'beesDead',
+    'hives',
+    'length',
+    'width',
+    'height',
+    'pitWidth',
+    'stacking',
+    'remains',
+    'cover',
+    'fuel',
+    ...(fuel === 'comb wax alone' ? [] : (['fuelPerHive'] as const)),
+    'atOnce',
+    'hoursPerFire',
+  ],
+  answer(stated) {
+    const { beesDead, hives, length, width, height, pitWidth, stacking, remains, cover } = stated;
+    const { fuel, fuelPerHive, atOnce, hoursPerFire } = stated;
+    const takes = ['burn-and-bury.takes.geometry', 'burn-and-bury.takes.chosen', 'burn-and-bury.takes.takes-all'];
+    const sources = ['CA-FAC', 'WA-AFB22', 'NZ-KILL'] as const;
+    if (beesDead === 'no') return answered({ cautions, refuses: say('burn-and-bury.refuses.alive'), takes, sources });
+
+    const said: Said[] = [];
+    let figure: Figure | null = null;
+    const ready = beesDead === 'yes' && hives !== null;
+    const measured = length !== null && width !== null && height !== null && pitWidth !== null;
+    if (ready && measured && stacking !== null && remains !== null && cover !== null) {
+      const pit = (pitWidthMetres: number) =>
+        pitForBurning({
+          pieces: [{ count: hives, lengthCentimetres: length, widthCentimetres: width, heightCentimetres: height }],
+          pitWidthMetres,
+          pitLengthMetres: null,
+          stackingHeightMetres: stacking,
+          remainsHeightMetres: remains,
+          coverMetres: cover,
+          beesDead: true,
+        });
+      const dug = pit(pitWidth);
+      const metres = (value: number) => ({ number: value, decimals: 2 });
+      said.push(
+        say('burn-and-bury.says.pit', {
+          hives,
+          length: metres(dug.pitLength),
+          width: metres(pitWidth),
+          depth: metres(dug.pitDepth),
+          soil: metres(dug.soilToMove),
+          volume: metres(dug.volumeToBurn),
+        }),
+      );
+      figure = {
+        kind: 'curve',
+        x: { label: 'burn-and-bury.x', shown: 'm' },
+        y: { label: 'burn-and-bury.y', shown: 'm' },
+        points: Array.from({ length: 31 }, (_, i) => {
+          const wide = pitWidth * (0.5 + i / 20);
+          return [wide, pit(wide).pitLength] as const;
+        }),
+        marked: [pitWidth, dug.pitLength],
+      };
+    }
+    if (ready && fuel !== null && atOnce !== null && hoursPerFire !== null) {
+      if (fuel === 'comb wax alone' || fuelPerHive !== null) {
+        const burning = fuelForBurning({
+          hives,
+          fuel,
+          kilogramsPerHive: fuelPerHive,
+          hivesAtOnce: atOnce,
+          hoursPerFire,
+          beesDead: true,
+        });
+        const values = { fires: burning.fires, hours: { number: burning.hours, decimals: 1 } };
+        said.push(
+          fuel === 'comb wax alone'
+            ? say('burn-and-bury.says.fire-wax', values)
+            : say('burn-and-bury.says.fire', {
+                ...values,
+                kilograms: { number: burning.fuelKilograms, decimals: 1 },
+                fuel: { word: `burn-and-bury.fuel.${fuel}` },
+              }),
+        );
+      }
+    }
+    const asks = unstated({
+      beesDead,
+      hives,
+      length,
+      width,
+      height,
+      pitWidth,
+      stacking,
+      remains,
+      cover,
+      fuel,
+      ...(fuel === 'comb wax alone' ? {} : { fuelPerHive }),
+      atOnce,
+      hoursPerFire,
+    });
+    return answered({ cautions, said, asks, figure, takes, sources });
+  },
+});
