@@ -60,10 +60,12 @@ export async function startServer(options: readonly string[] = []): Promise<Runn
       { cwd: house, stdio: ['ignore', 'pipe', 'pipe'] },
     );
     child = started;
+    const before = printed.length;
     for (const stream of [started.stdout, started.stderr])
       stream?.setEncoding('utf8').on('data', (text) => (printed += text));
     const deadline = performance.now() + 180_000;
-    while (!(await answers(address))) {
+    // It answers before the demo district is whole; it says that it is open when it is.
+    while (!(printed.slice(before).includes(address) && (await answers(address)))) {
       if (started.exitCode !== null)
         throw new Error(`the server ended with code ${started.exitCode} before it answered:\n${printed}`);
       if (performance.now() > deadline)
