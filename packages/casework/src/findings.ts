@@ -37,6 +37,7 @@ export const findings = [
   'casework.caution.respirator',
   'casework.register.owner-not-known',
   'casework.register.case-travels',
+  'casework.register.same-label-stays',
 ] as const;
 
 export type FindingId = (typeof findings)[number];

@@ -58,8 +58,6 @@ export const refusals = [
   'casework.refused.not-two-records',
   'casework.refused.merged-already',
   'casework.refused.not-merged',
-  'casework.refused.movement-without-end',
-  'casework.refused.days-out-of-order',
 ] as const;
 
 export type RefusalId = (typeof refusals)[number];

@@ -366,9 +366,6 @@ export const casework = {
   'casework.refused.merged-already':
     'Einer der beiden gehört schon zu einem anderen Eintrag. Diesen erst wieder trennen.',
   'casework.refused.not-merged': 'Dieser Eintrag steht für sich allein.',
-  'casework.refused.movement-without-end':
-    'Eine Bewegung braucht zwei verschiedene Enden, mindestens eines davon im Register.',
-  'casework.refused.days-out-of-order': 'Der letzte mögliche Tag liegt vor dem ersten.',
   'casework.register.same-label-stays':
     '{count, plural, one {# Volk bleibt} other {# Völker bleiben}} beim anderen Eintrag, weil dort, wo zusammengeführt wird, ein Volk mit gleicher Bezeichnung steht. Bitte prüfen, ob es dieselben Völker sind.',
 } as const satisfies Record<keyof typeof reference, string>;

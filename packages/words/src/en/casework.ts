@@ -352,9 +352,6 @@ export const casework = {
   'casework.refused.merged-already':
     'One of the two is read as part of another record already. Take that apart first.',
   'casework.refused.not-merged': 'This record stands by itself.',
-  'casework.refused.movement-without-end':
-    'A movement needs two different ends, at least one of them in the register.',
-  'casework.refused.days-out-of-order': 'The last possible day lies before the first.',
   'casework.register.same-label-stays':
     '{count, plural, one {# colony stays} other {# colonies stay}} with the other record, because a colony with the same label stands at the one kept. Look whether they are the same hives.',
 } as const;
