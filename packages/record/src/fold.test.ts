@@ -136,6 +136,7 @@ describe('lists and corrections', () => {
     sealedBroodCombSides: null,
     signs: [],
     ropeTests: [],
+    tests: [],
     finds: [],
     medicines: { asked: false, answer: null, lastOn: null, what: '' },
     combChanges: { asked: false, answer: null, lastOn: null, what: '' },

@@ -1,6 +1,7 @@
 import { isNotifiable, type Pack, type SuspicionRule } from '@combside/law/pack';
 import { suspicionsByRule } from '@combside/law/suspicion';
-import type { ExaminationBody } from '@combside/record/kinds/examination';
+import type { PriorChanged } from '@combside/record/kinds/assessment';
+import type { ExaminationBody, HiveTest } from '@combside/record/kinds/examination';
 import type { ColonyState } from '@combside/record/states';
 import {
   assessLook,
@@ -47,7 +48,8 @@ export interface AssessInput {
   readonly colony: ColonyState | null;
   readonly visit: string;
   readonly pack: Pack;
-  readonly circumstances?: NonNullable<Setting['circumstances']>;
+  readonly known?: Setting['known'];
+  readonly priorChanges?: readonly PriorChanged[];
   /** Conditions the inspector suspects; empty when none. */
   readonly suspectedByInspector: readonly string[];
   /** How evidence is weighed; `assessLook` unless somebody who weighs thousands keeps answers to equal evidence. */
@@ -69,7 +71,8 @@ export function assessExamination(input: AssessInput): Assessed {
     colony,
     pack,
     suspicionStands: suspicion !== null,
-    ...(input.circumstances ? { circumstances: input.circumstances } : {}),
+    known: input.known ?? null,
+    priorChanges: input.priorChanges ?? [],
   });
   const weigh = input.weigh ?? assessLook;
   const reasoning = weigh(evidence, { ...defaultSettings, notifiable: notifiableDiseases(pack) });
@@ -101,7 +104,7 @@ function suspicionOf(examination: ExaminationBody, byInspector: readonly string[
       threadsMillimetres: examination.ropeTests
         .filter((one) => one.snapsBack !== false)
         .map((one) => one.threadMillimetres),
-      positiveTests: [],
+      positiveTests: examination.tests.filter((one) => countsAsPositive(one, examination)).map((one) => one.test),
     },
     pack,
   );
@@ -109,6 +112,12 @@ function suspicionOf(examination: ExaminationBody, byInspector: readonly string[
   if (conditions.length === 0) return null;
   // Where both speak, the inspector's act is the basis, and the rule stands beside it.
   return { basis: byInspector.length > 0 ? 'inspector' : 'pack rule', conditions, rule: rule ?? null };
+}
+
+/** A kit read after the last day printed on it makes no suspicion: it is to be repeated. */
+function countsAsPositive(test: HiveTest, examination: ExaminationBody): boolean {
+  const readOn = test.readOn ?? examination.observedAt.slice(0, 10);
+  return test.result === 'positive' && (test.expires === null || readOn <= test.expires);
 }
 
 function resultOf(
@@ -130,7 +139,8 @@ function resultOf(
 function seesTrouble(examination: ExaminationBody): boolean {
   return (
     examination.signs.some((one) => one.outcome === 'seen' && speaksOfTrouble(one.sign)) ||
-    examination.ropeTests.some((one) => one.threadMillimetres >= ropeThreshold)
+    examination.ropeTests.some((one) => one.threadMillimetres >= ropeThreshold) ||
+    examination.tests.some((one) => countsAsPositive(one, examination))
   );
 }
 

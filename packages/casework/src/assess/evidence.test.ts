@@ -24,6 +24,7 @@ const base: ExaminationBody = {
   sealedBroodCombSides: null,
   signs: [],
   ropeTests: [],
+  tests: [],
   finds: [],
   medicines: notAsked,
   combChanges: notAsked,

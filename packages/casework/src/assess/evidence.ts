@@ -1,6 +1,7 @@
 import type { Span } from '@combside/law/calendar';
 import { daysBetween } from '@combside/law/calendar';
 import type { Pack } from '@combside/law/pack';
+import type { CircumstancesKnown, PriorChanged } from '@combside/record/kinds/assessment';
 import type { ExaminationBody } from '@combside/record/kinds/examination';
 import type { ColonyState } from '@combside/record/states';
 import type { Look } from '@combside/science/brood/look';
@@ -11,8 +12,10 @@ import {
   type FrameCount,
   nothingKnown,
   type SignAnswer,
+  type TestResult,
 } from '@combside/science/diagnosis/evidence';
-import { isSign, type SignId } from '@combside/science/signs/catalogue';
+import { type TestId, testFigures } from '@combside/science/diagnosis/test-figures';
+import { type DiseaseId, diseases, isSign, type SignId } from '@combside/science/signs/catalogue';
 import { saysSuspect } from './suspicion.ts';
 
 /** What is known besides the examination: the colony's own past, the pack in force, and what tracing and counts say. */
@@ -20,14 +23,16 @@ export interface Setting {
   /** The colony's record; examinations and assessments made before this one count as earlier looks. */
   readonly colony: ColonyState | null;
   readonly pack: Pack;
-  /** What the register, tracing and the district's counts know. Left out: nothing is known. */
-  readonly circumstances?: Partial<Omit<Circumstances, 'daysSinceMedicine' | 'daysSinceCombChange' | 'maskingDays'>>;
+  /** What the register, tracing and the district's counts know (`circumstances.ts`). Left out or null: nothing is known. */
+  readonly known?: CircumstancesKnown | null;
+  /** What the inspector changed of the priors, with reasons. */
+  readonly priorChanges?: readonly PriorChanged[];
   readonly suspicionStands: boolean;
 }
 
 /**
- * An examination as evidence for the reasoning. Nothing is added: what was not stated stays unsaid, and a sign that this
- * program does not know (written by a newer version) is set aside and named.
+ * An examination as evidence for the reasoning. Nothing is added: what was not stated stays unsaid, and a sign, a test or
+ * a condition that this program does not know (written by a newer version) is set aside and named.
  */
 export function evidenceFrom(
   examination: ExaminationBody,
@@ -67,11 +72,11 @@ export function evidenceFrom(
         threadMillimetres: one.threadMillimetres,
         snapsBack: one.snapsBack,
       })),
-      tests: [],
+      tests: testsOf(examination, setAside),
       frameCounts: frameCountsOf(examination),
       circumstances: {
         ...nothingKnown,
-        ...setting.circumstances,
+        ...knownOf(setting, setAside),
         daysSinceMedicine: daysSince(examination.medicines, examination.observedAt),
         daysSinceCombChange: daysSince(examination.combChanges, examination.observedAt),
         maskingDays: maskingDays(setting.pack),
@@ -80,6 +85,52 @@ export function evidenceFrom(
       suspicionStands: setting.suspicionStands,
     },
     setAside,
+  };
+}
+
+function testsOf(examination: ExaminationBody, setAside: string[]): TestResult[] {
+  return examination.tests.flatMap((one) => {
+    if (!Object.hasOwn(testFigures, one.test)) {
+      setAside.push(one.test);
+      return [];
+    }
+    return {
+      test: one.test as TestId,
+      result: one.result,
+      readOn: one.readOn ?? examination.observedAt.slice(0, 10),
+      ...(one.batch === '' ? {} : { batch: one.batch }),
+      ...(one.expires === null ? {} : { expires: one.expires }),
+    };
+  });
+}
+
+function knownOf(setting: Setting, setAside: string[]): Partial<Circumstances> {
+  const isKnown = (condition: string): condition is DiseaseId => {
+    const found = (diseases as readonly string[]).includes(condition);
+    if (!found) setAside.push(condition);
+    return found;
+  };
+  const { known, priorChanges = [] } = setting;
+  return {
+    ...(known
+      ? {
+          ...known,
+          district: known.district.flatMap(({ condition, ...count }) =>
+            isKnown(condition) ? { disease: condition, ...count } : [],
+          ),
+        }
+      : {}),
+    priorChanges: priorChanges.flatMap((one) =>
+      isKnown(one.condition)
+        ? {
+            disease: one.condition,
+            value: one.value,
+            ...(one.low === null ? {} : { low: one.low }),
+            ...(one.high === null ? {} : { high: one.high }),
+            reason: one.reason,
+          }
+        : [],
+    ),
   };
 }
 

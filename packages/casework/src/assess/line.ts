@@ -11,6 +11,7 @@ import { lookStated } from '../examine/claim.ts';
 import type { Draft } from '../examine/draft.ts';
 import { examinationFrom } from '../examine/examination-from-draft.ts';
 import { notifiableDiseases } from './assess-examination.ts';
+import { withWhatWasSaid } from './circumstances.ts';
 import { evidenceFrom, type Setting } from './evidence.ts';
 
 /** The reasoning in one line, always in sight: what it comes to, what leads, what to look at next. All ids. */
@@ -37,10 +38,14 @@ export function reasoningLine(
     readonly pack: Pack;
     readonly observedAt: string;
     readonly suspicionStands: boolean;
-    readonly circumstances?: NonNullable<Setting['circumstances']>;
+    readonly known?: Setting['known'];
   },
 ): ReasoningLine {
-  const { evidence } = evidenceFrom(examinationSoFar(draft, setting.observedAt), setting);
+  const { evidence } = evidenceFrom(examinationSoFar(draft, setting.observedAt), {
+    ...setting,
+    known: withWhatWasSaid(setting.known ?? null, draft),
+    priorChanges: draft.priorChanges,
+  });
   const prior = priorFrom(evidence);
   const believed = posterior(broodNetwork, evidence, prior);
   const next = nextChecks(broodNetwork, evidence, prior, notifiableDiseases(setting.pack));

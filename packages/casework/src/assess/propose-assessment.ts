@@ -1,6 +1,11 @@
 import type { Pack } from '@combside/law/pack';
 import type { Proposal } from '@combside/record/entry';
-import { type AssessmentBody, assessment } from '@combside/record/kinds/assessment';
+import {
+  type AssessmentBody,
+  assessment,
+  type CircumstancesKnown,
+  type PriorChanged,
+} from '@combside/record/kinds/assessment';
 import { type Assessed, scienceVersion } from './assess-examination.ts';
 
 /**
@@ -8,6 +13,7 @@ import { type Assessed, scienceVersion } from './assess-examination.ts';
  * moment, and by which versions of reasoning and pack.
  *
  * @param examination id of the examination entry it rests on
+ * @param known what was known before the look, as the reasoning took it
  */
 export function proposeAssessment(
   assessed: Assessed,
@@ -16,6 +22,8 @@ export function proposeAssessment(
   examination: string,
   statedAt: string,
   pack: Pack,
+  known: CircumstancesKnown | null = null,
+  priorChanges: readonly PriorChanged[] = [],
 ): Proposal<AssessmentBody> {
   const { reasoning } = assessed;
   const suspected =
@@ -40,6 +48,8 @@ export function proposeAssessment(
         high: one.interval.high,
       })),
       nextCheck: reasoning.next.atHive[0]?.check ?? reasoning.next.inLaboratory[0]?.check ?? null,
+      circumstances: known,
+      priorChanges: [...priorChanges],
       scienceVersion,
       pack: { id: pack.id, version: pack.version },
     },

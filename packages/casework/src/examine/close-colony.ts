@@ -5,6 +5,7 @@ import type { ColonyState, VisitState } from '@combside/record/states';
 import { diseases } from '@combside/science/signs/catalogue';
 import { type Act, done, refused } from '../act.ts';
 import { type Assessed, type AssessInput, assessExamination } from '../assess/assess-examination.ts';
+import { withWhatWasSaid } from '../assess/circumstances.ts';
 import type { Setting } from '../assess/evidence.ts';
 import { proposeAssessment } from '../assess/propose-assessment.ts';
 import { proposeChange } from '../register/propose-change.ts';
@@ -33,7 +34,8 @@ export interface CloseColony {
   readonly observedAt: string;
   /** A fresh identifier for the examination entry, since the assessment has to name it (`book.newId()`). */
   readonly examinationId: string;
-  readonly circumstances?: NonNullable<Setting['circumstances']>;
+  /** What is known besides the look (`assess/circumstances.ts`); what the inspector said or changed stands in the taps. */
+  readonly known?: Setting['known'];
   readonly weigh?: NonNullable<AssessInput['weigh']>;
 }
 
@@ -71,13 +73,15 @@ export function closeColony(
     claim: stated.claim,
     look: stated.look,
   });
+  const before = withWhatWasSaid(input.known ?? null, draft);
   const assessed = assessExamination({
     examination: body,
     colony: input.colony,
     visit: input.visit.about.id,
     pack: input.pack,
     suspectedByInspector: input.suspected,
-    ...(input.circumstances ? { circumstances: input.circumstances } : {}),
+    known: before,
+    priorChanges: draft.priorChanges,
     ...(input.weigh ? { weigh: input.weigh } : {}),
   });
   const sealed: Proposal<ExaminationBody> = {
@@ -95,6 +99,8 @@ export function closeColony(
     input.examinationId,
     input.observedAt,
     input.pack,
+    before,
+    draft.priorChanges,
   );
   const proposals: Proposal[] = [sealed, concluded];
   if (draft.hiveState !== known.hiveState) {

@@ -1,9 +1,18 @@
+import type { PriorChanged } from '@combside/record/kinds/assessment';
 import type { ColonyBody } from '@combside/record/kinds/colony';
-import type { ExaminationBody, PhotographReference, RopeTest, SignLooked } from '@combside/record/kinds/examination';
+import type {
+  ExaminationBody,
+  HiveTest,
+  PhotographReference,
+  RopeTest,
+  SignLooked,
+} from '@combside/record/kinds/examination';
 import type { ColonyState } from '@combside/record/states';
+import { figureOf } from '@combside/science/diagnosis/test-figures';
+import { diseases } from '@combside/science/signs/catalogue';
 import { type Refused, refused } from '../act.ts';
 import { isSign, measureOf, signPlace } from './sign-order.ts';
-import { type Depth, depths, finds, measurements } from './vocabulary.ts';
+import { type Depth, depths, finds, measurements, testsAtTheHive } from './vocabulary.ts';
 
 /** Where on the comb: the box as the colony's record names it, the frame counted from the same end, and the side. */
 export interface Place {
@@ -44,6 +53,12 @@ export type Tap =
     }
   | { readonly tap: 'rope test'; readonly test: RopeTest }
   | { readonly tap: 'rope test removed'; readonly index: number }
+  | { readonly tap: 'test'; readonly test: HiveTest }
+  | { readonly tap: 'test removed'; readonly index: number }
+  /** What a laboratory found in honey or bees of this operation, as far as it is known here. */
+  | { readonly tap: 'spores in honey or bees'; readonly found: boolean | null }
+  /** The inspector sets what is believed of a condition before the look, with the reason; null takes it back. */
+  | { readonly tap: 'prior'; readonly condition: string; readonly change: Omit<PriorChanged, 'condition'> | null }
   | {
       readonly tap: 'find';
       readonly find: string;
@@ -82,6 +97,9 @@ export interface Draft {
   /** In the order in which signs meet the inspector, whatever the order of the taps. */
   readonly signs: readonly SignLooked[];
   readonly ropeTests: readonly RopeTest[];
+  readonly tests: readonly HiveTest[];
+  readonly honeyPositive: boolean | null;
+  readonly priorChanges: readonly PriorChanged[];
   readonly finds: ExaminationBody['finds'];
   readonly medicines: Asked;
   readonly combChanges: Asked;
@@ -119,6 +137,9 @@ function untouched(colony: ColonyState): Draft {
     sealedBroodCombSides: null,
     signs: [],
     ropeTests: [],
+    tests: [],
+    honeyPositive: null,
+    priorChanges: [],
     finds: [],
     medicines: neverAsked,
     combChanges: neverAsked,
@@ -259,6 +280,15 @@ function after(draft: Draft, tap: Tap): Draft | Refused {
     case 'rope test removed':
       if (draft.ropeTests[tap.index] === undefined) return refused('casework.refused.no-such-line');
       return { ...draft, ropeTests: draft.ropeTests.filter((_, index) => index !== tap.index) };
+    case 'test':
+      return withTest(draft, tap.test);
+    case 'test removed':
+      if (draft.tests[tap.index] === undefined) return refused('casework.refused.no-such-line');
+      return { ...draft, tests: draft.tests.filter((_, index) => index !== tap.index) };
+    case 'spores in honey or bees':
+      return { ...draft, honeyPositive: tap.found };
+    case 'prior':
+      return withPrior(draft, tap.condition, tap.change);
     case 'find': {
       if (!(finds as readonly string[]).includes(tap.find)) {
         return refused('casework.refused.unknown-find', { find: tap.find });
@@ -386,6 +416,33 @@ function withRopeTest(draft: Draft, test: RopeTest): Draft | Refused {
   const colours = ['white', 'yellow', 'coffee', 'dark brown', 'black', 'grey'];
   if (test.colour !== null && !colours.includes(test.colour)) return unknownWord(test.colour);
   return { ...draft, ropeTests: [...draft.ropeTests, test] };
+}
+
+function withTest(draft: Draft, test: HiveTest): Draft | Refused {
+  const known = testsAtTheHive.find((one) => one === test.test);
+  if (!known) return unknownWord(test.test);
+  if (test.material !== figureOf(known).material) return unknownWord(test.material);
+  if (!['positive', 'negative', 'failed'].includes(test.result)) return unknownWord(test.result);
+  if (test.batch.length > 60) return outOfRange('characters', 0, 60);
+  for (const day of [test.readOn, test.expires]) {
+    if (day !== null && !/^\d{4}-\d{2}-\d{2}$/.test(day)) return refused('casework.refused.shape');
+  }
+  return { ...draft, tests: [...draft.tests, test] };
+}
+
+function withPrior(draft: Draft, condition: string, change: Omit<PriorChanged, 'condition'> | null): Draft | Refused {
+  if (!(diseases as readonly string[]).includes(condition)) {
+    return refused('casework.refused.unknown-condition', { condition });
+  }
+  const others = draft.priorChanges.filter((one) => one.condition !== condition);
+  if (change === null) return { ...draft, priorChanges: others };
+  const { value, low, high, reason } = change;
+  const ordered = (low ?? value) <= value && value <= (high ?? value);
+  if (![value, low ?? value, high ?? value].every((one) => one > 0 && one < 1) || !ordered) {
+    return refused('casework.refused.shape');
+  }
+  if (reason.trim() === '' || reason.length > 1000) return refused('casework.refused.shape');
+  return { ...draft, priorChanges: [...others, { condition, value, low, high, reason }] };
 }
 
 function withLooked(draft: Draft, looked: SignLooked): Draft {

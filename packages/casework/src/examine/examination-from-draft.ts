@@ -35,6 +35,7 @@ export function examinationFrom(
     sealedBroodCombSides: draft.sealedBroodCombSides,
     signs: [...draft.signs, ...claimed].sort((a, b) => signPlace(a.sign) - signPlace(b.sign)),
     ropeTests: [...draft.ropeTests],
+    tests: [...draft.tests],
     finds: draft.finds,
     medicines: draft.medicines,
     combChanges: draft.combChanges,

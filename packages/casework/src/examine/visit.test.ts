@@ -33,6 +33,8 @@ function suspicion(colony: string, visit: string, examination: string, statedAt:
       rule: null,
       differential: [],
       nextCheck: null,
+      circumstances: null,
+      priorChanges: [],
       scienceVersion: 'test',
       pack: { id: 'quillmoor', version: '1' },
     },

@@ -1,3 +1,4 @@
+import { figureOf, type TestId, testIds } from '@combside/science/diagnosis/test-figures';
 import type { SourceId } from '@combside/sources/bibliography';
 import type { SourcedValue } from '@combside/sources/sourced-value';
 
@@ -151,3 +152,6 @@ export const resultWords = [
   'not judged',
 ] as const;
 export type ResultWord = (typeof resultWords)[number];
+
+/** The tests that are read at the hive itself; the laboratory's come back as entries of the laboratory. */
+export const testsAtTheHive: readonly TestId[] = testIds.filter((id) => figureOf(id).place === 'hive');

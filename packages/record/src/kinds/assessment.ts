@@ -2,6 +2,37 @@ import { z } from 'zod';
 import { identifier, instant } from '../entry.ts';
 import type { Kind } from './kind.ts';
 
+const probability = z.number().gt(0).lt(1);
+
+/** What was known before the look, as the reasoning took it. It may tell of other keepers: it goes on no paper. */
+export const circumstancesKnown = z.strictObject({
+  /** Colonies with a confirmed disease among those looked at in the district. */
+  district: z.array(
+    z.strictObject({
+      condition: z.string().min(1).max(60),
+      confirmed: z.int().min(0),
+      examined: z.int().min(1),
+      /** What was counted: `2027, april to september`. */
+      about: z.string().max(200),
+    }),
+  ),
+  earlierCaseAtApiary: z.boolean().nullable(),
+  contactOfCase: z.boolean().nullable(),
+  honeyPositive: z.boolean().nullable(),
+  exposure: z.enum(['none known', 'apiary affected', 'operation affected', 'not known']),
+});
+export type CircumstancesKnown = z.infer<typeof circumstancesKnown>;
+
+/** A prior that the inspector set, with the reason. */
+export const priorChanged = z.strictObject({
+  condition: z.string().min(1).max(60),
+  value: probability,
+  low: probability.nullable(),
+  high: probability.nullable(),
+  reason: z.string().min(1).max(1000),
+});
+export type PriorChanged = z.infer<typeof priorChanged>;
+
 /**
  * What the inspector concluded from one examination, with what the reasoning said at that moment.
  * Suspicion is the inspector's act or a pack's rule on a named sign; no probability makes it.
@@ -28,6 +59,10 @@ export const assessmentBody = z.strictObject({
     }),
   ),
   nextCheck: z.string().max(60).nullable(),
+  /** Null where it was not written down: version 1 did not keep it. */
+  circumstances: circumstancesKnown.nullable(),
+  /** What the inspector changed of it, and why. */
+  priorChanges: z.array(priorChanged),
   scienceVersion: z.string().max(40),
   pack: z.strictObject({ id: z.string().max(60), version: z.string().max(40) }),
 });
@@ -35,11 +70,16 @@ export type AssessmentBody = z.infer<typeof assessmentBody>;
 
 export const assessment: Kind<AssessmentBody> = {
   kind: 'assessment',
-  version: 1,
+  version: 2,
   about: ['colony'],
   erasable: false,
   body: assessmentBody,
   writer: 'anyone',
   fold: { as: 'list', into: 'assessments', newestFirstBy: (body) => body.statedAt },
-  steps: [],
+  steps: [
+    {
+      name: 'what was known before the look, and what the inspector changed of it',
+      lift: (body) => ({ ...(body as AssessmentBody), circumstances: null, priorChanges: [] }),
+    },
+  ],
 };

@@ -41,6 +41,21 @@ export const ropeTest = z.strictObject({
 });
 export type RopeTest = z.infer<typeof ropeTest>;
 
+/** One test read at the hive: a kit, the milk test. What a laboratory answers is written down by the laboratory's own entry. */
+export const hiveTest = z.strictObject({
+  /** Id of a test known to casework, for example `lateral-flow-afb`. */
+  test: z.string().min(1).max(60),
+  /** What was put to it: `diseased cell`, `scale or smear`, ... */
+  material: z.string().min(1).max(40),
+  result: z.enum(['positive', 'negative', 'failed']),
+  readOn: calendarDate.nullable(),
+  /** As printed on the kit; empty where none was read off. */
+  batch: z.string().max(60),
+  /** Last day of use printed on the kit. */
+  expires: calendarDate.nullable(),
+});
+export type HiveTest = z.infer<typeof hiveTest>;
+
 /** What the keeper answered about medicine or comb change; both can mask disease. */
 const asked = z.strictObject({
   asked: z.boolean(),
@@ -86,6 +101,7 @@ export const examinationBody = z.strictObject({
   sealedBroodCombSides: z.number().min(0).max(60).nullable(),
   signs: z.array(signLooked),
   ropeTests: z.array(ropeTest),
+  tests: z.array(hiveTest),
   /** Beetle, mites and the like found at the same opening. */
   finds: z.array(
     z.strictObject({
@@ -106,11 +122,13 @@ export type ExaminationBody = z.infer<typeof examinationBody>;
 
 export const examination: Kind<ExaminationBody> = {
   kind: 'examination',
-  version: 1,
+  version: 2,
   about: ['colony'],
   erasable: false,
   body: examinationBody,
   writer: 'anyone',
   fold: { as: 'list', into: 'examinations', newestFirstBy: (body) => body.observedAt },
-  steps: [],
+  steps: [
+    { name: 'tests at the hive are written down', lift: (body) => ({ ...(body as ExaminationBody), tests: [] }) },
+  ],
 };
