@@ -3,7 +3,7 @@
  * Raise it when any message or entry kind changes shape, add a line to the history, and pin the new hash in
  * `version.test.ts`. A change an older phone cannot live with also raises `oldestServed`.
  */
-export const protocolVersion = 2;
+export const protocolVersion = 3;
 
 /** The oldest phone the server still serves. It must keep being able to hand over what it recorded. */
 export const oldestServed = 1;
@@ -19,6 +19,11 @@ export const protocolHistory: readonly { readonly version: number; readonly brou
     version: 2,
     brought:
       'movements of bees, merged records, reasons for changes, photographs of a site, numbers of sites; the register: rows, search, keepers, what waits to be settled',
+  },
+  {
+    version: 3,
+    brought:
+      'tests read at the hive, in examinations; what was known before the look and what the inspector changed of it, in assessments',
   },
 ];
 
