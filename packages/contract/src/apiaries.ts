@@ -29,6 +29,8 @@ export const apiaryLine = z.object({
   uncertaintyMetres: z.number().nullable(),
   lastConfirmedOn: calendarDate.nullable(),
   coloniesRegistered: z.int().nullable(),
+  /** The gravest of the words last stated about its colonies; null where none was looked at. */
+  mark: z.string().nullable(),
 });
 export type ApiaryLine = z.infer<typeof apiaryLine>;
 

@@ -90,3 +90,24 @@ export const usualPlanning: PlanningSettings = {
     doubts: 'one inspector aims at three apiaries a day, up to 20 colonies each (an inspector’s blog, June 2024)',
   },
 };
+
+/**
+ * The usual settings with other weights and another sensitivity.
+ *
+ * @param weights points in the order of `visitGrounds`; a missing one stays as it is
+ * @param lookSensitivity 0 to 1
+ */
+export function planningWith(weights: readonly number[], lookSensitivity: number | undefined): PlanningSettings {
+  const own = (ground: VisitGround, place: number): SourcedValue =>
+    weight(weights[place] ?? usualPlanning.weights[ground].value);
+  return {
+    ...usualPlanning,
+    weights: Object.fromEntries(
+      visitGrounds.map((ground, place) => [ground, own(ground, place)]),
+    ) as PlanningSettings['weights'],
+    lookSensitivity: {
+      ...usualPlanning.lookSensitivity,
+      value: lookSensitivity ?? usualPlanning.lookSensitivity.value,
+    },
+  };
+}

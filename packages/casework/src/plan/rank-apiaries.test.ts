@@ -59,7 +59,7 @@ describe('an apiary gets points', () => {
   });
 
   test('for bees that went either way since a year before the suspicion, and no earlier', () => {
-    const move = (latest: string, from = 'case', to = 'a') => [{ from, to, earliest: latest, latest }];
+    const move = (latest: string, from = 'case', to = 'a') => [{ from, to, latest }];
     expect(rank({}, [far], move('2026-04-12'))?.grounds).toMatchObject([{ ground: 'trade', from: 'case', days: 415 }]);
     expect(rank({}, [far], move('2026-04-11'))?.points).toBe(0);
     expect(rank({}, [far], move('2027-05-20', 'a', 'case'))?.points).toBe(30);

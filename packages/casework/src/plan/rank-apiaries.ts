@@ -25,11 +25,10 @@ export interface CaseSite {
   readonly lastOn: string;
 }
 
-/** Bees or combs that went between two apiaries; the day lies between the two, both included. */
+/** Bees or combs that went between two apiaries, with the last day on which it can have been. */
 export interface MovementBetween {
   readonly from: string;
   readonly to: string;
-  readonly earliest: string;
   readonly latest: string;
 }
 

@@ -1,12 +1,17 @@
 import { apiariesAsked } from '@combside/contract/apiaries';
 import { checkpointAsked } from '@combside/contract/checkpoint';
+import { figureRecordsAsked, figuresAsked } from '@combside/contract/figures';
 import type { Health, Hello } from '@combside/contract/hello';
+import { mapAsked } from '@combside/contract/map';
+import { owedAsked } from '@combside/contract/owed';
 import type { Me } from '@combside/contract/people';
 import { photographHash, photographsAsked } from '@combside/contract/photograph';
+import { planningAsked } from '@combside/contract/planning';
 import { pull } from '@combside/contract/pull';
 import { largestMessage, push } from '@combside/contract/push';
 import { oldestServed, protocolHeader, protocolVersion } from '@combside/contract/version';
 import { visitsAsked } from '@combside/contract/visits';
+import { loadPack } from '@combside/law/load-pack';
 import { identifier } from '@combside/record/entry';
 import { foldVersion } from '@combside/record/fold';
 import { type Context, Hono, type MiddlewareHandler } from 'hono';
@@ -18,7 +23,10 @@ import { colonyPageOf } from '../store/colony-page.ts';
 import type { Database } from '../store/database.ts';
 import { districtsGranted, districtsKnown, onlyInvented } from '../store/districts.ts';
 import { ServerError } from '../store/errors.ts';
+import { figureRecordsListed, figuresCounted } from '../store/figures.ts';
 import { healthOf } from '../store/health.ts';
+import { mapExtentOf, mapWindow } from '../store/map.ts';
+import { owedListed } from '../store/owed.ts';
 import {
   type AccountsPart,
   type ArrivalsPart,
@@ -28,11 +36,13 @@ import {
   type SignedIn,
 } from '../store/parts.ts';
 import { peopleOf } from '../store/people.ts';
+import { planningListed } from '../store/planning.ts';
 import { visitPageOf } from '../store/visit-page.ts';
 import { visitsListed } from '../store/visits.ts';
 import { readMessage, readQuery, refuse } from './answers.ts';
 import { liveStream } from './live.ts';
 import { webPages } from './pages.ts';
+import { registerAddresses } from './register.ts';
 import { sameOriginOnly, securityHeaders } from './security.ts';
 
 /** Everything the HTTP edge needs; `start.ts` puts it together. */
@@ -145,8 +155,32 @@ export function makeApp(ports: AppPorts): Hono<Env> {
   app.get('/api/apiaries/:id', async (context) =>
     context.json(await apiaryPageOf(database, rights(context), named(context.req.param('id')))),
   );
+  app.route('/api', registerAddresses(database));
   app.get('/api/colonies/:id', async (context) =>
     context.json(await colonyPageOf(database, rights(context), named(context.req.param('id')))),
+  );
+
+  // The office's questions over many apiaries: what is owed, the map, planning, figures.
+  const law = () => loadPack(ports.pack);
+  app.get('/api/owed', async (context) => {
+    const asked = readQuery(context, owedAsked);
+    return context.json(await owedListed(database, rights(context), asked, await law(), ports.now().toISOString()));
+  });
+  app.get('/api/map', async (context) =>
+    context.json(await mapWindow(database, rights(context), readQuery(context, mapAsked))),
+  );
+  app.get('/api/map/extent', async (context) => context.json(await mapExtentOf(database, rights(context))));
+  app.get('/api/planning', async (context) => {
+    const asked = readQuery(context, planningAsked);
+    const today = ports.now().toISOString().slice(0, 10);
+    return context.json(await planningListed(database, rights(context), asked, await law(), today));
+  });
+  app.get('/api/figures', async (context) => {
+    const asked = readQuery(context, figuresAsked);
+    return context.json(await figuresCounted(database, rights(context), asked, ports.now().toISOString()));
+  });
+  app.get('/api/figures/records', async (context) =>
+    context.json(await figureRecordsListed(database, rights(context), readQuery(context, figureRecordsAsked))),
   );
 
   // Photographs.

@@ -10,15 +10,32 @@ interface Row {
   readonly summary: ApiarySummary;
   readonly name: string;
   readonly keeper_name: string | null;
+  readonly mark: string | null;
 }
 
+/** Words of a result from the gravest on; a word of a newer version comes last. */
+const gravest = [
+  'suspect',
+  'remains suspect',
+  'signs seen',
+  'masked, no conclusion',
+  'too little brood to judge',
+  'not judged',
+  'nothing seen with this look',
+];
+
+/** The gravest word last stated about the colonies of `apiary`, a row of `combside.states`. */
+export const mark = sql<string | null>`(select colony.last_result from combside.states colony
+  where colony.apiary = apiary.entity_id and colony.entity_type = 'colony' and colony.last_result is not null
+  order by array_position(${gravest}::text[], colony.last_result) nulls last limit 1)`;
+
 const columns = sql`apiary.summary, apiary.name, (select keeper.name from combside.states keeper
-  where keeper.entity_type = 'keeper' and keeper.entity_id = apiary.keeper) as keeper_name`;
+  where keeper.entity_type = 'keeper' and keeper.entity_id = apiary.keeper) as keeper_name, ${mark} as mark`;
 
 /** Apiaries by name, a page at a time; every filter has an index, so a quarter of a million stay usable. */
 export async function apiariesListed(database: Database, rights: Rights, asked: ApiariesAsked): Promise<Apiaries> {
   const districts = districtsAsked(rights, asked.district);
-  const conditions: RawBuilder<unknown>[] = [sql`apiary.entity_type = 'apiary'`];
+  const conditions: RawBuilder<unknown>[] = [sql`apiary.entity_type = 'apiary'`, sql`apiary.merged_into is null`];
   if (districts !== 'all') {
     conditions.push(
       districts.length === 1
@@ -48,6 +65,17 @@ export async function apiariesListed(database: Database, rights: Rights, asked: 
   };
 }
 
+/** Apiaries of one keeper that may be read, by name. */
+export async function apiariesOfKeeper(database: Database, rights: Rights, keeper: string): Promise<ApiaryLine[]> {
+  const readable =
+    rights.districts === 'all' ? sql`true` : sql`apiary.district = any(${[...rights.districts]}::text[])`;
+  const found = await sql<Row>`
+    select ${columns} from combside.states apiary
+    where apiary.entity_type = 'apiary' and apiary.keeper = ${keeper}::uuid and apiary.merged_into is null and ${readable}
+    order by apiary.name, apiary.entity_id`.execute(database.sql);
+  return found.rows.map(lineOf);
+}
+
 /** One line, or null where the apiary's own entry has not arrived. Rights are the caller's to check. */
 export async function apiaryLineOf(database: Database, apiary: string): Promise<ApiaryLine | null> {
   const found = await sql<Row>`
@@ -55,6 +83,18 @@ export async function apiaryLineOf(database: Database, apiary: string): Promise<
     where apiary.entity_type = 'apiary' and apiary.entity_id = ${apiary}::uuid`.execute(database.sql);
   const row = found.rows[0];
   return row && row.summary.district !== null ? lineOf(row) : null;
+}
+
+/** Lines of those that are known, by identifier. Rights are the caller's to check. */
+export async function apiaryLinesOf(database: Database, apiaries: readonly string[]): Promise<Map<string, ApiaryLine>> {
+  const found = await sql<Row>`
+    select ${columns} from combside.states apiary
+    where apiary.entity_type = 'apiary' and apiary.entity_id = any(${[...new Set(apiaries)]}::uuid[])`.execute(
+    database.sql,
+  );
+  return new Map(
+    found.rows.filter((row) => row.summary.district !== null).map((row) => [row.summary.about.id, lineOf(row)]),
+  );
 }
 
 function lineOf(row: Row): ApiaryLine {
@@ -71,10 +111,12 @@ function lineOf(row: Row): ApiaryLine {
     uncertaintyMetres: summary.uncertaintyMetres,
     lastConfirmedOn: summary.lastConfirmedOn,
     coloniesRegistered: summary.coloniesRegistered,
+    mark: row.mark,
   };
 }
 
-function within(text: string): RawBuilder<unknown> {
+/** Apiaries whose position lies in a box `west,south,east,north`. @throws ServerError `bad-request` */
+export function within(text: string): RawBuilder<unknown> {
   const [west, south, east, north] = text.split(',').map(Number) as [number, number, number, number];
   if (south > north) throw new ServerError('bad-request', 'box: south lies north of north');
   const part = (from: number, to: number): RawBuilder<unknown> =>

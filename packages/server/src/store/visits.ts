@@ -15,7 +15,12 @@ interface Row {
 }
 
 /** Visits, newest first, a page at a time. One to a site not known yet is shown to its inspector and to whoever sees all. */
-export async function visitsListed(database: Database, rights: Rights, asked: VisitsAsked): Promise<Visits> {
+export async function visitsListed(
+  database: Database,
+  rights: Rights,
+  asked: VisitsAsked,
+  which: 'all' | 'not ended' = 'all',
+): Promise<Visits> {
   const districts = districtsAsked(rights, asked.district);
   const conditions: RawBuilder<unknown>[] = [sql`visit.entity_type = 'visit'`, sql`visit.inspector is not null`];
   if (districts !== 'all') {
@@ -26,6 +31,7 @@ export async function visitsListed(database: Database, rights: Rights, asked: Vi
         : inDistrict,
     );
   }
+  if (which === 'not ended') conditions.push(sql`visit.summary->>'endedAt' is null`);
   if (asked.inspector) conditions.push(sql`visit.inspector = ${asked.inspector}::uuid`);
   if (asked.apiary) conditions.push(sql`visit.apiary = ${asked.apiary}::uuid`);
   if (asked.from) conditions.push(sql`visit.happened_at >= ${asked.from}::timestamptz`);
