@@ -15,7 +15,9 @@ export const rooms = {
   papers: { en: () => import('./en/papers.ts'), de: () => import('./de/papers.ts') },
   hive: { en: () => import('./en/hive.ts'), de: () => import('./de/hive.ts') },
   check: { en: () => import('./en/check.ts'), de: () => import('./de/check.ts') },
+  reasoning: { en: () => import('./en/reasoning.ts'), de: () => import('./de/reasoning.ts') },
   server: { en: () => import('./en/server.ts'), de: () => import('./de/server.ts') },
+  questions: { en: () => import('./en/questions.ts'), de: () => import('./de/questions.ts') },
   signs: { en: () => import('./en/signs.ts'), de: () => import('./de/signs.ts') },
 } as const;
 

@@ -1,11 +1,14 @@
 import './district.css';
 import type { Language } from '@combside/words/language';
-import { Route, Switch } from 'wouter';
+import { lazy } from 'react';
+import { Link, Route, Switch } from 'wouter';
 import type { Session } from '../app/session.ts';
 import { SpeaksWords, useWords } from '../ui/words-context.tsx';
 import { useIsLive } from './use-office.ts';
 import { VisitPage } from './visit-page.tsx';
 import { VisitsList } from './visits-list.tsx';
+
+const Questions = lazy(() => import('./questions/questions.tsx'));
 
 interface DistrictProps {
   readonly session: Session;
@@ -32,9 +35,13 @@ function Desk({ session }: { readonly session: Session }) {
           {words.say(live ? 'district.live.open' : 'district.live.waiting')}
         </span>
         <span>{session.districts.join(', ')}</span>
+        <Link href="/questions">{words.say('district.questions')}</Link>
         <a href="/front">{words.say('always.signed-in', { name: session.name })}</a>
       </header>
       <Switch>
+        <Route path="/questions/:asked?">
+          {({ asked }) => <Questions session={session} language={words.language} asked={asked ?? null} />}
+        </Route>
         <Route path="/visit/:visit">
           {({ visit }) => (
             <>

@@ -2,6 +2,7 @@ import type { district as english } from '../en/district.ts';
 
 export const district = {
   'district.title': 'Amt',
+  'district.questions': 'Fragen',
   'district.visits': 'Besuche',
   'district.visits.none': 'Noch ist kein Besuch eingetroffen. Der erste erscheint hier von selbst.',
   'district.visits.loading': 'Besuche werden geholt…',

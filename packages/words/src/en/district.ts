@@ -1,6 +1,7 @@
 /** The district office's first window: visits as they arrive. */
 export const district = {
   'district.title': 'District office',
+  'district.questions': 'Questions',
   'district.visits': 'Visits',
   'district.visits.none': 'No visit has arrived yet. The first one appears here by itself.',
   'district.visits.loading': 'Fetching the visits…',

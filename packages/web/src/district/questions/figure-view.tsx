@@ -1,0 +1,115 @@
+import { useEffect, useRef, useState } from 'react';
+import { sayId } from '../../ui/say-sentence.ts';
+import { useWords } from '../../ui/words-context.tsx';
+import type { Figure } from './question.ts';
+import { sayAnswer, sayShown } from './spoken.ts';
+
+/** The one small plot of an answer, and the same numbers as a table beside it. The plotting library comes when needed. */
+export function FigureView({ figure, title }: { readonly figure: Figure; readonly title: string }) {
+  const words = useWords();
+  const frame = useRef<HTMLDivElement>(null);
+  const [width, setWidth] = useState(0);
+  const [plot, setPlot] = useState<typeof import('./plot.ts') | 'failed' | null>(null);
+  const labels = {
+    x: sayId(words, `questions.${figure.x.label}`),
+    y: figure.kind === 'curve' ? sayId(words, `questions.${figure.y.label}`) : '',
+  };
+
+  useEffect(() => {
+    let left = false;
+    import('./plot.ts').then(
+      (loaded) => {
+        if (!left) setPlot(loaded);
+      },
+      () => {
+        if (!left) setPlot('failed');
+      },
+    );
+    return () => {
+      left = true;
+    };
+  }, []);
+  useEffect(() => {
+    const box = frame.current;
+    if (!box) return;
+    const watch = new ResizeObserver(() => setWidth(Math.floor(box.clientWidth)));
+    watch.observe(box);
+    return () => watch.disconnect();
+  }, []);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the labels follow from the figure and the words
+  useEffect(() => {
+    if (!plot || plot === 'failed' || width === 0) return;
+    frame.current?.replaceChildren(plot.draw(figure, words, width, labels));
+  }, [plot, figure, words, width]);
+
+  return (
+    <div className="figure">
+      <div
+        ref={frame}
+        className="plot"
+        role="img"
+        aria-label={sayId(words, 'questions.plot-of', { title, x: labels.x, y: labels.y || labels.x })}
+      />
+      {plot === 'failed' && <p className="quiet">{sayId(words, 'questions.plot-failed')}</p>}
+      <FigureTable figure={figure} labels={labels} />
+    </div>
+  );
+}
+
+function FigureTable({ figure, labels }: { readonly figure: Figure; readonly labels: { x: string; y: string } }) {
+  const words = useWords();
+  const number = (value: number | null) => (value === null ? '–' : sayShown(words, figure.x.shown, value));
+  if (figure.kind === 'bands') {
+    return (
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">{labels.x}</th>
+            <th scope="col">{sayId(words, 'questions.low')}</th>
+            <th scope="col">{sayId(words, 'questions.value')}</th>
+            <th scope="col">{sayId(words, 'questions.high')}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {figure.rows.map((row) => {
+            const label = sayAnswer(words, row.label);
+            return (
+              <tr key={label}>
+                <th scope="row">{label}</th>
+                <td>{number(row.low)}</td>
+                <td>{number(row.value)}</td>
+                <td>{number(row.high)}</td>
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+    );
+  }
+  return (
+    <table>
+      <thead>
+        <tr>
+          <th scope="col">{labels.x}</th>
+          <th scope="col">{labels.y}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {rowsOf(figure).map(([x, y]) => (
+          <tr key={x} className={x === figure.marked?.[0] ? 'marked' : undefined}>
+            <td>{number(x)}</td>
+            <td>{y === null ? sayId(words, 'questions.none-enough') : sayShown(words, figure.y.shown, y)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+/** About eight points of a curve, its ends and the answer among them. */
+function rowsOf({ points, marked }: Extract<Figure, { kind: 'curve' }>): (readonly [number, number | null])[] {
+  const step = Math.max(1, Math.ceil((points.length - 1) / 7));
+  const rows = points.filter((_, i) => i % step === 0 || i === points.length - 1);
+  if (marked && !rows.some(([x]) => x === marked[0])) rows.push(marked);
+  return rows.sort((a, b) => a[0] - b[0]);
+}

@@ -1,0 +1,52 @@
+import './questions.css';
+import type { Language } from '@combside/words/language';
+import { Link } from 'wouter';
+import type { Session } from '../../app/session.ts';
+import { sayId } from '../../ui/say-sentence.ts';
+import { SpeaksWords, useWords } from '../../ui/words-context.tsx';
+import { allQuestions } from './all-questions.ts';
+import { QuestionPage } from './question-page.tsx';
+
+interface QuestionsProps {
+  readonly session: Session;
+  readonly language: Language;
+  /** Id of the question in the address; null for none. */
+  readonly asked: string | null;
+}
+
+/** The figures of the office, each as a question. */
+export default function Questions({ session, language, asked }: QuestionsProps) {
+  return (
+    <SpeaksWords language={language} rooms={['always', 'district', 'questions', 'disposal']}>
+      <Asked session={session} asked={asked} />
+    </SpeaksWords>
+  );
+}
+
+function Asked({ session, asked }: { readonly session: Session; readonly asked: string | null }) {
+  const words = useWords();
+  const question = allQuestions.find((one) => one.id === asked);
+  return (
+    <>
+      <nav className="office-list" aria-label={sayId(words, 'questions.all')}>
+        <h2>{sayId(words, 'questions.all')}</h2>
+        <ul className="rows">
+          {allQuestions.map(({ id }) => (
+            <li key={id}>
+              <Link className="office-line" href={`/questions/${id}`} aria-current={id === asked ? 'page' : undefined}>
+                <strong>{sayId(words, `questions.${id}`)}</strong>
+              </Link>
+            </li>
+          ))}
+        </ul>
+      </nav>
+      {question ? (
+        <QuestionPage key={question.id} question={question} session={session} />
+      ) : (
+        <main className="office-page">
+          <p className="quiet">{sayId(words, asked === null ? 'questions.choose' : 'questions.unknown')}</p>
+        </main>
+      )}
+    </>
+  );
+}

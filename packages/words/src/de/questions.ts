@@ -1,0 +1,324 @@
+import type { questions as reference } from '../en/questions.ts';
+
+/** Die Rechnungen des Amtes, jede als Frage. */
+export const questions = {
+  'questions.all': 'Fragen',
+  'questions.choose': 'Links eine Frage wählen.',
+  'questions.unknown': 'Unter dieser Adresse gibt es keine Frage. Links eine wählen.',
+  'questions.inputs': 'Was Sie angeben',
+  'questions.cautions': 'Vor allem anderen',
+  'questions.takes': 'Was dabei vorausgesetzt wird',
+  'questions.sources': 'Woher das stammt',
+  'questions.asks': 'Noch anzugeben: {fields}. Dafür ist kein Wert veröffentlicht, oder es ist eine Tatsache vor Ort.',
+  'questions.left-out': 'Der Link enthielt etwas, das zu dieser Frage nicht passt; es blieb weg: {what}',
+  'questions.slow': 'Das dauert einen Augenblick und wird erst auf Wunsch gerechnet.',
+  'questions.slow.work-out': 'Ausrechnen',
+  'questions.slow.working': 'Wird ausgerechnet …',
+  'questions.slow.failed': 'Das ließ sich nicht ausrechnen. Ihre Angaben sind noch da.',
+  'questions.slider': '{label}: Schieber',
+  'questions.not-stated': 'noch nicht angegeben',
+  'questions.range': 'Von {from} bis {to}.',
+  'questions.range.whole': 'Eine ganze Zahl von {from} bis {to}.',
+  'questions.over': 'über {share}',
+  'questions.under': 'unter {share}',
+  'questions.months': '{count, plural, one {# Monat} other {# Monate}}',
+  'questions.unit.share': '%',
+  'questions.unit.cm': 'cm',
+  'questions.unit.m': 'm',
+  'questions.unit.kg': 'kg',
+  'questions.unit.hour': 'h',
+  'questions.unit.month': 'Monate',
+  'questions.plot-of': 'Kurve zu „{title}“: {x}; {y}. Die Zahlen stehen in der Tabelle daneben.',
+  'questions.plot-failed': 'Die Kurve ließ sich nicht laden. Die Zahlen stehen in der Tabelle.',
+  'questions.low': 'Von',
+  'questions.value': 'Wert',
+  'questions.high': 'Bis',
+  'questions.none-enough': 'nicht einmal alle',
+  'questions.keep': 'Als Notiz zu einem Bienenstand aufheben',
+  'questions.keep.which': 'Zu welchem Stand? Ein Teil seines Namens oder des Namens des Imkers',
+  'questions.keep.none': 'Kein Stand heißt so ähnlich.',
+  'questions.keep.on': 'Bei {name} aufheben ({keeper})',
+  'questions.keep.kept': 'Als Notiz bei {name} aufgehoben, auf diesem Rechner. Sie geht von selbst ans Amt.',
+  'questions.keep.failed': 'Die Notiz ließ sich nicht aufheben. Die Antwort ist noch da.',
+  'questions.keep.no-store': 'Dieser Rechner kann jetzt keine Notiz aufheben: Sein Speicher ist nicht offen.',
+  'questions.keep.leave': 'Doch nicht',
+  'questions.note.input': '{label}: {value}',
+  'questions.note.sources': 'Quellen: {keys}',
+  'questions.limits': 'Auf diesem Rechner aufgehobene Grenzwerte',
+  'questions.limits.none': 'Noch keine. So eintragen, wie das Labor sie angibt; dann lassen sie sich hier aufheben.',
+  'questions.limits.keep': 'Diese Grenzwerte auf diesem Rechner aufheben',
+  'questions.takes.random':
+    'Die Völker sind wie ausgelost. Wer die verdächtigen zuerst öffnet, findet mehr, als hier steht.',
+  'questions.takes.same-eye':
+    'Jedes befallene Volk wird mit derselben Wahrscheinlichkeit gefunden, gleich in welchem Stadium, und jede Durchsicht steht für sich.',
+  'questions.takes.no-false-alarm': 'Jeder Fund wird bestätigt; kein Volk gilt aus Versehen als befallen.',
+  'questions.refuses.coin':
+    'Ein solcher Test sagt nicht mehr als eine Münze: Was er findet und was er in Ruhe lässt, muss zusammen über 100 % ergeben.',
+
+  'questions.how-many-to-open': 'Wie viele Völker muss ich öffnen?',
+  'questions.how-many-to-open.about':
+    'So viele, dass mindestens ein befallenes Volk gefunden wird, wenn so viele befallen sind.',
+  'questions.how-many-to-open.colonies': 'Völker am Stand',
+  'questions.how-many-to-open.affected': 'Befall, der nicht entgehen soll',
+  'questions.how-many-to-open.affected.hint':
+    'Als Anteil aller Völker. Sie wählen ihn: Hier ist keiner vorgeschrieben.',
+  'questions.how-many-to-open.sensitivity': 'Wahrscheinlichkeit, ein befallenes Volk bei der Durchsicht zu erkennen',
+  'questions.how-many-to-open.sensitivity.hint':
+    'Für das Auge eines Sachverständigen ist kein Wert veröffentlicht. 100 % hieße: nie etwas übersehen.',
+  'questions.how-many-to-open.confidence': 'Gewünschte Sicherheit',
+  'questions.how-many-to-open.says.open':
+    '{open} von {colonies} Völkern öffnen: Sind mindestens {affected} befallen, wird so mit {confidence} Sicherheit wenigstens eines gefunden.',
+  'questions.how-many-to-open.says.all': 'Alle zu öffnen fände mit {chance} Wahrscheinlichkeit wenigstens eines.',
+  'questions.how-many-to-open.says.not-enough':
+    'Selbst alle {colonies} reichen für {confidence} nicht: Sind {affected} befallen, findet auch die Durchsicht aller nur mit {chance} Wahrscheinlichkeit eines. Noch einmal oder genauer durchsehen.',
+  'questions.how-many-to-open.x': 'Anteil befallener Völker',
+  'questions.how-many-to-open.y': 'Zu öffnende Völker',
+  'questions.how-many-to-open.takes.level':
+    'Die Zahl der befallenen Völker wird auf ganze Völker aufgerundet, mindestens eines.',
+
+  'questions.finding-none': 'Was sagt es, dass nichts gefunden wurde?',
+  'questions.finding-none.about': 'Nichts gefunden. Wie viele befallene Völker können trotzdem da sein?',
+  'questions.finding-none.colonies': 'Völker am Stand',
+  'questions.finding-none.opened': 'Geöffnete Völker ohne Fund',
+  'questions.finding-none.sensitivity': 'Wahrscheinlichkeit, ein befallenes Volk bei der Durchsicht zu erkennen',
+  'questions.finding-none.sensitivity.hint':
+    'Für das Auge eines Sachverständigen ist kein Wert veröffentlicht. 100 % hieße: nie etwas übersehen.',
+  'questions.finding-none.confidence': 'Gewünschte Sicherheit',
+  'questions.finding-none.says.up-to':
+    '{left, plural, =0 {Mit {confidence} Sicherheit wäre schon ein einziges befallenes Volk gefunden worden.} one {Bis zu # Volk von {colonies} ({share}) kann noch befallen sein: Erst mehr wären mit {confidence} Sicherheit aufgefallen.} other {Bis zu # Völker von {colonies} ({share}) können noch befallen sein: Erst mehr wären mit {confidence} Sicherheit aufgefallen.}}',
+  'questions.finding-none.says.nothing':
+    'Es schließt nichts aus: Selbst wenn alle {colonies} befallen wären, hätten {opened} geöffnete es nicht mit {confidence} Sicherheit gezeigt.',
+  'questions.finding-none.says.one':
+    'Ein einziges befallenes Volk wäre mit {chance} Wahrscheinlichkeit gefunden worden.',
+  'questions.finding-none.refuses.more':
+    'Es sind mehr geöffnet ({opened}), als da sind ({colonies}). Beide Zahlen ansehen.',
+  'questions.finding-none.x': 'Befallene Völker',
+  'questions.finding-none.y': 'Wahrscheinlichkeit, eines gefunden zu haben',
+  'questions.finding-none.takes.none-seen':
+    'Nichts gesehen heißt nicht, dass nichts da ist; keine Zahl von Durchsichten macht daraus null.',
+
+  'questions.how-common': 'Wie häufig ist es wirklich?',
+  'questions.how-common.about': 'So viele positiv von so vielen untersuchten: Was steckt dahinter?',
+  'questions.how-common.positives': 'Positiv',
+  'questions.how-common.tested': 'Untersucht oder geöffnet',
+  'questions.how-common.reading': 'Was ist über den Test bekannt?',
+  'questions.how-common.reading.counted': 'Nichts: wie gezählt',
+  'questions.how-common.reading.known': 'Wie oft er recht hat, als genau bekannt',
+  'questions.how-common.reading.estimated': 'Wie oft er in einer Prüfung recht hatte',
+  'questions.how-common.sensitivity': 'Befallene Völker, die er findet',
+  'questions.how-common.sensitivity.hint': 'Vom Labor oder aus einer Studie. Nichts ist vorgegeben.',
+  'questions.how-common.specificity': 'Nicht befallene Völker, die er in Ruhe lässt',
+  'questions.how-common.specificity.hint': 'Wer genau 100 % annimmt, übersieht einen Fehlalarm unter hundert.',
+  'questions.how-common.diseasedFound': 'Prüfung: befallene, die er fand',
+  'questions.how-common.diseasedTested': 'Prüfung: befallene insgesamt',
+  'questions.how-common.freeNegative': 'Prüfung: nicht befallene, die er in Ruhe ließ',
+  'questions.how-common.freeTested': 'Prüfung: nicht befallene insgesamt',
+  'questions.how-common.confidence': 'Gewünschte Sicherheit',
+  'questions.how-common.says.counted':
+    '{positives} von {tested} sind {estimate}; mit {confidence} Sicherheit liegt es zwischen {lower} und {upper}.',
+  'questions.how-common.says.known':
+    'Bei diesem Test bedeuten {positives} von {tested} etwa {estimate} wirklich befallene, mit {confidence} Sicherheit zwischen {lower} und {upper}.',
+  'questions.how-common.says.below-zero':
+    'Der Test gibt allein schon mehr Fehlalarme, als positive gezählt wurden; die Schätzung bleibt bei 0 stehen.',
+  'questions.how-common.says.estimated':
+    'Ist der Test nur aus dieser Prüfung bekannt, bedeuten {positives} von {tested} am ehesten etwa {estimate}; mit {confidence} liegt es zwischen {lower} und {upper}.',
+  'questions.how-common.refuses.more':
+    'Es sind mehr positiv ({positives}), als untersucht wurden ({tested}). Beide Zahlen ansehen.',
+  'questions.how-common.refuses.trial':
+    'In der Prüfung sind mehr richtig, als untersucht wurden. Die vier Zahlen ansehen.',
+  'questions.how-common.x': 'Anteil der Völker',
+  'questions.how-common.row.counted': 'Wie gezählt (Wilson)',
+  'questions.how-common.row.exact': 'Wie gezählt (exakte Grenzen)',
+  'questions.how-common.row.known': 'Um den Test berichtigt',
+  'questions.how-common.row.estimated': 'Berichtigt, Test aus der Prüfung',
+  'questions.how-common.takes.counted': 'Der Test gilt als immer richtig. Das ist er nicht.',
+  'questions.how-common.takes.known': 'Wie oft der Test recht hat, gilt als genau bekannt und in jedem Volk gleich.',
+  'questions.how-common.takes.estimated':
+    'Vor der Erhebung gilt jeder Anteil von 0 bis 100 % als gleich wahrscheinlich, und die Völker der Prüfung waren wie diese.',
+
+  'questions.free-since': 'Ist der Bezirk frei, und seit wann?',
+  'questions.free-since.about':
+    'Frei heißt hier: unter dem Befall, den die Untersuchungsrunden finden sollten. Es ist eine Wahrscheinlichkeit, nie eine Feststellung des Rechts.',
+  'questions.free-since.prior': 'Annahme vor der ersten Runde, dass er frei war',
+  'questions.free-since.prior.hint': '50 % sagt: Wir wussten es nicht.',
+  'questions.free-since.introduction': 'Wahrscheinlichkeit einer Einschleppung je Runde',
+  'questions.free-since.introduction.hint': 'Kein Wert veröffentlicht. Für dieselbe Zeitspanne wie eine Runde.',
+  'questions.free-since.round': 'Wahrscheinlichkeit, dass eine Runde sie gefunden hätte',
+  'questions.free-since.round.hint':
+    'Der ganzen Runde, wäre so viel Befall da gewesen. Nicht der einzelnen Durchsicht.',
+  'questions.free-since.rounds': 'Runden ohne Fund',
+  'questions.free-since.first': 'Tag der ersten Runde',
+  'questions.free-since.apart': 'Zeit von Runde zu Runde',
+  'questions.free-since.aim': 'Angestrebte Wahrscheinlichkeit',
+  'questions.free-since.says.reached':
+    'Nach {rounds, plural, one {# Runde} other {# Runden}} beträgt die Wahrscheinlichkeit {freedom}; die angestrebten {aim} hält sie seit Runde {since}.',
+  'questions.free-since.says.reached-on':
+    'Nach {rounds, plural, one {# Runde} other {# Runden}} beträgt die Wahrscheinlichkeit {freedom}; die angestrebten {aim} hält sie seit Runde {since}, am {day}.',
+  'questions.free-since.says.not-yet':
+    'Noch nicht: Nach {rounds, plural, one {# Runde} other {# Runden}} beträgt die Wahrscheinlichkeit {freedom}, weniger als die angestrebten {aim}.',
+  'questions.free-since.says.needed':
+    'Es braucht {needed, plural, one {# Runde} other {# Runden}} ohne Fund, {more} mehr als gemacht.',
+  'questions.free-since.says.never':
+    'Mit solchen Runden wird sie nie erreicht: Was hereinkommt, überwiegt, was sie finden, und die Wahrscheinlichkeit bleibt bei {plateau} stehen.',
+  'questions.free-since.x': 'Runden',
+  'questions.free-since.y': 'Wahrscheinlichkeit, frei zu sein',
+  'questions.free-since.takes.level': 'Frei heißt: unter dem Befall, den die Runden finden sollten, nicht: gar keiner.',
+  'questions.free-since.takes.negative': 'Keine Runde hat etwas gefunden. Ein bestätigter Fund beendet die Reihe.',
+  'questions.free-since.takes.independent':
+    'Jede Runde steht für sich, findet gleich gut, und was hereinkommt, kommt gleichmäßig. Eine ausgefallene Runde zählt wie eine, die nichts finden kann.',
+
+  'questions.do-two-agree': 'Stimmen zwei Sachverständige überein?',
+  'questions.do-two-agree.about':
+    'Zwei Personen oder zwei Tests haben dieselben Völker beurteilt, ohne voneinander zu wissen.',
+  'questions.do-two-agree.groups': 'Was liegt vor?',
+  'questions.do-two-agree.groups.one': 'Eine Gruppe von Völkern: Stimmen sie überein?',
+  'questions.do-two-agree.groups.two': 'Zwei Gruppen, eine mit viel mehr Befall: Wie gut ist jeder?',
+  'questions.do-two-agree.both': 'Beide: befallen',
+  'questions.do-two-agree.firstOnly': 'Nur der erste',
+  'questions.do-two-agree.secondOnly': 'Nur der zweite',
+  'questions.do-two-agree.neither': 'Keiner von beiden',
+  'questions.do-two-agree.both2': 'Zweite Gruppe, beide: befallen',
+  'questions.do-two-agree.firstOnly2': 'Zweite Gruppe: nur der erste',
+  'questions.do-two-agree.secondOnly2': 'Zweite Gruppe: nur der zweite',
+  'questions.do-two-agree.neither2': 'Zweite Gruppe: keiner von beiden',
+  'questions.do-two-agree.says.kappa':
+    'Sie stimmen bei {agreed} von {all} überein ({observed}); über den Zufall hinaus beträgt die Übereinstimmung (Kappa) {kappa}, zwischen {lower} und {upper}.',
+  'questions.do-two-agree.says.chance':
+    'Rein zufällig stimmten sie bei {expected} überein. Um die Seltenheit berichtigt (PABAK): {pabak}.',
+  'questions.do-two-agree.says.one-answer':
+    'Sie stimmen bei {agreed} von {all} überein ({observed}). Alles bekam dieselbe Antwort; ob das mehr als Zufall ist, lässt sich nicht sagen.',
+  'questions.do-two-agree.says.two':
+    'Der erste findet etwa {first} der befallenen Völker, der zweite {second}; von den nicht befallenen lässt der erste {firstRight} in Ruhe, der zweite {secondRight}.',
+  'questions.do-two-agree.refuses.empty': 'Eine Gruppe ist leer. In jeder muss mindestens ein Volk gezählt sein.',
+  'questions.do-two-agree.x': 'Übereinstimmung über den Zufall hinaus',
+  'questions.do-two-agree.x.share': 'Anteil der Völker',
+  'questions.do-two-agree.row.kappa': 'Kappa',
+  'questions.do-two-agree.row.pabak': 'PABAK',
+  'questions.do-two-agree.row.first-finds': 'Erster findet befallene',
+  'questions.do-two-agree.row.second-finds': 'Zweiter findet befallene',
+  'questions.do-two-agree.row.first-right': 'Erster lässt andere in Ruhe',
+  'questions.do-two-agree.row.second-right': 'Zweiter lässt andere in Ruhe',
+  'questions.do-two-agree.row.group-one': 'Befallen, erste Gruppe',
+  'questions.do-two-agree.row.group-two': 'Befallen, zweite Gruppe',
+  'questions.do-two-agree.takes.same':
+    'Beide haben dieselben Völker am selben Tag beurteilt, jeder ohne das Urteil des anderen zu kennen.',
+  'questions.do-two-agree.takes.rare':
+    'Kappa sinkt, wo fast kein Volk etwas zeigt, auch wenn die beiden kaum je verschieden urteilen. Ein Wort wie „gut“ steht hier deshalb nicht dabei.',
+  'questions.do-two-agree.takes.same-eye': 'Jeder urteilt in beiden Gruppen gleich gut.',
+  'questions.do-two-agree.takes.independent':
+    'Irrt der eine, so irrt der andere deshalb nicht eher. Suchen beide dasselbe Anzeichen, gilt das nicht, und beide erscheinen zu gut.',
+  'questions.do-two-agree.takes.differ':
+    'Der Befall ist in den Gruppen verschieden, und beide haben öfter recht als eine Münze. Die Balken sind Mittelwert und zwei Standardabweichungen.',
+
+  'questions.laboratory-number': 'Was bedeutet diese Zahl des Labors?',
+  'questions.laboratory-number.about':
+    'Gelesen nach den Grenzwerten des Labors, das sie gemeldet hat. Andere gibt es nicht: Keine ließen sich bestätigen.',
+  'questions.laboratory-number.report': 'Der Befund lautet',
+  'questions.laboratory-number.report.load': 'eine Keimzahl',
+  'questions.laboratory-number.report.positive': 'positiv',
+  'questions.laboratory-number.report.negative': 'negativ',
+  'questions.laboratory-number.load': 'Gemeldete Keimzahl',
+  'questions.laboratory-number.lower': 'Von, wenn im Befund angegeben',
+  'questions.laboratory-number.upper': 'Bis, wenn im Befund angegeben',
+  'questions.laboratory-number.unit': 'Koloniebildende Einheiten je',
+  'questions.laboratory-number.unit.g': 'Gramm',
+  'questions.laboratory-number.unit.bee': 'Biene',
+  'questions.laboratory-number.unit.ml': 'Milliliter',
+  'questions.laboratory-number.laboratory': 'Labor',
+  'questions.laboratory-number.method': 'Verfahren, wie im Befund genannt',
+  'questions.laboratory-number.material': 'Probenart, wie im Befund genannt',
+  'questions.laboratory-number.statedOn': 'Seine Grenzwerte angegeben am',
+  'questions.laboratory-number.source': 'Wo seine Grenzwerte stehen',
+  'questions.laboratory-number.classes': 'Seine Klassen',
+  'questions.laboratory-number.classes.hint':
+    'Eine je Zeile: die kleinste Keimzahl, dann das Wort des Labors. Die erste beginnt bei 0.',
+  'questions.laboratory-number.priorLow': 'Wahrscheinlichkeit des Befalls vor dem Test: von',
+  'questions.laboratory-number.priorLow.hint': 'Für ein Volk wie dieses, hier und jetzt. Kein Wert veröffentlicht.',
+  'questions.laboratory-number.priorHigh': 'Wahrscheinlichkeit des Befalls vor dem Test: bis',
+  'questions.laboratory-number.sensitivityLow': 'Befallene Völker, die der Test findet: von',
+  'questions.laboratory-number.sensitivityLow.hint': 'Vom Labor oder aus einer Studie. Nichts ist vorgegeben.',
+  'questions.laboratory-number.sensitivityHigh': 'Befallene Völker, die der Test findet: bis',
+  'questions.laboratory-number.specificityLow': 'Nicht befallene, die er in Ruhe lässt: von',
+  'questions.laboratory-number.specificityLow.hint': 'Genau 100 % hieße: nie ein Fehlalarm.',
+  'questions.laboratory-number.specificityHigh': 'Nicht befallene, die er in Ruhe lässt: bis',
+  'questions.laboratory-number.says.no-limits':
+    '{load} je {unit} in „{material}“ ist nur eine Zahl: Von diesem Labor sind hier keine Grenzwerte angegeben, und andere, nach denen sie zu lesen wäre, gibt es nicht.',
+  'questions.laboratory-number.says.classed': '{load} je {unit} heißt nach den Grenzwerten von {laboratory} „{name}“.',
+  'questions.laboratory-number.says.not-certain':
+    '{load} je {unit} fällt nicht sicher in eine einzige Klasse von {laboratory}: Der Bereich berührt {names}.',
+  'questions.laboratory-number.says.from': 'Grenzwerte von {laboratory}, angegeben am {day}; nachzulesen in: {source}.',
+  'questions.laboratory-number.says.no-proof': 'Sie beweist keinen Befall des Volkes und schließt keinen aus.',
+  'questions.laboratory-number.says.positive':
+    'Nach einem positiven Befund liegt die Wahrscheinlichkeit des Befalls zwischen {low} und {high}; davor waren es {before} bis {beforeHigh}.',
+  'questions.laboratory-number.says.negative':
+    'Nach einem negativen Befund liegt die Wahrscheinlichkeit des Befalls zwischen {low} und {high}; davor waren es {before} bis {beforeHigh}.',
+  'questions.laboratory-number.refuses.around': 'Der Bereich muss die Keimzahl einschließen. Die drei Zahlen ansehen.',
+  'questions.laboratory-number.refuses.classes':
+    'Die Klassen lassen sich nicht lesen. Eine je Zeile, erst die Zahl, dann das Wort; die erste ab 0, jede weitere höher.',
+  'questions.laboratory-number.refuses.order': 'Ein „von“ liegt über seinem „bis“. Die sechs Zahlen ansehen.',
+  'questions.laboratory-number.refuses.impossible':
+    'Mit diesen Werten könnte es einen solchen Befund nicht geben. Die Enden bei 0 und 100 % ansehen.',
+  'questions.laboratory-number.x.g': 'Koloniebildende Einheiten je Gramm',
+  'questions.laboratory-number.x.bee': 'Koloniebildende Einheiten je Biene',
+  'questions.laboratory-number.x.ml': 'Koloniebildende Einheiten je Milliliter',
+  'questions.laboratory-number.x.chance': 'Wahrscheinlichkeit des Befalls',
+  'questions.laboratory-number.row.load': 'Dieser Befund',
+  'questions.laboratory-number.row.class': '„{name}“',
+  'questions.laboratory-number.row.before': 'Vor dem Test',
+  'questions.laboratory-number.row.after': 'Nach dem Befund',
+  'questions.laboratory-number.takes.own-limits':
+    'Es zählen nur die Grenzwerte des meldenden Labors, für sein eigenes Verfahren und seine Probenart, wie an jenem Tag angegeben.',
+  'questions.laboratory-number.takes.no-proof':
+    'Keine einzelne Keimzahl zeigt die Krankheit an: Die Anzeichen am Volk entscheiden, und das Recht.',
+  'questions.laboratory-number.takes.no-conversion': 'Honig, Bienen und Gemüll werden nie ineinander umgerechnet.',
+  'questions.laboratory-number.takes.bands':
+    'Jeder Wert kann irgendwo in seinem Bereich liegen; die Antwort ist der weiteste, der daraus folgt. Sie bestätigt keinen Fall.',
+
+  'questions.burn-and-bury': 'Was brauche ich zum Verbrennen und Vergraben?',
+  'questions.burn-and-bury.about':
+    'Erlaubnis, Feuerverbot, Grundwasser und örtliches Recht entscheiden. Für Grube, Brennstoff und Zeit ist kein Wert veröffentlicht; jeder wird erfragt.',
+  'questions.burn-and-bury.beesDead': 'Sind die Bienen tot?',
+  'questions.burn-and-bury.beesDead.yes': 'Ja, nachgesehen',
+  'questions.burn-and-bury.beesDead.no': 'Nein oder nicht sicher',
+  'questions.burn-and-bury.hives': 'Zu verbrennende Beuten',
+  'questions.burn-and-bury.length': 'Eine Beute, außen: Länge',
+  'questions.burn-and-bury.length.hint': 'Gemessen, mit Boden und Deckel.',
+  'questions.burn-and-bury.width': 'Eine Beute, außen: Breite',
+  'questions.burn-and-bury.height': 'Eine Beute, außen: Höhe',
+  'questions.burn-and-bury.pitWidth': 'Breite der Grube',
+  'questions.burn-and-bury.pitWidth.hint':
+    'Kein Wert veröffentlicht: wie Bagger und Boden es erlauben oder wie angeordnet.',
+  'questions.burn-and-bury.stacking': 'Stapelhöhe in der Grube',
+  'questions.burn-and-bury.stacking.hint': 'Kein Wert veröffentlicht.',
+  'questions.burn-and-bury.remains': 'Höhe dessen, was übrig bleibt',
+  'questions.burn-and-bury.remains.hint': 'Kein Wert veröffentlicht. Vor dem Verfüllen messen.',
+  'questions.burn-and-bury.cover': 'Erde über den Resten',
+  'questions.burn-and-bury.cover.hint':
+    'Nach der örtlichen Regel. Die einzige veröffentlichte: Kalifornien verlangt mindestens 2 Fuß, 0,61 m.',
+  'questions.burn-and-bury.fuel': 'Womit das Feuer genährt wird',
+  'questions.burn-and-bury.fuel.hint': 'Niemals Benzin.',
+  'questions.burn-and-bury.fuel.comb wax alone': 'Nur das Wachs der Waben',
+  'questions.burn-and-bury.fuel.dry wood': 'Trockenes Holz',
+  'questions.burn-and-bury.fuel.straw': 'Stroh',
+  'questions.burn-and-bury.fuel.charcoal': 'Holzkohle',
+  'questions.burn-and-bury.fuelPerHive': 'Brennstoff für eine Beute',
+  'questions.burn-and-bury.fuelPerHive.hint': 'Kein Wert veröffentlicht: aus eigener Erfahrung.',
+  'questions.burn-and-bury.atOnce': 'Beuten auf einem Feuer',
+  'questions.burn-and-bury.hoursPerFire': 'Ein Feuer, bis nichts mehr glüht',
+  'questions.burn-and-bury.hoursPerFire.hint': 'Kein Wert veröffentlicht: aus eigener Erfahrung.',
+  'questions.burn-and-bury.says.pit':
+    'Eine Grube von {length} m Länge, {width} m Breite und {depth} m Tiefe fasst {hives, plural, one {# Beute} other {# Beuten}} ({volume} m³): {soil} m³ Erde sind zu bewegen.',
+  'questions.burn-and-bury.says.fire':
+    '{kilograms} kg Brennstoff ({fuel}), {fires, plural, one {ein Feuer} other {# Feuer nacheinander}}, etwa {hours} Stunden, in denen jemand dabeibleibt.',
+  'questions.burn-and-bury.says.fire-wax':
+    'Kein Brennstoff außer den Waben, {fires, plural, one {ein Feuer} other {# Feuer nacheinander}}, etwa {hours} Stunden, in denen jemand dabeibleibt.',
+  'questions.burn-and-bury.refuses.alive':
+    'Solange Bienen leben, wird nichts verbrannt. Sie werden zuerst getötet, mit Mitteln, die die Behörde erlaubt.',
+  'questions.burn-and-bury.x': 'Breite der Grube',
+  'questions.burn-and-bury.y': 'Länge der Grube',
+  'questions.burn-and-bury.takes.geometry':
+    'Nur Geometrie: Außenmaße, ohne Lücken gestapelt; schräge Wände und Aushub brauchen mehr Platz.',
+  'questions.burn-and-bury.takes.chosen': 'Brennstoff und Zeit sind Ihre eigenen Werte, malgenommen.',
+  'questions.burn-and-bury.takes.takes-all':
+    'Die Grube fasst alles, was übrig ist, mit Honig und Asche, und die Erde deckt es zu.',
+} as const satisfies Record<keyof typeof reference, string>;
