@@ -15,13 +15,13 @@ export const registerSearched = z.strictObject({
 export type RegisterSearched = z.infer<typeof registerSearched>;
 
 export const registerHit = z.object({
-  type: z.enum(['apiary', 'keeper', 'colony']),
+  type: z.enum(['apiary', 'keeper']),
   id: identifier,
   name: z.string(),
   number: z.string().nullable(),
   /** Null for a keeper, who may have apiaries in several. */
   district: z.string().nullable(),
-  /** For an apiary its keeper, for a colony its apiary, by name. */
+  /** For an apiary its keeper's name. */
   at: z.string().nullable(),
 });
 export type RegisterHit = z.infer<typeof registerHit>;

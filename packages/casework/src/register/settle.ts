@@ -1,7 +1,8 @@
 import { type ApiaryBody, apiary } from '@combside/record/kinds/apiary';
 import { type ColonyBody, colony } from '@combside/record/kinds/colony';
+import { type KeeperBody, keeper } from '@combside/record/kinds/keeper';
 import type { ProposedChangeBody } from '@combside/record/kinds/proposed-change';
-import type { ApiaryState, ColonyState, Folded } from '@combside/record/states';
+import type { ApiaryState, ColonyState, Folded, KeeperState, Register } from '@combside/record/states';
 import { type Act, done, refused } from '../act.ts';
 import { changeApiary } from './apiary.ts';
 import { changeColony } from './colony.ts';
@@ -12,15 +13,15 @@ import { seen } from './seen.ts';
  *
  * @param entry id of the entry whose value is to stand, the current one or one that contests it
  */
-export function settleContested(state: ApiaryState | ColonyState, entry: string): Act {
-  const register = 'apiary' in state ? state.apiary : state.colony;
+export function settleContested(state: ApiaryState | ColonyState | KeeperState, entry: string): Act {
+  const register = registerOf(state);
   if (register.contested.length === 0) return refused('casework.refused.nothing-contested');
-  const values: readonly Folded<ApiaryBody | ColonyBody>[] = register.current
+  const values: readonly Folded<ApiaryBody | ColonyBody | KeeperBody>[] = register.current
     ? [register.current, ...register.contested]
     : register.contested;
   const chosen = values.find((one) => one.written.entry === entry);
   if (!chosen) return refused('casework.refused.not-in-register');
-  const kind = 'apiary' in state ? apiary : colony;
+  const kind = 'apiary' in state ? apiary : 'colony' in state ? colony : keeper;
   return done([
     { kind: kind.kind, version: kind.version, about: state.about, body: chosen.body, replaces: seen(register) },
   ]);
@@ -61,4 +62,31 @@ export function openProposals(state: ApiaryState | ColonyState): Folded<Proposed
   return [...newest.values()].filter(
     (one) => one.written.clock > current.written.clock && body[one.body.field] !== one.body.to,
   );
+}
+
+/** Whether values that did not see each other wait for somebody to choose. */
+export function isContested(state: ApiaryState | ColonyState | KeeperState): boolean {
+  return registerOf(state).contested.length > 0;
+}
+
+/** Whether a record of the register waits for somebody's word: a contested value, or a proposed change nobody answered. */
+export function isUnsettled(state: ApiaryState | ColonyState | KeeperState): boolean {
+  return isContested(state) || ('proposals' in state && openProposals(state).length > 0);
+}
+
+/** Rejects a proposed change: the register says again what it says, and from then on has answered the proposal. */
+export function rejectChange(state: ApiaryState | ColonyState, proposal: Folded<ProposedChangeBody>): Act {
+  const register = 'apiary' in state ? state.apiary : state.colony;
+  const { current } = register;
+  if (!current || !openProposals(state).some((one) => one.written.entry === proposal.written.entry)) {
+    return refused('casework.refused.nothing-changed');
+  }
+  const kind = 'apiary' in state ? apiary : colony;
+  return done([
+    { kind: kind.kind, version: kind.version, about: state.about, body: current.body, replaces: seen(register) },
+  ]);
+}
+
+function registerOf(state: ApiaryState | ColonyState | KeeperState): Register<ApiaryBody | ColonyBody | KeeperBody> {
+  return 'apiary' in state ? state.apiary : 'colony' in state ? state.colony : state.keeper;
 }

@@ -1,3 +1,4 @@
+import { isUnsettled } from '@combside/casework/register/settle';
 import type { ApiaryState, ColonyState, KeeperState } from '@combside/record/states';
 import type { KeptState } from '@combside/record/store';
 import type {
@@ -19,6 +20,8 @@ export interface Columns {
   readonly merged_into: string | null;
   readonly name: string | null;
   readonly search: string | null;
+  /** Whether a contested value or a proposed change waits for somebody's word. */
+  readonly unsettled: boolean;
   /** `(longitude,latitude)`, as PostgreSQL writes a point. */
   readonly place: string | null;
   readonly happened_at: string | null;
@@ -57,6 +60,7 @@ const none: Columns = {
   merged_into: null,
   name: null,
   search: null,
+  unsettled: false,
   place: null,
   happened_at: null,
   last_result: null,
@@ -75,7 +79,12 @@ export function columnsOf(kept: KeptState): Columns {
         ...none,
         merged_into: summary.mergedInto,
         name: storable(summary.name),
-        search: storable([summary.name, summary.number, body?.addressWords].filter(Boolean).join('\n')),
+        search: storable(
+          [summary.name, summary.number, body?.addressWords, body?.telephone, digitsOf(body?.telephone), body?.email]
+            .filter(Boolean)
+            .join('\n'),
+        ),
+        unsettled: isUnsettled(kept.state as KeeperState),
       };
     }
     case 'apiary': {
@@ -89,6 +98,7 @@ export function columnsOf(kept: KeptState): Columns {
         merged_into: summary.mergedInto,
         name: storable(summary.name),
         search: storable([summary.name, summary.number, body?.addressWords].filter(Boolean).join('\n')),
+        unsettled: isUnsettled(kept.state as ApiaryState),
         place: latitude === null || longitude === null ? null : `(${longitude},${latitude})`,
         photographs: distinct((kept.state as ApiaryState).photographs.map((one) => one.body.hash)),
       };
@@ -103,6 +113,7 @@ export function columnsOf(kept: KeptState): Columns {
         name: storable(summary.label),
         happened_at: moment(summary.lastExaminedAt),
         last_result: storable(summary.lastResult),
+        unsettled: isUnsettled(state),
         examined: examinedIn(state),
         visits: distinct(readings.map((body) => body.visit)).map((visit) => ({
           visit,
@@ -160,6 +171,11 @@ export function storable<T extends string | null>(text: T): T {
 /** An instant as PostgreSQL takes it, or null where the text has the shape of one but names no moment (month 13). */
 export function moment(text: string | null): string | null {
   return text === null || Number.isNaN(Date.parse(text)) ? null : text;
+}
+
+/** A telephone number as one types it without thinking of blanks and brackets. */
+function digitsOf(telephone: string | undefined): string {
+  return (telephone ?? '').replace(/\D+/g, '');
 }
 
 function distinct(values: readonly string[]): readonly string[] {

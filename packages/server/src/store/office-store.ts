@@ -389,18 +389,20 @@ async function upsertStates(db: Kysely<Tables>, states: readonly KeptState[]): P
   });
   await sql`
     insert into combside.states (entity_type, entity_id, fold_version, state, summary, district, keeper, apiary,
-      inspector, other_apiary, merged_into, name, search, place, happened_at, last_result)
+      inspector, other_apiary, merged_into, name, search, unsettled, place, happened_at, last_result)
     select r.entity_type, r.entity_id, r.fold_version, r.state::json, r.summary::json, r.district, r.keeper, r.apiary,
-      r.inspector, r.other_apiary, r.merged_into, r.name, r.search, r.place::point, r.happened_at, r.last_result
+      r.inspector, r.other_apiary, r.merged_into, r.name, r.search, r.unsettled, r.place::point, r.happened_at, r.last_result
     from jsonb_to_recordset(${JSON.stringify(rows.map(({ row }) => row))}::jsonb) as r (entity_type text, entity_id uuid,
       fold_version integer, state text, summary text, district text, keeper uuid, apiary uuid, inspector uuid,
-      other_apiary uuid, merged_into uuid, name text, search text, place text, happened_at timestamptz,
+      other_apiary uuid, merged_into uuid, name text, search text, unsettled boolean, place text, happened_at timestamptz,
       last_result text)
     on conflict (entity_type, entity_id) do update set fold_version = excluded.fold_version, state = excluded.state,
       summary = excluded.summary, district = excluded.district, keeper = excluded.keeper, apiary = excluded.apiary,
       inspector = excluded.inspector, other_apiary = excluded.other_apiary, merged_into = excluded.merged_into,
       name = excluded.name, search = excluded.search, place = excluded.place,
-      happened_at = excluded.happened_at, last_result = excluded.last_result`.execute(db);
+      unsettled = excluded.unsettled, happened_at = excluded.happened_at, last_result = excluded.last_result`.execute(
+    db,
+  );
 
   const visits = rows.flatMap(({ row, visits }) => visits.map((one) => ({ ...one, colony: row.entity_id })));
   if (visits.length > 0) {

@@ -54,6 +54,7 @@ export interface Tables {
     merged_into: string | null;
     name: string | null;
     search: string | null;
+    unsettled: Generated<boolean>;
     place: ColumnType<{ x: number; y: number } | null, string | null, string | null>;
     happened_at: MomentOrNull;
     last_result: string | null;
