@@ -1,6 +1,7 @@
 import type { Districts } from '@combside/contract/districts';
 import { sql } from 'kysely';
 import type { Database } from './database.ts';
+import { newestArrival } from './page-parts.ts';
 import type { Rights } from './rights.ts';
 
 /** Every district the register or the settings know, by name. */
@@ -12,27 +13,49 @@ export async function districtsKnown(database: Database): Promise<readonly strin
   return found.rows.map((row) => row.district);
 }
 
-/** The districts granted, with what stands in each. */
+type Counted = Districts['districts'][number];
+
+/** The counts of every district, as of an arrival: they are counted anew only when something has arrived since. */
+const countedLast = new WeakMap<
+  Database,
+  { readonly arrival: number; readonly counts: ReadonlyMap<string, Counted> }
+>();
+
+/** The districts granted, with what stands in each now. */
 export async function districtsGranted(database: Database, rights: Rights): Promise<Districts> {
-  const granted = rights.districts === 'all' ? await districtsKnown(database) : rights.districts;
-  const found = await sql<Districts['districts'][number]>`
-    select asked.district, coalesce(known.invented, false) as invented,
-      (select count(*) from combside.states apiary
-        where apiary.entity_type = 'apiary' and apiary.district = asked.district)::int as apiaries,
-      (select count(*) from combside.states apiary join combside.states colony
-          on colony.apiary = apiary.entity_id and colony.entity_type = 'colony'
-        where apiary.entity_type = 'apiary' and apiary.district = asked.district)::int as colonies,
-      (select count(*) from combside.states apiary join combside.states visit
-          on visit.apiary = apiary.entity_id and visit.entity_type = 'visit'
-        where apiary.entity_type = 'apiary' and apiary.district = asked.district)::int as visits
-    from unnest(${granted}::text[]) as asked (district)
-    left join combside.districts known on known.district = asked.district
-    order by asked.district`.execute(database.sql);
-  return { districts: found.rows };
+  const counts = await countedNow(database);
+  const granted = rights.districts === 'all' ? [...counts.keys()] : rights.districts;
+  const nothing = { invented: false, apiaries: 0, colonies: 0, visits: 0 };
+  return { districts: [...granted].sort().map((district) => counts.get(district) ?? { district, ...nothing }) };
+}
+
+async function countedNow(database: Database): Promise<ReadonlyMap<string, Counted>> {
+  const arrival = await newestArrival(database);
+  const last = countedLast.get(database);
+  if (last?.arrival === arrival) return last.counts;
+  const found = await sql<Counted>`
+    with sites as (
+      select district, count(*)::int as apiaries from combside.states
+      where entity_type = 'apiary' and district is not null group by district),
+    others as (
+      select apiary.district, count(*) filter (where other.entity_type = 'colony')::int as colonies,
+        count(*) filter (where other.entity_type = 'visit')::int as visits
+      from combside.states other
+      join combside.states apiary on apiary.entity_type = 'apiary' and apiary.entity_id = other.apiary
+      where other.entity_type in ('colony', 'visit') and apiary.district is not null group by apiary.district)
+    select district, coalesce(known.invented, false) as invented, coalesce(sites.apiaries, 0) as apiaries,
+      coalesce(others.colonies, 0) as colonies, coalesce(others.visits, 0) as visits
+    from combside.districts known full join sites using (district) left join others using (district)`.execute(
+    database.sql,
+  );
+  const counts = new Map(found.rows.map((row) => [row.district, row]));
+  countedLast.set(database, { arrival, counts });
+  return counts;
 }
 
 /** Writes a district down before anything stands in it. */
 export async function writeDistrict(database: Database, district: string, invented: boolean): Promise<void> {
+  countedLast.delete(database);
   await database.sql
     .insertInto('combside.districts')
     .values({ district, invented })
