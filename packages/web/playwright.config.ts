@@ -23,6 +23,7 @@ export default defineConfig({
     timezoneId: 'Europe/Berlin',
     screenshot: 'only-on-failure',
     trace: 'retain-on-failure',
+    actionTimeout: 30_000,
   },
   projects: [
     {

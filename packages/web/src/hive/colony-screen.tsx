@@ -298,6 +298,8 @@ function CloseScreen(props: CloseScreenProps) {
   const words = useWords();
   const [suspected, setSuspected] = useState<DiseaseId | null>(null);
   const missing = props.onTrouble ? props.lookMissing : props.claimWords === null ? props.lookMissing : null;
+  // Once asked for, the look stays in sight: it must not go away under the thumb with its last answer.
+  const [lookAsked] = useState(missing !== null);
   return (
     <Screen
       {...props.screen}
@@ -331,10 +333,10 @@ function CloseScreen(props: CloseScreenProps) {
       }
     >
       {props.claimWords !== null && !props.onTrouble && <p className="large-words">{props.claimWords}</p>}
+      {missing && <Refusal refusal={missing} />}
+      {lookAsked && props.look}
       {missing && (
         <>
-          <Refusal refusal={missing} />
-          {props.look}
           <Button look="wide" disabled={props.busy} onClick={props.onNotJudged}>
             {words.say('hive.colony.not-judged')}
           </Button>
