@@ -102,7 +102,13 @@ export async function openOffice(ports: OfficePorts, options: OfficeOptions): Pr
     const body = { publicKey: signer.publicKey, person: options.person, predecessor: null, name: options.name };
     await store.exclusive(async (inside) => {
       if ((await inside.head(options.device)) !== null) return;
-      await take(inside, [], [{ kind: 'device', version: 1, about, replaces: [], body }], options.person);
+      await take(
+        inside,
+        [],
+        [{ kind: 'device', version: 1, about, replaces: [], body }],
+        options.person,
+        growthOf(inside, kinds),
+      );
     });
   }
   const [own] = await store.chain(options.device, 1, 1);
@@ -110,12 +116,16 @@ export async function openOffice(ports: OfficePorts, options: OfficeOptions): Pr
     throw new RecordError('wrong server', `the store of ${options.device} was opened with another key`);
   }
 
-  /** Stores what comes in and what the office writes about it, folds, and places both. Inside `exclusive`. */
+  /**
+   * Stores what comes in and what the office writes about it, folds, and places both. Inside `exclusive`.
+   * @param growth to which what comes in has been added already
+   */
   async function take(
     inside: OfficeStore,
     coming: readonly Kept[],
     proposals: readonly Proposal[],
     by: string,
+    growth: Growth,
   ): Promise<readonly Kept[]> {
     const now = clock.now();
     let reading = await inside.clock();
@@ -127,7 +137,9 @@ export async function openOffice(ports: OfficePorts, options: OfficeOptions): Pr
     const written = sealed.kept.map((kept): Kept => ({ ...kept, receivedAt: instantAt(now) }));
     const effect = await effectOf(inside, { added: [...coming, ...written] }, kinds);
     const counting = effect.added.filter(({ refused }) => refused === null);
-    const placing = await placementsOf(inside, counting);
+    await growth.load(written.flatMap(({ entry }) => namedPlaces(entry, kinds)));
+    for (const kept of written) await growth.add(kept);
+    const placing = await placementsOf(inside, counting, growth);
     const change: OfficeChange = {
       expected: { device: options.device, head },
       entries: effect.added,
@@ -144,8 +156,8 @@ export async function openOffice(ports: OfficePorts, options: OfficeOptions): Pr
   async function placementsOf(
     inside: OfficeStore,
     counting: readonly Kept[],
+    growth: Growth,
   ): Promise<Pick<OfficeChange, 'placements' | 'memberships' | 'follows'>> {
-    const growth = await growthOf(inside, counting, kinds);
     const place = new Map<string, Map<string, Kept>>();
     const into = (scope: string, kept: Kept) => {
       const list = place.get(scope) ?? new Map<string, Kept>();
@@ -237,7 +249,7 @@ export async function openOffice(ports: OfficePorts, options: OfficeOptions): Pr
     const proposals: Proposal[] = [];
     const accepted = new Map<string, Kept>();
     const facts = new Map<string, Kept>(sameFact);
-    const growth = await growthOf(inside, [], kinds);
+    const growth = growthOf(inside, kinds);
     await growth.load(readable.flatMap(({ entry }) => namedPlaces(entry, kinds)));
 
     for (const item of ordered) {
@@ -290,7 +302,7 @@ export async function openOffice(ports: OfficePorts, options: OfficeOptions): Pr
       }
       proposals.push(...officeWords(kept, now));
     }
-    if (coming.length > 0) await take(inside, coming, proposals, options.person);
+    if (coming.length > 0) await take(inside, coming, proposals, options.person, growth);
   }
 
   function linkFault(item: SentEntry, head: Head | null, prev: string | null, court: Court): string | null {
@@ -341,7 +353,7 @@ export async function openOffice(ports: OfficePorts, options: OfficeOptions): Pr
       const named = namedBy(checked, kinds);
       const found = await inside.byId(named);
       for (const id of named) if (!found.has(id)) throw new RecordError('unknown entry', id);
-      return take(inside, [], checked, by);
+      return take(inside, [], checked, by, growthOf(inside, kinds));
     });
     return written.map(({ entry }) => entry);
   }
@@ -464,8 +476,9 @@ interface Growth {
   add(kept: Kept): Promise<void>;
 }
 
-async function growthOf(inside: OfficeStore, counting: readonly Kept[], kinds: Kinds): Promise<Growth> {
+function growthOf(inside: OfficeStore, kinds: Kinds): Growth {
   const scopes = new Map<string, Set<string>>();
+  const childless = new Set<string>();
   const gained: { about: About; scope: string }[] = [];
   const follows: { child: About; parent: About }[] = [];
 
@@ -474,6 +487,8 @@ async function growthOf(inside: OfficeStore, counting: readonly Kept[], kinds: K
     if (missing.length === 0) return;
     const found = await inside.memberships(missing);
     for (const about of missing) scopes.set(aboutKey(about), new Set(found.get(aboutKey(about)) ?? []));
+    // Most entities of a batch have no followers: one question settles it for all of them.
+    if ((await inside.followers(missing)).length === 0) for (const about of missing) childless.add(aboutKey(about));
   }
   const scopesOf = async (about: About) => {
     await load([about]);
@@ -486,7 +501,7 @@ async function growthOf(inside: OfficeStore, counting: readonly Kept[], kinds: K
     if (own === undefined || own.has(scope)) return;
     own.add(scope);
     gained.push({ about, scope });
-    const stored = await inside.followers([about]);
+    const stored = childless.has(aboutKey(about)) ? [] : await inside.followers([about]);
     const fresh = follows.filter(({ parent }) => aboutKey(parent) === aboutKey(about)).map(({ child }) => child);
     for (const child of [...stored, ...fresh]) await join(child, scope);
   }
@@ -510,8 +525,6 @@ async function growthOf(inside: OfficeStore, counting: readonly Kept[], kinds: K
     for (const scope of placing.scopes) await join(entry.envelope.about, scope);
   }
 
-  await load(counting.flatMap(({ entry }) => namedPlaces(entry, kinds)));
-  for (const kept of counting) await add(kept);
   return { scopes, gained, follows, load, scopesOf, scopesWith, add };
 }
 

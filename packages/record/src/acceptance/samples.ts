@@ -29,6 +29,8 @@ export interface SampleEntry {
   readonly id: string;
   readonly about: About;
   readonly kind: string;
+  /** 1 where it is not given. */
+  readonly version?: number;
   readonly body: unknown;
   readonly refused?: string;
   readonly receivedAt?: string;
@@ -42,7 +44,7 @@ export function sampleKept(sample: SampleEntry): Kept {
       format: 1,
       id: sample.id,
       kind: sample.kind,
-      version: 1,
+      version: sample.version ?? 1,
       about: sample.about,
       by: sampleId(9, 1),
       device: sample.device,

@@ -530,36 +530,62 @@ async function addEntries(transaction: Writing, change: DeviceChange): Promise<v
 }
 
 async function noteReceipts(transaction: Writing, change: DeviceChange): Promise<void> {
-  for (const { hash, receivedAt, refused } of change.receipts ?? []) {
-    const kept = await changeEntry(transaction, hash, (before) => ({ ...before, receivedAt, refused }));
-    if (kept === null) continue;
-    const { device, seq } = kept.entry.envelope;
-    await transaction.objectStore('outbox').delete([device, seq]);
-  }
+  const receipts = new Map((change.receipts ?? []).map((receipt) => [receipt.hash, receipt]));
+  const changed = await changeEntries(transaction, [...receipts.keys()], (kept) => {
+    const { receivedAt, refused } = receipts.get(kept.hash) ?? kept;
+    return { ...kept, receivedAt, refused };
+  });
+  if (changed.length === 0) return;
+  const outbox = transaction.objectStore('outbox');
+  await Promise.all(changed.map(({ entry }) => outbox.delete([entry.envelope.device, entry.envelope.seq])));
 }
 
 async function erase(transaction: Writing, change: DeviceChange): Promise<void> {
-  for (const hash of change.erase ?? []) {
-    await changeEntry(transaction, hash, (kept) => ({ ...kept, entry: { ...kept.entry, salt: null, body: null } }));
-  }
+  await changeEntries(transaction, change.erase ?? [], (kept) => ({
+    ...kept,
+    entry: { ...kept.entry, salt: null, body: null },
+  }));
 }
 
-/** Rewrites what is known about one entry, wherever it stands. */
-async function changeEntry(transaction: Writing, hash: string, change: (kept: Kept) => Kept): Promise<Kept | null> {
+/** Rewrites what is known about entries, wherever they stand; each pack once. @returns the entries as they are now */
+async function changeEntries(
+  transaction: Writing,
+  hashes: readonly string[],
+  change: (kept: Kept) => Kept,
+): Promise<Kept[]> {
+  if (hashes.length === 0) return [];
   const singles = transaction.objectStore('entries');
-  const single = await singles.get(hash);
-  if (single !== undefined) {
-    const kept = change(single.kept);
-    await singles.put(singleOf(kept));
-    return kept;
-  }
   const packs = transaction.objectStore('packs');
-  const key = await packs.index('hashes').getKey(hash);
-  const pack = key === undefined ? undefined : await packs.get(key);
-  if (key === undefined || pack === undefined) return null;
-  const list = pack.kept.map((kept) => (kept.hash === hash ? change(kept) : kept));
-  await packs.put(packOf(list), key);
-  return list.find((kept) => kept.hash === hash) ?? null;
+  const changed: Kept[] = [];
+  const inPacks = new Map<number, Set<string>>();
+  await Promise.all(
+    hashes.map(async (hash) => {
+      const single = await singles.get(hash);
+      if (single !== undefined) {
+        const kept = change(single.kept);
+        changed.push(kept);
+        await singles.put(singleOf(kept));
+        return;
+      }
+      const key = await packs.index('hashes').getKey(hash);
+      if (key === undefined) return;
+      const some = inPacks.get(key);
+      if (some === undefined) inPacks.set(key, new Set([hash]));
+      else some.add(hash);
+    }),
+  );
+  for (const [key, some] of inPacks) {
+    const pack = await packs.get(key);
+    if (pack === undefined) continue;
+    const list = pack.kept.map((kept) => {
+      if (!some.has(kept.hash)) return kept;
+      const now = change(kept);
+      changed.push(now);
+      return now;
+    });
+    await packs.put(packOf(list), key);
+  }
+  return changed;
 }
 
 async function keepCursor(transaction: Writing, change: DeviceChange): Promise<void> {
