@@ -11,7 +11,7 @@ import { chmodSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { protocolHeader, protocolVersion } from '../packages/contract/src/version.ts';
-import type { Entry } from '../packages/record/src/entry.ts';
+import type { Entry, Proposal } from '../packages/record/src/entry.ts';
 import { foldVersion } from '../packages/record/src/fold.ts';
 import { newId, phoneOf } from '../packages/server/src/acceptance/test-house.ts';
 import {
@@ -79,7 +79,7 @@ async function upAndDown(): Promise<void> {
   const sealed: Entry[] = [];
   while (sealed.length < entries) {
     const [apiary, visit] = [newId(), newId()];
-    const proposals = [apiaryProposal(apiary, 'north'), visitProposal(visit, apiary, person)];
+    const proposals: Proposal[] = [apiaryProposal(apiary, 'north'), visitProposal(visit, apiary, person)];
     for (let number = 1; number <= 9; number += 1) {
       const colony = newId();
       proposals.push(colonyProposal(colony, apiary, String(number)), examinationProposal(colony, visit, apiary));
