@@ -65,7 +65,12 @@ class Tally {
     }
     for (const part of ['decided', 'right', 'undecided'] as const) this.fine[part] += score.fine[part];
     for (const [pair, count] of score.confusion) this.confusion.set(pair, (this.confusion.get(pair) ?? 0) + count);
-    const solid = trueSolidness(painted.cells);
+    // The truth of what a reader can be asked about: cells not cut by the picture's edge.
+    const whole = painted.cells.filter((cell) => {
+      const margin = 0.5 * cell.pitch;
+      return cell.x > margin && cell.y > margin && cell.x < painted.width - margin && cell.y < painted.height - margin;
+    });
+    const solid = trueSolidness(whole);
     if (solid !== undefined && result.reading?.solidness) this.solidness.push(result.reading.solidness.value - solid);
   }
 
@@ -138,7 +143,7 @@ for (const truth of cellClasses) {
 }
 
 if (curves) {
-  const each = 8;
+  const each = 5;
   const plain: FixedSettings = { frame: 'comb only', glove: false, brush: false, beeCover: 0.1, light: { shadow: 1 } };
   const curve = (title: string, values: readonly number[], fix: (value: number) => FixedSettings): void => {
     console.log(`\n${title}`);

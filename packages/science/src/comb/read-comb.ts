@@ -8,7 +8,7 @@
 import { type CappingLook, measureCappings, smallestCappingPitch } from './capping.ts';
 import { type CellClass, type CoarseClass, coarseClass, type DecidedClass } from './cell-classes.ts';
 import { CellView, featureCount } from './cell-features.ts';
-import { classOfOutput, classShares, outputCount, outputs, readNetwork } from './classifier.ts';
+import { classOfOutput, classShares, outputCount, outputNumber, outputs, readNetwork } from './classifier.ts';
 import { classifierWeights } from './classifier-weights.ts';
 import { findLattice, type Lattice } from './lattice.ts';
 import { type LatticeCell, neighbourSteps, PlaceIndex } from './lattice-growth.ts';
@@ -120,8 +120,10 @@ const fewestCells = 30;
 /** Pitch from which a class is told with fair certainty; below it only sealed, open and hidden. A setting of ours. */
 const contentsPitch = 15;
 const eggsPitch = 22;
-const mostBlur = 0.24;
+const mostBlur = 0.19;
 const enough = 0.5;
+/** Walls seen less than this do not vouch for a cell under a bee. */
+const wallsSeen = 0.3;
 const secondLooks = 12;
 const outlyingFrom = 4;
 
@@ -392,7 +394,7 @@ function growEdge(
           continue;
         }
         const shares = judge(candidate);
-        const hidden = shares[outputCount - 2] as number;
+        const hidden = shares[outputNumber('hidden')] as number;
         if (hidden + (shares[noCell] as number) > 0.35) continue;
         added.push({ cell: candidate, shares });
       }
@@ -408,10 +410,15 @@ function growEdge(
 
 /** Takes places off the edge that look like wood, gap or background, until none is left. */
 function peelEdge(held: Map<string, Shares>, picture: Picture, key: (column: number, row: number) => string): void {
-  for (;;) {
+  for (let round = 0; ; round++) {
     const off: string[] = [];
     for (const [place, { cell, shares }] of held) {
-      if ((shares[noCell] as number) < 0.5) continue;
+      // A bee at the very edge may sit on wood as well as on comb: without walls seen no cell is claimed under it.
+      const onlyBee =
+        round === 0 &&
+        cell.seen < wallsSeen &&
+        (shares[outputNumber('hidden')] as number) + (shares[noCell] as number) > 0.6;
+      if ((shares[noCell] as number) < 0.42 && !onlyBee) continue;
       let open = 0;
       for (const [dc, dr] of neighbourSteps) {
         if (held.has(key(cell.column + dc, cell.row + dr))) continue;
@@ -420,7 +427,7 @@ function peelEdge(held: Map<string, Shares>, picture: Picture, key: (column: num
         const outside = x < 0 || y < 0 || x > picture.width - 1 || y > picture.height - 1;
         open += outside ? 0.5 : 1;
       }
-      if (open >= 1) off.push(place);
+      if (open >= (onlyBee ? 2 : 1)) off.push(place);
     }
     if (off.length === 0) return;
     for (const place of off) held.delete(place);

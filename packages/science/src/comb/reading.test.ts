@@ -53,7 +53,7 @@ describe('solidness', () => {
   });
 
   it('says nothing from a handful of cells', () => {
-    expect(readCells(comb(spread({ 'sealed-worker-brood': 30, 'open-empty': 2 }), 8)).solidness).toBeUndefined();
+    expect(readCells(comb(spread({ 'sealed-worker-brood': 50, 'open-empty': 2 }), 8)).solidness).toBeUndefined();
   });
 });
 

@@ -57,7 +57,7 @@ export interface CombReading {
 }
 
 /** A figure from fewer cells would only look like one (a setting of ours). */
-export const fewestForSolidness = 40;
+export const fewestForSolidness = 60;
 
 /**
  * @param cells every found cell of one comb side
