@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { warnFrom } from '../device/storage-watch.ts';
 import { useWords } from '../ui/words-context.tsx';
 import { useField, useStorageStatus, useSyncStatus } from './field.tsx';
 import type { Saving } from './use-draft.ts';
@@ -35,7 +36,7 @@ export function StatusLine({ saving = 'saved' }: { readonly saving?: Saving }) {
         )}
       </span>
       <span>{field.session.name}</span>
-      {storage.used !== null && storage.used >= 0.7 && (
+      {storage.used !== null && storage.used >= warnFrom && (
         <span className="not-saved">{words.say('hive.storage.full', { share: words.share(storage.used) })}</span>
       )}
     </div>

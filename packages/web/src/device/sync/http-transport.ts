@@ -4,7 +4,13 @@ import { pullAnswer } from '@combside/contract/pull';
 import { pushAnswer } from '@combside/contract/push';
 import { protocolHeader, protocolVersion } from '@combside/contract/version';
 import { type Transport, TransportError } from '@combside/record/transport';
-import type { z } from 'zod';
+
+/** A schema of the contract, as far as it is used here. */
+interface Shape<T> {
+  safeParse(
+    said: unknown,
+  ): { success: true; data: T } | { success: false; error: { issues: readonly { message: string }[] } };
+}
 
 /** A question without an answer for so long counts as cut; a push of many entries over a weak line takes its time. */
 const patienceMilliseconds = 60_000;
@@ -15,7 +21,7 @@ const patienceMilliseconds = 60_000;
  * @param address where the office answers; empty for the server this page came from
  */
 export function httpTransport(address = '', ask: typeof fetch = fetch): Transport {
-  async function asked<T>(shape: z.ZodType<T>, path: string, message?: unknown): Promise<T> {
+  async function asked<T>(shape: Shape<T>, path: string, message?: unknown): Promise<T> {
     let answer: Response;
     try {
       answer = await ask(`${address}/api/${path}`, {
