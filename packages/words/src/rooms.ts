@@ -16,7 +16,11 @@ export const rooms = {
   hive: { en: () => import('./en/hive.ts'), de: () => import('./de/hive.ts') },
   check: { en: () => import('./en/check.ts'), de: () => import('./de/check.ts') },
   reasoning: { en: () => import('./en/reasoning.ts'), de: () => import('./de/reasoning.ts') },
+  planning: { en: () => import('./en/planning.ts'), de: () => import('./de/planning.ts') },
+  programme: { en: () => import('./en/programme.ts'), de: () => import('./de/programme.ts') },
   server: { en: () => import('./en/server.ts'), de: () => import('./de/server.ts') },
+  register: { en: () => import('./en/register.ts'), de: () => import('./de/register.ts') },
+  roadside: { en: () => import('./en/roadside.ts'), de: () => import('./de/roadside.ts') },
   questions: { en: () => import('./en/questions.ts'), de: () => import('./de/questions.ts') },
   signs: { en: () => import('./en/signs.ts'), de: () => import('./de/signs.ts') },
 } as const;
