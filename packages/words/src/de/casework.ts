@@ -367,5 +367,5 @@ export const casework = {
     'Einer der beiden gehört schon zu einem anderen Eintrag. Diesen erst wieder trennen.',
   'casework.refused.not-merged': 'Dieser Eintrag steht für sich allein.',
   'casework.register.same-label-stays':
-    '{count, plural, one {# Volk bleibt} other {# Völker bleiben}} beim anderen Eintrag, weil dort, wo zusammengeführt wird, ein Volk mit gleicher Bezeichnung steht. Bitte prüfen, ob es dieselben Völker sind.',
+    '{count, plural, one {# Volk bleibt} other {# Völker bleiben}} beim anderen Eintrag, weil dort, wo zusammengeführt wird, ein Volk mit gleicher Bezeichnung steht. Nachsehen, ob es dieselben Völker sind.',
 } as const satisfies Record<keyof typeof reference, string>;

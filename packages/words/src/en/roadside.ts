@@ -1,0 +1,27 @@
+/** An apiary found at the roadside, on the phone. */
+export const roadside = {
+  'roadside.open': 'Apiary not in the register',
+  'roadside.title': 'Found at the roadside',
+  'roadside.where': 'Where you stand',
+  'roadside.finding': 'Finding the position…',
+  'roadside.found': '{latitude}, {longitude}, to within {metres}',
+  'roadside.unsure': 'To within {metres} only. Wait a moment in the open, or measure again.',
+  'roadside.denied':
+    'The phone does not give its position. Allow it in the settings of the browser, then measure again.',
+  'roadside.failed': 'No position yet. Go into the open and measure again.',
+  'roadside.again': 'Measure again',
+  'roadside.photograph': 'Photograph',
+  'roadside.photograph.take': 'Take a photograph',
+  'roadside.photograph.again': 'Take another one',
+  'roadside.photograph.kept': 'Photograph kept on this phone',
+  'roadside.photograph.of': 'Photograph just taken',
+  'roadside.count': 'Hives seen from here',
+  'roadside.count.unstated': 'not counted',
+  'roadside.words': 'How to find it again (not needed)',
+  'roadside.name': 'Roadside {day}, {time}',
+  'roadside.district': 'District',
+  'roadside.keep': 'Keep this apiary',
+  'roadside.kept': 'Saved here. The owner may be found later.',
+  'roadside.visit': 'Start a visit there',
+  'roadside.safety': 'Stay on the road. Enter land only with a right to, and never approach hives without protection.',
+} as const;
