@@ -34,6 +34,11 @@ export interface BookOptions {
 export interface WriteOptions {
   /** Drafts that this write completes; they go in the same transaction. */
   readonly closes?: readonly string[];
+  /**
+   * Told after each entry that was sealed, how many there are so far, for a write of thousands. What it throws ends the
+   * write before anything is stored.
+   */
+  readonly sealed?: (count: number) => void;
 }
 
 /** An entry as it comes from elsewhere. */
@@ -291,7 +296,7 @@ export async function openBook(ports: BookPorts, options: BookOptions): Promise<
         const head = await inside.head(identity.device);
         const signer = await ports.keys.signerFor(identity.device);
         const end = { device: identity.device, by: identity.person, head, clock: await inside.clock() };
-        const sealed = await seal({ hasher, signer, clock, chance }, end, checked);
+        const sealed = await seal({ hasher, signer, clock, chance }, end, checked, writeOptions.sealed);
         const effect = await effectOf(inside, { added: sealed.kept }, kinds);
         await inside.commit({
           expected: { device: identity.device, head },

@@ -79,8 +79,17 @@ export interface Sealed {
   readonly clock: string | null;
 }
 
-/** Seals proposals as the next entries of a chain, in the given order. Stores nothing. */
-export async function seal(ports: SealPorts, end: ChainEnd, proposals: readonly Proposal[]): Promise<Sealed> {
+/**
+ * Seals proposals as the next entries of a chain, in the given order. Stores nothing.
+ *
+ * @param told after each entry, how many are sealed; what it throws ends the sealing
+ */
+export async function seal(
+  ports: SealPorts,
+  end: ChainEnd,
+  proposals: readonly Proposal[],
+  told: (count: number) => void = () => undefined,
+): Promise<Sealed> {
   const kept: Kept[] = [];
   let { head, clock } = end;
   for (const proposal of proposals) {
@@ -102,6 +111,7 @@ export async function seal(ports: SealPorts, end: ChainEnd, proposals: readonly 
     });
     kept.push({ entry: { envelope: next.envelope, salt, body: proposal.body }, hash: next.link, ...onlyHere });
     head = { device: end.device, seq: next.envelope.seq, hash: next.link };
+    told(kept.length);
   }
   return { kept, clock };
 }
