@@ -1,4 +1,5 @@
 // Playwright's own test, not the journeys': these need a browser but no server.
+import { createHash } from 'node:crypto';
 import { expect, type Page, test } from '@playwright/test';
 import { bundled, openBundled } from './bundled.ts';
 import type { Acceptance } from './record-acceptance.page.ts';
@@ -63,3 +64,26 @@ test('the signing key cannot be read out', async ({ page }) => {
   const answer = await page.evaluate(() => (globalThis as InPage).acceptance.keyCannotBeRead('keys'));
   expect(answer).toBe('InvalidAccessError');
 });
+
+test('a photograph is kept once under its hash, waits until it is sent, and stays', async ({ page }) => {
+  const found = await page.evaluate(() => (globalThis as InPage).acceptance.photograph('photographs'));
+  expect(found.kept.hash).toBe(sha256('010203fa'));
+  expect(found).toMatchObject({
+    same: true,
+    bytes: [1, 2, 3, 250],
+    upload: '/api/uploads/1',
+    stillThere: 4,
+    nobody: null,
+  });
+  expect(found.waiting).toEqual([found.kept.hash]);
+  expect(found.waitingAfter).toEqual([]);
+});
+
+test('what another tab writes shows in this one', async ({ page }) => {
+  const seen = await page.evaluate(() => (globalThis as InPage).acceptance.seesElsewhere('elsewhere'));
+  expect(seen).toEqual({ told: true, rows: 1, label: '1' });
+});
+
+function sha256(hex: string): string {
+  return createHash('sha256').update(Buffer.from(hex, 'hex')).digest('hex');
+}

@@ -7,6 +7,7 @@ import { openBook } from '@combside/record/book';
 import type { DeviceStore } from '@combside/record/store';
 import { keptKeys } from '../src/device/keys/kept-keys.ts';
 import { webChance, webClock, webHasher, webVerifier } from '../src/device/keys/web-ports.ts';
+import { keptPhotographs } from '../src/device/photographs/photographs.ts';
 import { openDatabase } from '../src/device/store/database.ts';
 import { openIndexedStore } from '../src/device/store/indexed-store.ts';
 import { migrations } from '../src/device/store/migrations.ts';
@@ -117,6 +118,52 @@ const acceptance = {
     (await opening).close();
     told.push('opened');
     return told;
+  },
+  /** Keeps a photograph twice, reads it again after the database was closed, and notes it as sent. */
+  async photograph(name: string) {
+    const first = await openDatabase(name);
+    const file = new Blob([new Uint8Array([1, 2, 3, 250])], { type: 'image/jpeg' });
+    const taken = '2026-05-04T08:31:05.120Z';
+    const kept = await keptPhotographs(first).keep(file, taken);
+    const again = await keptPhotographs(first).keep(file, taken);
+    first.close();
+    const photographs = keptPhotographs(await openDatabase(name));
+    const bytes = await (await photographs.open(kept.hash))?.arrayBuffer();
+    const waiting = await photographs.waiting(10);
+    await photographs.noteUpload(kept.hash, '/api/uploads/1');
+    const upload = await photographs.uploadOf(kept.hash);
+    await photographs.noteSent(kept.hash, taken);
+    return {
+      kept,
+      same: again.hash === kept.hash,
+      bytes: [...new Uint8Array(bytes ?? new ArrayBuffer(0))],
+      waiting,
+      upload,
+      waitingAfter: await photographs.waiting(10),
+      stillThere: (await photographs.open(kept.hash))?.size,
+      nobody: await photographs.open('ab'.repeat(32)),
+    };
+  },
+  /** Another tab's change, as this tab's lists and listeners see it. */
+  async seesElsewhere(name: string) {
+    const [here, there] = [await bookOf(name), await bookOf(name)];
+    const heard = new Promise<string[]>((resolve) => {
+      here.store.onElsewhere((changed) => resolve(changed.map(({ id }) => id)));
+    });
+    const apiary = '01900000-00aa-7000-8000-0000000000f1';
+    const about = { type: 'colony', id: there.book.newId() } as const;
+    const body = {
+      apiary,
+      label: '1',
+      hiveType: 'langstroth-deep',
+      broodBoxes: [],
+      hiveState: 'living',
+    };
+    await there.book.write([{ kind: 'colony', version: 1, about, replaces: [], body }]);
+    const ids = await heard;
+    const rows = await here.book.summaries('colony', { apiary });
+    const state = await here.book.state(about);
+    return { told: ids.includes(about.id), rows: rows.length, label: state?.colony.current?.body.label };
   },
   async keyCannotBeRead(name: string): Promise<string> {
     const database = await openDatabase(name);
