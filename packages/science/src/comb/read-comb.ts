@@ -31,6 +31,7 @@ export const refusals = [
 export const limits = [
   'never-a-diagnosis',
   'scale-not-visible',
+  'contents-untested',
   'contents-uncertain',
   'eggs-not-visible',
   'cappings-not-measured',
@@ -256,7 +257,7 @@ function readAt(
 
   step('reading', 0.95);
   const reading = readCells(finished);
-  const reasons: Limit[] = ['never-a-diagnosis', 'scale-not-visible'];
+  const reasons: Limit[] = ['never-a-diagnosis', 'scale-not-visible', 'contents-untested'];
   if (lattice.pitch < contentsPitch) reasons.push('contents-uncertain');
   if (lattice.pitch < eggsPitch) reasons.push('eggs-not-visible');
   if (lattice.pitch < smallestCappingPitch) reasons.push('cappings-not-measured');

@@ -25,6 +25,8 @@ export const comb = {
     'Eine Messung, keine Diagnose. Wenn kein Zelldeckel auffällt, heißt das nicht, dass der Brut nichts fehlt.',
   'comb.reason.scale-not-visible':
     'Schorf ist auf einem Foto von vorn nicht zu sehen: Wabe kippen und die unteren Zellwände betrachten.',
+  'comb.reason.contents-untested':
+    'Der Inhalt offener Zellen wurde erst an drei echten Fotos geprüft und war dort oft falsch erkannt: nur als Hinweis nehmen.',
   'comb.reason.contents-uncertain':
     'Die Zellen sind auf diesem Bild klein: Verdeckelt und offen lassen sich unterscheiden, der Inhalt offener Zellen ist unsicher.',
   'comb.reason.eggs-not-visible': 'Stifte und kleinste Maden sind bei dieser Größe nicht zu sehen.',

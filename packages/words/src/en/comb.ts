@@ -25,6 +25,8 @@ export const comb = {
     'A measurement, not a diagnosis. Cappings that do not stand out are no evidence that the brood is sound.',
   'comb.reason.scale-not-visible':
     'A photograph taken face-on cannot show scale: tilt the comb and look along the lower walls.',
+  'comb.reason.contents-untested':
+    'What open cells hold has been checked on three real photographs only, and was often wrong there: take it as a hint.',
   'comb.reason.contents-uncertain':
     'The cells are small in this picture: sealed and open can be told apart, what open cells hold is uncertain.',
   'comb.reason.eggs-not-visible': 'Eggs and the smallest larvae cannot be seen at this size.',
