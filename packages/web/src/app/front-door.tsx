@@ -7,6 +7,10 @@ import { type Session, signOut } from './session.ts';
 /** Signed in: where do you work now? */
 export function FrontDoor({ session, onLeave }: { readonly session: Session; readonly onLeave: () => void }) {
   const words = useWords();
+  const report = async () => {
+    const { saveFaultReport } = await import('./fault-report.ts');
+    await saveFaultReport();
+  };
   return (
     <main className="front field stack">
       <p className="quiet">{words.say('always.signed-in', { name: session.name })}</p>
@@ -20,6 +24,9 @@ export function FrontDoor({ session, onLeave }: { readonly session: Session; rea
       </Link>
       <p className="quiet">{words.say('front.district.about')}</p>
       <PreferenceChoices />
+      <Button look="plain" onClick={() => void report()}>
+        {words.say('front.broken.report')}
+      </Button>
       <Button look="plain" onClick={() => void signOut().then(onLeave)}>
         {words.say('front.sign-out')}
       </Button>
