@@ -20,6 +20,10 @@ const commands: Readonly<Record<string, { readonly line: string; readonly load: 
     line: 'play one visit from hive to office in the invented district',
     load: () => import('./demo.ts').then((file) => file.demo),
   },
+  diagnose: {
+    line: 'the whole reasoning on one examination, as text or JSON',
+    load: () => import('./diagnose.ts').then((file) => file.diagnose),
+  },
   export: {
     line: "write a server's whole record to a file",
     load: () => import('./export.ts').then((file) => file.writeExport),

@@ -270,10 +270,10 @@ export const signs = {
   'signs.advice.specimen-though-signs-gone': 'Probe nehmen, obwohl die Zeichen verschwunden sind.',
 
   'signs.prior.assumed': 'Vorab angenommen, Fachurteil',
-  'signs.prior.district-count': 'Bestätigte Fälle unter den untersuchten Völkern des Bezirks',
+  'signs.prior.district-count': 'Verdächtige oder bestätigte unter den durchgesehenen Völkern des Bezirks',
   'signs.prior.earlier-case-at-apiary': 'Früherer Fall an diesem Bienenstand',
   'signs.prior.contact-of-case': 'Kontakt zu einem Fall, durch Nachverfolgung gefunden',
-  'signs.prior.honey-positive': 'Sporen im Honig dieses Betriebs gefunden',
+  'signs.prior.honey-positive': 'Sporen in Honig oder Bienen dieses Betriebs gefunden',
   'signs.prior.earlier-suspicion': 'Verdacht aus einem früheren Blick',
   'signs.prior.changed-by-hand': 'Von der prüfenden Person geändert: {reason}',
 

@@ -267,10 +267,10 @@ export const signs = {
   'signs.advice.specimen-though-signs-gone': 'Take a specimen although the signs have gone.',
 
   'signs.prior.assumed': 'Assumed beforehand, expert band',
-  'signs.prior.district-count': 'Confirmed cases among colonies examined in the district',
+  'signs.prior.district-count': 'Colonies suspect or confirmed among those looked at in the district',
   'signs.prior.earlier-case-at-apiary': 'Earlier case at this apiary',
   'signs.prior.contact-of-case': 'Contact of a case, found by tracing',
-  'signs.prior.honey-positive': 'Spores found in honey of this operation',
+  'signs.prior.honey-positive': 'Spores found in honey or bees of this operation',
   'signs.prior.earlier-suspicion': 'Suspicion from an earlier look',
   'signs.prior.changed-by-hand': 'Changed by the inspector: {reason}',
 

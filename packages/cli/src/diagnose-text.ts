@@ -1,0 +1,137 @@
+import type { Pack } from '@combside/law/pack';
+import type { Sentence } from '@combside/science/diagnosis/sentence';
+import type { SourceId } from '@combside/sources/bibliography';
+import type { Words } from '@combside/words/words';
+import type { Diagnosis } from './diagnose-output.ts';
+
+type Spoken = Words<'reasoning' | 'signs' | 'casework'>;
+
+/** The diagnosis as a page of text, in the order of the page on the screen, with every number. */
+export function diagnosisInWords(found: Diagnosis, pack: Pack, words: Spoken): string {
+  const { assessment: whole } = found;
+  const named = (kind: string, id: string) => words.sayIfKnown(`signs.${kind}.${id}.name`) ?? id;
+  const say = (sentence: Sentence) => saySentence(words, sentence);
+  // Nothing is certain here, so no number is rounded to none or to all.
+  const share = (value: number) =>
+    value < 0.0005
+      ? words.say('reasoning.share-under', { share: words.share(0.001, 1) })
+      : value > 0.9995
+        ? words.say('reasoning.share-over', { share: words.share(0.999, 1) })
+        : words.share(value, 1);
+  const estimate = (point: number, interval: { readonly low: number; readonly high: number }) =>
+    words.say('reasoning.interval', { value: share(point), low: share(interval.low), high: share(interval.high) });
+  const sources = (ids: readonly SourceId[]) => (ids.length > 0 ? ` [${ids.join(', ')}]` : '');
+  const reasons = (direction: 'for' | 'against') =>
+    whole.reasons.reasons
+      .filter((one) => one.direction === direction)
+      .map(
+        (one) =>
+          `  ${say(one.sentence)}${sources(one.sources)}${one.expertBand ? ` ${words.say('reasoning.expert-band')}` : ''}`,
+      );
+  const section = (title: string, lines: readonly string[]) => (lines.length === 0 ? [] : ['', title, ...lines]);
+
+  return [
+    words.say('reasoning.command.read-as', { what: found.readAs, pack: `${pack.title}, ${pack.version}` }),
+    ...(pack.invented ? [words.say('reasoning.command.invented')] : []),
+    ...(found.setAside.length > 0
+      ? [words.say('reasoning.command.set-aside', { what: words.list(found.setAside) })]
+      : []),
+    ...(found.result === null ? [] : [words.sayIfKnown(`casework.result.${found.result}`) ?? found.result]),
+    ...(found.suspicionRule
+      ? [words.say('casework.examined.rule-suspicion', { article: found.suspicionRule.article })]
+      : []),
+    '',
+    ...whole.states.map((one) => say(one.sentence)),
+    ...whole.cautions.map((one) => `! ${say(one.sentence)}`),
+    ...section(
+      words.say('reasoning.first'),
+      whole.next.first.map((one, i) => `  ${i + 1}. ${say(one.sentence)}`),
+    ),
+    ...section(words.say('reasoning.order'), [
+      ...whole.diseases.map((one, i) => {
+        const stages = one.stages
+          ? `; ${words.say('reasoning.early')} ${share(one.stages.early.point)}, ${words.say('reasoning.advanced')} ${share(one.stages.advanced.point)}`
+          : '';
+        const likely = words.sayIfKnown(`signs.likelihood.${one.inWords}`) ?? one.inWords;
+        return `  ${String(i + 1).padStart(2)}. ${named('condition', one.disease)}: ${likely}, ${estimate(one.point, one.interval)}${stages}`;
+      }),
+      `      ${words.say('reasoning.none')}: ${estimate(whole.none.point, whole.none.interval)}`,
+      `      ${words.say('reasoning.notifiable')}: ${estimate(whole.notifiable.point, whole.notifiable.interval)}`,
+      `  ${words.say('reasoning.expert-bands')}`,
+      `  ${words.say('reasoning.numbers-standing', {
+        bands: whole.standing.expertBands,
+        published: whole.standing.published,
+        draws: whole.convergence.draws,
+        width: share(whole.convergence.widestEnd),
+      })}`,
+    ]),
+    ...section(words.say('reasoning.for'), reasons('for')),
+    ...section(words.say('reasoning.against'), reasons('against')),
+    ...section(
+      words.say('reasoning.silent'),
+      whole.reasons.silent.map((one) => `  ${say(one.sentence)}`),
+    ),
+    ...section(
+      words.say('reasoning.next'),
+      whole.next.atHive.map((one, i) => {
+        const minutes = words.say('reasoning.next-minutes', { minutes: words.unit(one.cost, 'min') });
+        return `  ${i + 1}. ${named('check', one.check)} (${minutes}). ${say(one.how)}${sources(one.sources)}`;
+      }),
+    ),
+    ...section(
+      words.say('reasoning.laboratory'),
+      whole.next.inLaboratory.map((one, i) => {
+        const days = words.say('reasoning.laboratory-days', { days: words.unit(one.cost, 'day', 'long') });
+        return `  ${i + 1}. ${named('check', one.check)} (${days}). ${say(one.how)}${sources(one.sources)}`;
+      }),
+    ),
+    ...section(
+      words.say('reasoning.advice'),
+      whole.advice.map((one) => `  ${say(one.sentence)}${sources(one.sources)}`),
+    ),
+    ...section(words.say('reasoning.missed'), [
+      `  ${say(whole.couldHaveMissed.sentence)}`,
+      ...whole.couldHaveMissed.limits.map((limit) => `  - ${words.sayIfKnown(`signs.limit.${limit}`) ?? limit}`),
+      ...whole.couldHaveMissed.rows.map(
+        (row) => `  ${words.say('reasoning.cells', { count: row.cells })}: ${estimate(row.chance, row)}`,
+      ),
+    ]),
+    ...section(
+      words.say('reasoning.not-looked'),
+      whole.notLookedFor.length === 0 ? [] : [`  ${words.list(whole.notLookedFor.map((sign) => named('sign', sign)))}`],
+    ),
+    ...section(
+      words.say('reasoning.onset'),
+      whole.timeSinceOnset
+        ? [
+            `  ${say(whole.timeSinceOnset.sentence)}${sources(whole.timeSinceOnset.sources)}`,
+            `  ${words.say('reasoning.onset-window')}`,
+          ]
+        : [],
+    ),
+    ...section(
+      words.say('reasoning.severity'),
+      whole.severity
+        ? [
+            `  ${words.say('reasoning.severity-line', {
+              sum: whole.severity.sum,
+              mean: words.number(whole.severity.mean, 2),
+              frames: whole.severity.frames.length,
+            })} ${words.say('reasoning.severity-scale')}`,
+          ]
+        : [],
+    ),
+    '',
+    words.say('reasoning.command.advises'),
+  ].join('\n');
+}
+
+function saySentence(words: Spoken, sentence: Sentence): string {
+  const values = Object.fromEntries(
+    Object.entries(sentence.values).map(([name, value]) => [
+      name,
+      typeof value === 'object' ? (words.sayIfKnown(value.word) ?? value.word) : value,
+    ]),
+  );
+  return words.sayIfKnown(sentence.id, values) ?? sentence.id;
+}
