@@ -10,6 +10,7 @@ export const questions = {
   'questions.takes': 'Was dabei vorausgesetzt wird',
   'questions.sources': 'Woher das stammt',
   'questions.asks': 'Noch anzugeben: {fields}. Dafür ist kein Wert veröffentlicht, oder es ist eine Tatsache vor Ort.',
+  'questions.quoted': '„{text}“',
   'questions.left-out': 'Der Link enthielt etwas, das zu dieser Frage nicht passt; es blieb weg: {what}',
   'questions.slow': 'Das dauert einen Augenblick und wird erst auf Wunsch gerechnet.',
   'questions.slow.work-out': 'Ausrechnen',

@@ -9,6 +9,7 @@ export const questions = {
   'questions.sources': 'Where this comes from',
   'questions.asks':
     'Still to be stated: {fields}. No figure that could stand in was published, or it is a fact of the place.',
+  'questions.quoted': '“{text}”',
   'questions.left-out': 'The link held something this question does not take, so it was left out: {what}',
   'questions.slow': 'This one takes a moment, so it is worked out when you say so.',
   'questions.slow.work-out': 'Work it out',

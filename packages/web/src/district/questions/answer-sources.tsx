@@ -1,5 +1,8 @@
-import type { SourceId } from '@combside/sources/bibliography';
+import type { Source, SourceId } from '@combside/sources/bibliography';
 import { useEffect, useState } from 'react';
+
+/** The title, and where it was seen when it was not seen in the title's own place. */
+const written = ({ title, seenAt }: Source) => (seenAt ? `${title} (${seenAt})` : title);
 
 /** Where an answer comes from, written out. The bibliography is fetched after the answer stands. */
 export function AnswerSources({ ids }: { readonly ids: readonly SourceId[] }) {
@@ -16,7 +19,7 @@ export function AnswerSources({ ids }: { readonly ids: readonly SourceId[] }) {
   return (
     <ul className="plain-list quiet">
       {ids.map((id) => (
-        <li key={id}>{source ? `${source(id).title} (${source(id).seenAt})` : id}</li>
+        <li key={id}>{source ? written(source(id)) : id}</li>
       ))}
     </ul>
   );

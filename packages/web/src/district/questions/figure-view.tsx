@@ -36,20 +36,22 @@ export function FigureView({ figure, title }: { readonly figure: Figure; readonl
     watch.observe(box);
     return () => watch.disconnect();
   }, []);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the labels follow from the figure and the words
   useEffect(() => {
     if (!plot || plot === 'failed' || width === 0) return;
-    frame.current?.replaceChildren(plot.draw(figure, words, width, labels));
+    frame.current?.replaceChildren(plot.draw(figure, words, width));
   }, [plot, figure, words, width]);
 
   return (
-    <div className="figure">
+    <div className={`figure ${figure.kind}`}>
       <div
-        ref={frame}
         className="plot"
         role="img"
         aria-label={sayId(words, 'questions.plot-of', { title, x: labels.x, y: labels.y || labels.x })}
-      />
+      >
+        {labels.y && <span>{labels.y}</span>}
+        <div ref={frame} />
+        <span className="across">{labels.x}</span>
+      </div>
       {plot === 'failed' && <p className="quiet">{sayId(words, 'questions.plot-failed')}</p>}
       <FigureTable figure={figure} labels={labels} />
     </div>

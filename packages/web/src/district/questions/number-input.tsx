@@ -22,7 +22,8 @@ export function NumberInput({ label, hint, field, value, onChange }: NumberInput
   const id = useId();
   // Shares are typed as per cent.
   const scale = field.shown === 'share' ? 100 : 1;
-  const asText = (given: number | null) => (given === null ? '' : String(tidy(given * scale)));
+  const point = words.language === 'de' ? ',' : '.';
+  const asText = (given: number | null) => (given === null ? '' : String(tidy(given * scale)).replace('.', point));
   const [typed, setTyped] = useState(asText(value));
   const read = typed.trim() === '' ? null : tidy(Number(typed.replace(',', '.')) / scale);
   // What was typed stays as typed while it means the value; a slider or a link changes it.

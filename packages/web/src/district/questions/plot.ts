@@ -8,36 +8,35 @@ const act = 'var(--act)';
 
 /**
  * Draws one figure as an svg that only eyes see: it is hidden from assistive technology, which gets the label of the
- * frame around it and the table beside it.
+ * frame around it and the table beside it. The axes are named outside of it, in text that can break.
  *
  * @param width px of room; the height follows
  */
-export function draw(figure: Figure, words: Words, width: number, labels: { x: string; y: string }): Element {
+export function draw(figure: Figure, words: Words, width: number): Element {
   const tick = (axis: Axis) => (value: number) => sayShown(words, axis.shown, value);
   const size = parseFloat(getComputedStyle(document.documentElement).fontSize) * 0.875;
   const shared = {
     width,
     marginLeft: 4.4 * size,
-    marginBottom: 3.4 * size,
-    marginTop: 2 * size,
+    marginBottom: 2 * size,
+    marginTop: size,
     marginRight: 1.5 * size,
     style: { fontSize: `${size}px`, fontFamily: 'inherit', background: 'none', overflow: 'visible' },
   };
-  const ticks = Math.max(3, Math.floor(width / (7 * size)));
+  const ticks = (left: number) => Math.max(2, Math.floor((width - left) / (6 * size)));
   let drawn: Element;
   if (figure.kind === 'curve') {
     const points = figure.points.map(([x, y]) => ({ x, y: y ?? Number.NaN }));
     drawn = Plot.plot({
       ...shared,
       height: Math.min(360, 0.6 * width),
-      x: { label: labels.x, tickFormat: tick(figure.x), ticks, labelAnchor: 'center', labelArrow: 'none' },
+      x: { label: null, tickFormat: tick(figure.x), ticks: ticks(4.4 * size) },
       y: {
-        label: labels.y,
+        label: null,
         tickFormat: tick(figure.y),
         ticks: 5,
         zero: true,
         grid: true,
-        labelArrow: 'none',
         ...(figure.y.shown === 'share' ? { domain: [0, 1] } : {}),
       },
       marks: [
@@ -51,30 +50,29 @@ export function draw(figure: Figure, words: Words, width: number, labels: { x: s
     });
   } else {
     const rows = figure.rows.map((row) => ({ ...row, label: sayAnswer(words, row.label) }));
-    const high = figure.to ?? Math.max(...rows.map((row) => row.high)) * 1.1;
+    const furthest = Math.max(...rows.flatMap((row) => [row.low, row.value ?? 0, row.high ?? 2 * row.low]));
+    const high = figure.to ?? 1.1 * (furthest || 1);
     const longest = Math.max(...rows.map((row) => row.label.length));
     const left = Math.min(0.45 * width, (longest * 0.55 + 1) * size);
     const lines = Math.ceil((longest * 0.55 * size) / left);
     drawn = Plot.plot({
       ...shared,
       marginLeft: left,
-      height: rows.length * Math.max(3, 1.4 * lines + 1) * size + 6 * size,
+      height: rows.length * Math.max(3, 1.4 * lines + 1) * size + 3 * size,
       x: {
-        label: labels.x,
+        label: null,
         tickFormat: tick(figure.x),
-        ticks: Math.max(3, Math.floor(ticks * 0.6)),
+        ticks: figure.scale ? powersOfTen(high, ticks(left)) : ticks(left),
         domain: [figure.from ?? 0, high],
         grid: true,
-        labelAnchor: 'center',
-        labelArrow: 'none',
         ...(figure.scale ? { type: 'symlog' as const } : {}),
       },
       y: { label: null, domain: rows.map((row) => row.label), tickSize: 0, axis: null },
       marks: [
         Plot.axisY({ tickSize: 0, label: null, lineWidth: (left / size) * 0.95 }),
-        Plot.ruleY(rows, { x1: 'low', x2: 'high', y: 'label', stroke: ink, strokeWidth: 3 }),
+        Plot.ruleY(rows, { x1: 'low', x2: (row) => row.high ?? high, y: 'label', stroke: ink, strokeWidth: 3 }),
         Plot.tickX(
-          rows.flatMap((row) => [row.low, row.high].map((x) => ({ x, label: row.label }))),
+          rows.flatMap((row) => [row.low, row.high].filter((x) => x !== null).map((x) => ({ x, label: row.label }))),
           {
             x: 'x',
             y: 'label',
@@ -93,4 +91,11 @@ export function draw(figure: Figure, words: Words, width: number, labels: { x: s
   }
   drawn.setAttribute('aria-hidden', 'true');
   return drawn;
+}
+
+/** 0, 1, 10, 100... up to a number, as many as there is room for. */
+function powersOfTen(to: number, room: number): number[] {
+  const last = Math.floor(Math.log10(Math.max(1, to)));
+  const stride = Math.max(1, Math.ceil((last + 1) / Math.max(1, room)));
+  return [0, ...Array.from({ length: Math.floor(last / stride) + 1 }, (_, i) => 10 ** (last - i * stride))];
 }

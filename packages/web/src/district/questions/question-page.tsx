@@ -88,7 +88,7 @@ export function QuestionPage({ question, session }: { readonly question: Questio
             <KeptLimits session={session} values={values} onUse={set} />
           )}
         </form>
-        <div className="stack">
+        <div className="answer-column stack">
           {inHand.state !== 'there' && (
             <div className="stack close">
               <p>{sayId(words, inHand.state === 'failed' ? 'questions.slow.failed' : 'questions.slow')}</p>
@@ -106,7 +106,11 @@ export function QuestionPage({ question, session }: { readonly question: Questio
             {answer?.refuses && <p className="caution">{sayAnswer(words, answer.refuses)}</p>}
             {answer && answer.asks.length > 0 && !answer.refuses && (
               <p className="asks">
-                {sayId(words, 'questions.asks', { fields: words.list(answer.asks.map((name) => `“${label(name)}”`)) })}
+                {sayId(words, 'questions.asks', {
+                  fields: words.list(
+                    answer.asks.map((name) => sayId(words, 'questions.quoted', { text: label(name) })),
+                  ),
+                })}
               </p>
             )}
           </div>

@@ -82,7 +82,8 @@ export type Figure =
         readonly label: Said;
         readonly low: number;
         readonly value: number | null;
-        readonly high: number;
+        /** Null: open at that end. */
+        readonly high: number | null;
       }[];
     };
 

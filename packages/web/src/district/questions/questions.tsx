@@ -28,7 +28,10 @@ function Asked({ session, asked }: { readonly session: Session; readonly asked: 
   const question = allQuestions.find((one) => one.id === asked);
   return (
     <>
-      <nav className="office-list" aria-label={sayId(words, 'questions.all')}>
+      <nav
+        className={`office-list questions-list ${question ? 'chosen' : ''}`}
+        aria-label={sayId(words, 'questions.all')}
+      >
         <h2>{sayId(words, 'questions.all')}</h2>
         <ul className="rows">
           {allQuestions.map(({ id }) => (

@@ -84,8 +84,7 @@ export const laboratoryNumber = question({
           label: say('laboratory-number.row.class', { name: one.name }),
           low: one.from,
           value: null,
-          // The last class is open: it is drawn to past the load.
-          high: classes[i + 1]?.from ?? 2 * Math.max(one.from, upper ?? load, 1),
+          high: classes[i + 1]?.from ?? null,
         })),
       ],
     };
