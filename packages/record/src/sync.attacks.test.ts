@@ -480,6 +480,36 @@ describe('a cloned phone', () => {
     expect(await clone.book.state(about)).toEqual(await world.office.state(about));
   });
 
+  test('cloned twice: a fact that two clones seal again counts once, everywhere', async () => {
+    const world = await smallWorld();
+    const phone = await world.phone();
+    const about = await writtenApiary(phone);
+    await phone.sync();
+    const { device } = await phone.book.identity();
+    const cloneOf = (original: SmallPhone) => {
+      const own = nodeKeys();
+      const keys = { signerFor: (asked: string) => (asked === device ? phone.keys : own).signerFor(asked) };
+      return world.phone({ store: copyOfDeviceStore(original.store), keys, person: phone.person });
+    };
+    const early = await cloneOf(phone);
+    await phone.book.write([newNote(about, 'written once')]);
+    const late = await cloneOf(phone);
+    await early.book.write([newNote(about, 'on the early clone')]);
+    await early.sync();
+    expect(await phone.sync()).toMatchObject({ newIdentity: true, faults: [], waiting: 0 });
+    const report = await late.sync();
+    expect(report).toMatchObject({ newIdentity: true, faults: [], waiting: 0, held: 0 });
+    expect(report.refused.map(({ reason }) => reason)).toEqual(['written already']);
+    await early.sync();
+    for (const reader of [world.office, phone.book, early.book, late.book]) {
+      expect((await reader.state(about))?.notes.map(({ body }) => body.text).sort()).toEqual([
+        'on the early clone',
+        'written once',
+      ]);
+      expect(await reader.state(about)).toEqual(await world.office.state(about));
+    }
+  });
+
   test('a phone restored from a backup goes on in its chain when nothing was written meanwhile', async () => {
     const world = await smallWorld();
     const phone = await world.phone();
