@@ -2,6 +2,7 @@ import { execFileSync, spawn } from 'node:child_process';
 import { chmodSync, existsSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import pg from 'pg';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { startCluster } from './cluster.ts';
 import { openDatabase } from './database.ts';
@@ -23,9 +24,22 @@ describe('the embedded cluster', () => {
     const second = await startCluster({ folder: place, forgetful: true });
     expect([first.attached, second.attached]).toEqual([false, true]);
 
-    const database = await openDatabase({ cluster: second, name: 'combside' }, 1);
+    // Another process, by its name; our own connections do not count.
+    const stranger = new pg.Client({
+      host: second.socketFolder,
+      user: second.user,
+      database: 'postgres',
+      application_name: 'another process',
+    });
+    await stranger.connect();
+    const own = await openDatabase({ cluster: second, name: 'combside' }, 1);
     expect(await first.stop()).toBe('left running for another process');
-    await database.close();
+    await stranger.query('select 1');
+    await stranger.end();
+    while (
+      (await own.pool.query(`select 1 from pg_stat_activity where application_name = 'another process'`)).rowCount
+    );
+    await own.close();
     expect(await second.stop()).toBe('stopped');
     expect(existsSync(join(place, 'postmaster.pid'))).toBe(false);
   });

@@ -1,5 +1,5 @@
 import { execFile, spawn } from 'node:child_process';
-import { createHash } from 'node:crypto';
+import { createHash, randomBytes } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import { chmod, chown, cp, mkdir, readFile, rename, rm, stat } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
@@ -16,6 +16,9 @@ const unprivilegedUser = 65534;
 
 /** A socket path may hold 107 bytes (unix(7), `sun_path`); `.s.PGSQL.5432` takes 14 of them. */
 const longestSocketFolder = 90;
+
+/** What every connection of this process calls itself. The random part tells processes apart that share a number. */
+export const ownName = `combside ${process.pid} ${randomBytes(4).toString('hex')}`;
 
 /** A PostgreSQL cluster of ours that answers. */
 export interface Cluster {
@@ -61,7 +64,12 @@ export async function startCluster(options: ClusterOptions): Promise<Cluster> {
   await makePrivateFolder(home.socketFolder, home.identity);
   if (!existsSync(join(home.folder, 'PG_VERSION'))) await initialise(home, options.forgetful ?? false);
 
-  const connection = { host: home.socketFolder, user: 'postgres', database: 'postgres' };
+  const connection = {
+    host: home.socketFolder,
+    user: 'postgres',
+    database: 'postgres',
+    application_name: ownName,
+  };
   let attached = true;
   if (!(await answers(connection))) {
     attached = !(await startOrWait(home, options.forgetful ?? false, connection));
@@ -72,11 +80,7 @@ export async function startCluster(options: ClusterOptions): Promise<Cluster> {
     attached,
     folder: home.folder,
     stop: async () => {
-      // Our own connections, just closed, may need a moment to go.
-      for (let look = 1; (await strangers(connection)) > 0; look += 1) {
-        if (look === 10) return 'left running for another process';
-        await pause(100);
-      }
+      if ((await strangers(connection)) > 0) return 'left running for another process';
       await program(home, 'pg_ctl', ['-D', home.folder, '-m', 'fast', '-w', '-t', '60', 'stop']);
       return 'stopped';
     },
@@ -219,13 +223,15 @@ async function isPostgresOf(pid: number, folder: string): Promise<boolean> {
   return command === undefined ? !existsSync('/proc/self') : command.includes(folder);
 }
 
-/** Connections of other processes, ours and the asking one left out. */
+/** Connections of other processes. Our own, open or just closed, are told by their name. */
 async function strangers(connection: pg.ClientConfig): Promise<number> {
   const client = new pg.Client(connection);
   try {
     await client.connect();
     const found = await client.query<{ count: number }>(
-      `select count(*)::int as count from pg_stat_activity where backend_type = 'client backend' and pid <> pg_backend_pid()`,
+      `select count(*)::int as count from pg_stat_activity
+       where backend_type = 'client backend' and application_name <> $1`,
+      [ownName],
     );
     return found.rows[0]?.count ?? 0;
   } catch {

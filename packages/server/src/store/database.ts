@@ -1,6 +1,6 @@
 import { Kysely, PostgresDialect } from 'kysely';
 import pg from 'pg';
-import type { Cluster } from './cluster.ts';
+import { type Cluster, ownName } from './cluster.ts';
 import { ServerError } from './errors.ts';
 import { migrate } from './migrate.ts';
 import type { Tables } from './tables.ts';
@@ -32,7 +32,7 @@ const types: pg.CustomTypesConfig = {
  * @throws ServerError `database-unreachable`, `database-newer` or `migration-changed`
  */
 export async function openDatabase(address: DatabaseAddress, connections = 10): Promise<Database> {
-  const common = { types, application_name: 'combside' };
+  const common = { types, application_name: ownName };
   const settings: pg.ClientConfig =
     'url' in address
       ? { ...common, connectionString: address.url }

@@ -2,6 +2,7 @@ import { existsSync } from 'node:fs';
 import { chmod, mkdtemp, readdir, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { setTimeout as pause } from 'node:timers/promises';
 import pg from 'pg';
 import type { TestProject } from 'vitest/node';
 import { type Cluster, startCluster } from '../cluster.ts';
@@ -61,7 +62,10 @@ export default async function startClusters(project: TestProject): Promise<() =>
     console.log(skipped === null ? `store tests run on PostgreSQL: ${name}` : `store tests skip ${name}: ${skipped}`);
   }
   return async () => {
-    for (const cluster of running) await cluster.stop();
+    // The tests' own processes may need a moment to let go.
+    for (const cluster of running) {
+      for (let look = 0; look < 50 && (await cluster.stop()) !== 'stopped'; look += 1) await pause(200);
+    }
     await rm(folder, { recursive: true, force: true });
   };
 }
