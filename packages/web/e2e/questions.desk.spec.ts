@@ -1,0 +1,249 @@
+import type { Page } from '@playwright/test';
+import { doubleTheText, expect, expectNoAxeViolations, picture, test } from './journey.ts';
+
+const password = 'quillmoor-comb-7';
+
+async function signIn(page: Page): Promise<void> {
+  await page.goto('/');
+  await page.getByLabel('E-mail').fill('wilda@quillmoor.example');
+  await page.getByLabel('Password').fill(password);
+  await page.getByRole('button', { name: 'Sign in' }).click();
+  await expect(page.getByRole('link', { name: 'Questions' })).toBeVisible({ timeout: 60_000 });
+}
+
+/** Moves on by Tab until the control of that name has the focus. */
+async function tabTo(page: Page, role: 'textbox' | 'slider' | 'radio' | 'link' | 'button', name: string | RegExp) {
+  const wanted = page.getByRole(role, { name, exact: true });
+  for (let step = 0; step < 90; step++) {
+    if (await wanted.first().evaluate((element) => element === document.activeElement)) return;
+    await page.keyboard.press('Tab');
+  }
+  throw new Error(`Tab never reached ${role} ${name}`);
+}
+
+/** Types into fields one after the other, by keyboard alone. */
+async function type(page: Page, fields: Readonly<Record<string, string>>): Promise<void> {
+  for (const [name, text] of Object.entries(fields)) {
+    await tabTo(page, 'textbox', name);
+    await page.keyboard.press('Control+A');
+    await page.keyboard.type(text);
+  }
+}
+
+/** Chooses in a group of radios, by keyboard alone: the first by the space bar, others by arrow. */
+async function pick(page: Page, group: string, down: number): Promise<void> {
+  const radios = page.getByRole('group', { name: group }).getByRole('radio');
+  for (let step = 0; step < 90; step++) {
+    if (await radios.evaluateAll((all) => all.includes(document.activeElement as HTMLInputElement))) break;
+    await page.keyboard.press('Tab');
+  }
+  await page.keyboard.press('Space');
+  for (let step = 0; step < down; step++) await page.keyboard.press('ArrowDown');
+}
+
+async function ask(page: Page, title: string): Promise<void> {
+  await page.getByRole('navigation', { name: 'Questions' }).getByRole('link', { name: title }).press('Enter');
+  await expect(page.getByRole('heading', { level: 2, name: title })).toBeVisible();
+}
+
+/** The first sentence, once the address has followed; then the link reopened in a new page must say the same. */
+async function answerKeptByLink(page: Page, starts: string | RegExp): Promise<string> {
+  const answer = page.locator('.answer');
+  await expect(answer).toHaveText(starts);
+  const text = (await answer.textContent()) ?? '';
+  // The address follows a moment after the last key.
+  let before = '';
+  await expect
+    .poll(
+      async () => {
+        const now = page.url();
+        const settled = now === before && now.includes('?');
+        before = now;
+        return settled;
+      },
+      { intervals: [500] },
+    )
+    .toBe(true);
+  const other = await page.context().newPage();
+  await other.goto(page.url());
+  await expect(other.locator('.answer')).toHaveText(text);
+  await expect(other.locator('.figure svg').first()).toBeVisible();
+  await other.close();
+  return text;
+}
+
+test('the office asks its seven questions by keyboard, and each link brings the same answer back', async ({ page }) => {
+  test.setTimeout(300_000);
+  await signIn(page);
+  await page.getByRole('link', { name: 'Questions' }).press('Enter');
+  await expect(page.getByText('Choose a question on the left.')).toBeVisible();
+  await expectNoAxeViolations(page);
+
+  await ask(page, 'How many colonies must I open?');
+  await expect(page.locator('.asks')).toContainText('Chance that your look finds an affected colony');
+  await expect(page.locator('.answer')).toHaveCount(0);
+  await type(page, { 'Colonies on the site': '40', 'Chance that your look finds an affected colony': '80' });
+  await answerKeptByLink(page, /^Open 26 of 40: if at least 4 are affected/);
+  // The slider beside the number moves by arrow, and the number with it.
+  await page.getByRole('slider', { name: 'Colonies on the site: slider' }).focus();
+  await page.keyboard.press('ArrowRight');
+  await expect(page.getByRole('textbox', { name: 'Colonies on the site' })).toHaveValue('41');
+  await expect(page.locator('.answer')).toContainText('of 41');
+  await page.getByRole('textbox', { name: 'Colonies on the site' }).fill('0');
+  await expect(page.getByRole('alert')).toHaveText('A whole number from 1 to 100,000.');
+  await expect(page.locator('.answer')).toContainText('of 41');
+  await page.getByRole('textbox', { name: 'Colonies on the site' }).fill('40');
+  await expect(page.getByRole('table')).toContainText('not even all');
+  await picture(page, 'how-many-to-open');
+  await expectNoAxeViolations(page);
+
+  // Kept as a note: in the book of this desk, and from there at the office.
+  await tabTo(page, 'button', 'Keep as a note on an apiary');
+  await page.keyboard.press('Enter');
+  await type(page, { 'On which apiary? Any part of its name, or of its keeper’s': 'Hazel Bank' });
+  const keep = page.getByRole('button', { name: /^Keep on Hazel Bank/ });
+  await expect(keep).toBeEnabled({ timeout: 60_000 });
+  await picture(page, 'keep-note');
+  await expectNoAxeViolations(page);
+  const asked = page.waitForResponse((answer) => answer.url().includes('/api/apiaries?') && answer.ok());
+  await page.getByLabel('On which apiary? Any part of its name, or of its keeper’s').fill('Hazel Ban');
+  const { apiaries } = (await (await asked).json()) as { apiaries: { apiary: string; name: string }[] };
+  const apiary = apiaries.find((one) => one.name === 'Hazel Bank');
+  if (!apiary) throw new Error('Hazel Bank is not on the register');
+  await expect(keep).toBeEnabled();
+  await keep.press('Enter');
+  await expect(page.getByText('Kept as a note on Hazel Bank, on this desk.')).toBeVisible();
+  await expect
+    .poll(async () => (await page.request.get(`/api/apiaries/${apiary.apiary}`)).text(), { timeout: 60_000 })
+    .toContain('Open 26 of 40: if at least 4 are affected');
+
+  await ask(page, 'What did finding none tell me?');
+  await type(page, {
+    'Colonies on the site': '40',
+    'Colonies opened, nothing found': '12',
+    'Chance that your look finds an affected colony': '80',
+  });
+  await answerKeptByLink(page, /^Up to \d+ colonies of 40 .* may still be affected/);
+  await picture(page, 'finding-none');
+  await expectNoAxeViolations(page);
+
+  await ask(page, 'How common is it really?');
+  await type(page, { Positive: '45', 'Tested or opened': '150' });
+  await expect(page.locator('.answer')).toHaveText(/^45 of 150 are 30%/);
+  await pick(page, 'What do you know of the test?', 1);
+  await type(page, { 'Affected colonies it finds': '96', 'Unaffected colonies it lets be': '89' });
+  await answerKeptByLink(page, /about 22% really affected, between 14% and 32%/);
+  await picture(page, 'how-common');
+  await expectNoAxeViolations(page);
+  // The slow way waits for its button.
+  await page.getByRole('radio', { name: 'How often it was right in a trial' }).press('Space');
+  await expect(page.locator('.answer')).toHaveCount(0);
+  await type(page, {
+    'Trial: affected ones it found': '20',
+    'Trial: affected ones tested': '22',
+    'Trial: unaffected ones it let be': '89',
+    'Trial: unaffected ones tested': '92',
+  });
+  await tabTo(page, 'button', 'Work it out');
+  await page.keyboard.press('Enter');
+  await expect(page.locator('.answer')).toHaveText(/^With a test known only from that trial/);
+
+  await ask(page, 'Is the district free, and since when?');
+  await type(page, {
+    'Chance that disease came in, per round': '1',
+    'Chance that one round would have found it': '80',
+  });
+  await page.getByLabel('Day of the first round').fill('2024-05-01');
+  await answerKeptByLink(page, /98\.9%; it has kept the 95% aimed at since round 2, on 1 May 2025/);
+  await picture(page, 'free-since');
+  await expectNoAxeViolations(page);
+
+  await ask(page, 'Do two inspectors agree?');
+  await type(page, {
+    'Both said affected': '19',
+    'Only the first did': '10',
+    'Only the second did': '6',
+    'Neither did': '256',
+  });
+  await answerKeptByLink(page, /kappa\) is 0\.67, between 0\.52 and 0\.82/);
+  await picture(page, 'do-two-agree');
+  await expectNoAxeViolations(page);
+
+  await ask(page, 'What does this laboratory number mean?');
+  await type(page, {
+    'Load reported': '240',
+    Laboratory: 'Quillmoor laboratory (invented)',
+    'Method, as the report names it': 'culture',
+    'Material, as the report names it': 'brood-nest honey',
+  });
+  await expect(page.locator('.asks')).toContainText('Colony-forming units per');
+  await pick(page, 'Colony-forming units per', 0);
+  await expect(page.locator('.asks')).toContainText('Its limits were stated on');
+  await page.getByLabel('Its limits were stated on').fill('2026-01-10');
+  await type(page, {
+    'Where its limits are written': 'letter of that day',
+    'Its classes': '0 few\n100 some\n1000 many',
+  });
+  await answerKeptByLink(page, /240 per gram is “some” by the limits of Quillmoor laboratory \(invented\)/);
+  await page.getByRole('button', { name: 'Keep these limits on this desk' }).press('Enter');
+  await expect(page.getByRole('button', { name: /^Quillmoor laboratory .* 2026-01-10$/ })).toBeVisible();
+  await picture(page, 'laboratory-number');
+  await expectNoAxeViolations(page);
+  await page.goto('/district/questions/laboratory-number?load=5');
+  await page.getByRole('button', { name: /^Quillmoor laboratory .* 2026-01-10$/ }).press('Enter');
+  await expect(page.locator('.answer')).toHaveText(/5 per gram is “few”/);
+
+  await ask(page, 'What do I need to burn and bury?');
+  const cautions = page.getByRole('region', { name: 'Before anything else' });
+  await expect(cautions.getByRole('listitem').first()).toContainText('permit and local law decide');
+  await expect(page.getByRole('radio', { name: /petrol/i })).toHaveCount(0);
+  await pick(page, 'Are the bees dead?', 0);
+  await type(page, {
+    'Hives to burn': '4',
+    'One hive, outside: length': '50',
+    'One hive, outside: width': '40',
+    'One hive, outside: height': '80',
+    'Width of the pit': '1',
+    'How high you stack in the pit': '0.5',
+    'What will be left, height': '0.2',
+    'Soil over what is left': '0.61',
+  });
+  await expect(page.locator('.asks')).toContainText('What feeds the fire');
+  await pick(page, 'What feeds the fire', 1);
+  await type(page, { 'Fuel for one hive': '12', 'Hives on one fire': '2', 'Until nothing glows, one fire': '2' });
+  await expect(page.getByText('48 kg of fuel (Dry wood), 2 fires one after the other, about 4 hours')).toBeVisible();
+  await answerKeptByLink(page, /^A pit 1\.28 m long, 1 m wide and 0\.81 m deep takes 4 hives/);
+  await picture(page, 'burn-and-bury');
+  await expectNoAxeViolations(page);
+  await page.goto('/district/questions/burn-and-bury?fuel=petrol');
+  await expect(page.getByRole('alert')).toContainText('left out: fuel=petrol');
+});
+
+test('questions read well in German, with twice the text, and on a narrow window', async ({ page }) => {
+  await signIn(page);
+  await page.evaluate(() =>
+    localStorage.setItem('combside.preferences', JSON.stringify({ language: 'de', theme: 'paper' })),
+  );
+  const links = {
+    'how-common': 'positives=45&tested=150&reading=known&sensitivity=0.96&specificity=0.89',
+    'free-since': 'introduction=0.01&round=0.8&first=2024-05-01',
+    'burn-and-bury': 'beesDead=no',
+  };
+  for (const [question, inputs] of Object.entries(links)) {
+    for (const width of [1440, 390]) {
+      await page.setViewportSize({ width, height: width === 390 ? 844 : 900 });
+      await page.goto(`/district/questions/${question}?${inputs}`);
+      await expect(page.locator('.question-page h2')).toBeVisible();
+      if (inputs.includes('round')) await expect(page.locator('.answer')).toContainText('hält sie seit Runde 2');
+      await expectNoAxeViolations(page);
+      await picture(page, `de-${question}-${width}`);
+      await doubleTheText(page);
+      await expect
+        .poll(() => page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth), {
+          message: `${question} at ${width} px is wider than the window with twice the text`,
+        })
+        .toBeLessThanOrEqual(0);
+      await picture(page, `de-${question}-${width}-twice`);
+    }
+  }
+});
