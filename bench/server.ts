@@ -31,16 +31,12 @@ chmodSync(folder, 0o755);
 const server = await startServer({ data: join(folder, 'data'), port: 0 });
 const person = '01900000-0000-7000-8000-00000000000a';
 const account = { email: 'bench@office.example', password: 'a long enough password' };
-await server.accounts.addPerson({ ...account, person, name: 'Bench', role: 'office', districts: 'all' }, new Date());
-const signedIn = await fetch(`${server.address}/api/auth/sign-in/email`, {
-  method: 'POST',
-  // As a browser does: the sign-in takes no message that does not say from which page it comes.
-  headers: { 'content-type': 'application/json', origin: server.address },
-  body: JSON.stringify(account),
+const cookie = await signedInAs().catch(async (error: unknown) => {
+  await server.stop();
+  throw error;
 });
-if (signedIn.status !== 200) throw new Error(`sign-in: ${signedIn.status} ${await signedIn.text()}`);
 const headers = {
-  cookie: signedIn.headers.getSetCookie()[0]?.split(';')[0] ?? '',
+  cookie,
   [protocolHeader]: String(protocolVersion),
   'content-type': 'application/json',
 };
@@ -207,4 +203,16 @@ async function nameOf(number: number): Promise<string> {
     [number],
   );
   return rows[0]?.name ?? '';
+}
+
+async function signedInAs(): Promise<string> {
+  await server.accounts.addPerson({ ...account, person, name: 'Bench', role: 'office', districts: 'all' }, new Date());
+  const signedIn = await fetch(`${server.address}/api/auth/sign-in/email`, {
+    method: 'POST',
+    // As a browser does: the sign-in takes no message that does not say from which page it comes.
+    headers: { 'content-type': 'application/json', origin: server.address },
+    body: JSON.stringify(account),
+  });
+  if (signedIn.status !== 200) throw new Error(`sign-in: ${signedIn.status} ${await signedIn.text()}`);
+  return signedIn.headers.getSetCookie()[0]?.split(';')[0] ?? '';
 }
