@@ -46,6 +46,7 @@ const assessment = z.strictObject({
         point: z.number(),
         interval,
         prior: z.number(),
+        priorBetween: between,
         priorSteps: z.array(
           z.strictObject({ id: z.string(), value: sourced, about: z.string().optional(), concernsOthers: z.boolean() }),
         ),

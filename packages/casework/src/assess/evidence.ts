@@ -171,7 +171,7 @@ function cellsOpenedIn(examination: ExaminationBody): number | null {
  * Cells affected by frame: on each side the sign with most cells, the two sides added. As soon as one frame was counted,
  * the other frames looked at stand beside it with none, since the comb score is a mean over every brood frame.
  */
-function frameCountsOf(examination: ExaminationBody): FrameCount[] {
+export function frameCountsOf(examination: ExaminationBody): FrameCount[] {
   const sides = new Map<string, Map<string, number>>();
   for (const looked of examination.signs) {
     if (looked.outcome !== 'seen') continue;

@@ -1,9 +1,11 @@
+import { checks } from '@combside/science/diagnosis/checks';
 import { drawingOf } from '@combside/science/signs/drawing';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type ApiaryPlanParameters, drawApiaryPlan } from './apiary-plan.ts';
 import { drawCellSection, drawCombSection } from './cell-section.ts';
 import type { CellSectionParameters } from './cell-section-parameters.ts';
+import { drawCheck } from './check-drawing.ts';
 import { drawCombSide } from './comb-side.ts';
 import type { Drawing } from './drawing.ts';
 import { drawSign } from './sign-drawing.ts';
@@ -291,6 +293,18 @@ test('every sign of the catalogue has a drawing of its own', () => {
   }
   expect(seen.size).toBe(Object.keys(drawingOf).length);
   expect(seen.size).toBeGreaterThan(30);
+});
+
+test('every check at the hive is drawn on its plate, and none of the laboratory', () => {
+  for (const check of checks) {
+    const drawing = drawCheck(check.id);
+    expect(drawing === null, check.id).toBe(check.place === 'laboratory');
+    if (drawing) expectOnPlate(drawing);
+  }
+  // Looking for scale is a matter of the hold (TILT): the line of sight ends in a cell, below the eye.
+  const hold = drawCheck('scale-search');
+  const sight = pointsOf(hold?.shapes.find((one) => one.role === 'line of sight')?.d ?? '');
+  expect(sight[1]?.[1]).toBeGreaterThan(sight[0]?.[1] as number);
 });
 
 test('every state has a mark of its own that reads without colour', () => {

@@ -78,6 +78,8 @@ export interface DiseaseAssessment {
   readonly point: number;
   readonly interval: Interval;
   readonly prior: number;
+  /** The ends of the prior: of its band, or of the counts. */
+  readonly priorBetween: readonly [number, number];
   readonly priorSteps: Prior['diseases'][number]['steps'];
   readonly inWords: Likelihood;
   readonly stages?: {
@@ -189,6 +191,7 @@ export function assessLook(evidence: Evidence, settings: AssessSettings = defaul
         point,
         interval: drawn.disease[disease],
         prior: before.value.value,
+        priorBetween: [before.value.low ?? before.value.value, before.value.high ?? before.value.value],
         priorSteps: before.steps,
         inWords: inWords(point, before.value.value),
         ...(disease === 'american-foulbrood'
