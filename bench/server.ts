@@ -193,7 +193,7 @@ async function lists(): Promise<void> {
   await ask('search, a keeper’s number', 'search=K-4321', 1);
   await ask('search, two letters', 'search=a7', 1);
   await ask('search, nothing found', 'search=zzzzzz', 0);
-  await ask('a box on the map, 500 at most', 'box=3,45,4,46&limit=500', 100);
+  await ask('a box on the map, 500 at most', 'box=0.5,45,1.5,46&limit=500', 100);
   report('districts with their counts', await timed(() => fetch(`${server.address}/api/districts`, { headers })));
 }
 
