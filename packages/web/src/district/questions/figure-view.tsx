@@ -8,7 +8,8 @@ import { sayAnswer, sayShown } from './spoken.ts';
 export function FigureView({ figure, title }: { readonly figure: Figure; readonly title: string }) {
   const words = useWords();
   const frame = useRef<HTMLDivElement>(null);
-  const [width, setWidth] = useState(0);
+  // Drawn again when the room changes, or the size of the text.
+  const [room, setRoom] = useState({ width: 0, text: 16 });
   const [plot, setPlot] = useState<typeof import('./plot.ts') | 'failed' | null>(null);
   const labels = {
     x: sayId(words, `questions.${figure.x.label}`),
@@ -32,14 +33,19 @@ export function FigureView({ figure, title }: { readonly figure: Figure; readonl
   useEffect(() => {
     const box = frame.current;
     if (!box) return;
-    const watch = new ResizeObserver(() => setWidth(Math.floor(box.clientWidth)));
-    watch.observe(box);
+    const watch = new ResizeObserver(() => {
+      const width = Math.floor(box.clientWidth);
+      const text = Number.parseFloat(getComputedStyle(box).fontSize);
+      setRoom((before) => (before.width === width && before.text === text ? before : { width, text }));
+    });
+    // The names of the axes around it grow with the text.
+    watch.observe(box.parentElement ?? box);
     return () => watch.disconnect();
   }, []);
   useEffect(() => {
-    if (!plot || plot === 'failed' || width === 0) return;
-    frame.current?.replaceChildren(plot.draw(figure, words, width));
-  }, [plot, figure, words, width]);
+    if (!plot || plot === 'failed' || room.width === 0) return;
+    frame.current?.replaceChildren(plot.draw(figure, words, room));
+  }, [plot, figure, words, room]);
 
   return (
     <div className={`figure ${figure.kind}`}>

@@ -10,11 +10,11 @@ const act = 'var(--act)';
  * Draws one figure as an svg that only eyes see: it is hidden from assistive technology, which gets the label of the
  * frame around it and the table beside it. The axes are named outside of it, in text that can break.
  *
- * @param width px of room; the height follows
+ * @param room px of width, and of the text; the height follows
  */
-export function draw(figure: Figure, words: Words, width: number): Element {
+export function draw(figure: Figure, words: Words, room: { width: number; text: number }): Element {
+  const { width, text: size } = room;
   const tick = (axis: Axis) => (value: number) => sayShown(words, axis.shown, value);
-  const size = parseFloat(getComputedStyle(document.documentElement).fontSize) * 0.875;
   const shared = {
     width,
     marginLeft: 4.4 * size,
