@@ -1,5 +1,6 @@
 import { apiariesAsked } from '@combside/contract/apiaries';
 import { checkpointAsked } from '@combside/contract/checkpoint';
+import { coloniesSearched } from '@combside/contract/colonies';
 import { figureRecordsAsked, figuresAsked } from '@combside/contract/figures';
 import type { Health, Hello } from '@combside/contract/hello';
 import { mapAsked } from '@combside/contract/map';
@@ -19,6 +20,7 @@ import { bodyLimit } from 'hono/body-limit';
 import { compress } from 'hono/compress';
 import { apiariesListed } from '../store/apiaries.ts';
 import { apiaryPageOf } from '../store/apiary-page.ts';
+import { coloniesSearchedFor } from '../store/colonies.ts';
 import { colonyPageOf } from '../store/colony-page.ts';
 import type { Database } from '../store/database.ts';
 import { districtsGranted, districtsKnown, onlyInvented } from '../store/districts.ts';
@@ -156,6 +158,9 @@ export function makeApp(ports: AppPorts): Hono<Env> {
     context.json(await apiaryPageOf(database, rights(context), named(context.req.param('id')))),
   );
   app.route('/api', registerAddresses(database));
+  app.get('/api/colonies', async (context) =>
+    context.json(await coloniesSearchedFor(database, rights(context), readQuery(context, coloniesSearched))),
+  );
   app.get('/api/colonies/:id', async (context) =>
     context.json(await colonyPageOf(database, rights(context), named(context.req.param('id')))),
   );

@@ -1,3 +1,4 @@
+import { coloniesFound } from '@combside/contract/colonies';
 import { figureRecords, figures } from '@combside/contract/figures';
 import { mapAnswer, mapExtent } from '@combside/contract/map';
 import { owed } from '@combside/contract/owed';
@@ -90,6 +91,21 @@ describe('what is owed', () => {
   test('of another district is not told', async () => {
     expect(owed.parse(await ask(south, '/api/owed'))).toMatchObject({ visits: [], duties: [] });
     expect((await south.get('/api/owed?district=north')).status).toBe(403);
+  });
+});
+
+describe('colonies', () => {
+  test('are found by their whole label, with or without words of the apiary, and only where granted', async () => {
+    const search = async (visitor: Visitor, text: string) =>
+      coloniesFound
+        .parse(await ask(visitor, `/api/colonies?text=${encodeURIComponent(text)}`))
+        .colonies.map((one) => one.label);
+    expect(await search(north, '10')).toEqual(['10']);
+    expect(await search(north, 'hazel 9')).toEqual(['9']);
+    expect(await search(north, '9 bank')).toEqual(['9']);
+    expect(await search(north, '1')).toEqual([]);
+    expect(await search(north, 'elsewhere 9')).toEqual([]);
+    expect(await search(south, '10')).toEqual([]);
   });
 });
 

@@ -1,11 +1,10 @@
 import type { PhotographShown } from '@combside/contract/photograph';
 import type { ColonySeen } from '@combside/contract/visit-page';
-import { drawStateMark } from '@combside/papers/drawings/state-mark';
 import { isSign } from '@combside/science/signs/catalogue';
-import { Drawn } from '../ui/drawn.tsx';
 import { sayId } from '../ui/say-sentence.ts';
 import { SignDrawing } from '../ui/sign-drawing.tsx';
 import { useWords } from '../ui/words-context.tsx';
+import { ResultMark } from './result-mark.tsx';
 import { deskTimeZone } from './time-zone.ts';
 
 interface ColonyNoteProps {
@@ -13,15 +12,6 @@ interface ColonyNoteProps {
   readonly photographs: readonly PhotographShown[];
   readonly nameOf: (person: string) => string;
 }
-
-const marks: Readonly<Record<string, Parameters<typeof drawStateMark>[0]>> = {
-  suspect: 'suspect',
-  'remains suspect': 'suspect',
-  'signs seen': 'signs seen',
-  'nothing seen with this look': 'nothing seen',
-  'masked, no conclusion': 'masked',
-  'too little brood to judge': 'too little brood',
-};
 
 /** One colony as this visit saw it: the result in its word and mark, what was looked at, what was seen, and why. */
 export function ColonyNote({ colony, photographs, nameOf }: ColonyNoteProps) {
@@ -52,7 +42,7 @@ export function ColonyNote({ colony, photographs, nameOf }: ColonyNoteProps) {
   return (
     <article className="colony-note stack close" aria-label={words.say('district.colony', { label: colony.label })}>
       <h4 className="mark">
-        <Drawn drawing={drawStateMark(marks[result] ?? 'not opened')} width={28} name="" />
+        <ResultMark result={result} size={28} />
         {words.say('district.colony', { label: colony.label })}: {sayId(words, `casework.result.${result}`)}
         {body.hiveState !== 'living' && ` · ${sayId(words, `casework.hive-state.${body.hiveState}`)}`}
       </h4>

@@ -1,30 +1,35 @@
 import './district.css';
+import './desk.css';
 import type { Language } from '@combside/words/language';
-import { lazy } from 'react';
+import { lazy, Suspense } from 'react';
 import { Link, Route, Switch } from 'wouter';
 import type { Session } from '../app/session.ts';
 import { SpeaksWords, useWords } from '../ui/words-context.tsx';
+import { Desk } from './desk.tsx';
 import { useIsLive } from './use-office.ts';
-import { VisitPage } from './visit-page.tsx';
-import { VisitsList } from './visits-list.tsx';
 
 const Questions = lazy(() => import('./questions/questions.tsx'));
+const Planning = lazy(() => import('./planning/planning.tsx'));
+const Figures = lazy(() => import('./figures/figures.tsx'));
 
 interface DistrictProps {
   readonly session: Session;
   readonly language: Language;
 }
 
-/** The desk: visits as they arrive, and the one chosen as a page that reads from top to bottom. */
+/** The district office: the desk, planning, the programme's figures, and what else the office works with. */
 export default function District({ session, language }: DistrictProps) {
   return (
-    <SpeaksWords language={language} rooms={['always', 'front', 'district', 'signs', 'casework', 'papers']}>
-      <Desk session={session} />
+    <SpeaksWords
+      language={language}
+      rooms={['always', 'front', 'district', 'planning', 'programme', 'signs', 'casework', 'papers']}
+    >
+      <Office session={session} />
     </SpeaksWords>
   );
 }
 
-function Desk({ session }: { readonly session: Session }) {
+function Office({ session }: { readonly session: Session }) {
   const words = useWords();
   const live = useIsLive();
   return (
@@ -35,28 +40,30 @@ function Desk({ session }: { readonly session: Session }) {
           {words.say(live ? 'district.live.open' : 'district.live.waiting')}
         </span>
         <span>{session.districts.join(', ')}</span>
-        <Link href="/questions">{words.say('district.questions')}</Link>
+        <nav className="office-rooms" aria-label={words.say('district.nav')}>
+          <Link href="/">{words.say('district.desk')}</Link>
+          <Link href="/planning">{words.say('district.planning')}</Link>
+          <Link href="/figures">{words.say('district.figures')}</Link>
+          <Link href="/questions">{words.say('district.questions')}</Link>
+        </nav>
         <a href="/front">{words.say('always.signed-in', { name: session.name })}</a>
       </header>
-      <Switch>
-        <Route path="/questions/:asked?">
-          {({ asked }) => <Questions session={session} language={words.language} asked={asked ?? null} />}
-        </Route>
-        <Route path="/visit/:visit">
-          {({ visit }) => (
-            <>
-              <VisitsList chosen={visit} />
-              <VisitPage key={visit} visit={visit} />
-            </>
-          )}
-        </Route>
-        <Route>
-          <VisitsList chosen={null} />
-          <main className="office-page">
-            <p className="quiet">{words.say('district.choose')}</p>
-          </main>
-        </Route>
-      </Switch>
+      <Suspense fallback={<p className="office-page quiet">{words.say('front.opening')}</p>}>
+        <Switch>
+          <Route path="/questions/:asked?">
+            {({ asked }) => <Questions session={session} language={words.language} asked={asked ?? null} />}
+          </Route>
+          <Route path="/planning">
+            <Planning session={session} />
+          </Route>
+          <Route path="/figures">
+            <Figures />
+          </Route>
+          <Route>
+            <Desk session={session} />
+          </Route>
+        </Switch>
+      </Suspense>
     </div>
   );
 }

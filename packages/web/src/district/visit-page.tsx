@@ -1,28 +1,21 @@
 import type { VisitPage as Page } from '@combside/contract/visit-page';
-import { Button } from '../ui/button.tsx';
+import { Link } from 'wouter';
 import { sayId } from '../ui/say-sentence.ts';
 import { useWords } from '../ui/words-context.tsx';
 import { ColonyNote } from './colony-note.tsx';
+import { useDeskAddress } from './desk-address.ts';
+import { PageWaits } from './page-waits.tsx';
 import { deskTimeZone } from './time-zone.ts';
 import { useAsked } from './use-office.ts';
 
 /** One visit as a case note: what happened, what was seen and why, who and where. It grows while entries arrive. */
 export function VisitPage({ visit }: { readonly visit: string }) {
   const words = useWords();
-  const { answer, state, again } = useAsked<Page>(`/api/visits/${visit}`, (event) => event.visit === visit);
+  const desk = useDeskAddress();
+  const asked = useAsked<Page>(`/api/visits/${visit}`, (event) => event.visit === visit);
+  const { answer, state } = asked;
   if (!answer) {
-    return (
-      <main className="office-page">
-        {state === 'asking' && <p className="quiet">{words.say('district.page.loading')}</p>}
-        {state === 'not there' && <p>{words.say('district.not-there')}</p>}
-        {state === 'failed' && (
-          <div className="caution stack close" role="alert">
-            <p>{words.say('district.failed.nothing')}</p>
-            <Button onClick={again}>{words.say('district.again')}</Button>
-          </div>
-        )}
-      </main>
-    );
+    return <PageWaits asked={asked} loading="district.page.loading" notThere="district.not-there" />;
   }
 
   const at = (instant: string) => words.dayAndTime(instant, deskTimeZone);
@@ -40,7 +33,13 @@ export function VisitPage({ visit }: { readonly visit: string }) {
         </p>
       )}
       <header className="stack close">
-        <h2>{answer.apiary?.name ?? words.say('district.apiary-unknown')}</h2>
+        <h2>
+          {answer.apiary ? (
+            <Link href={desk.to(`/apiary/${answer.apiary.apiary}`)}>{answer.apiary.name}</Link>
+          ) : (
+            words.say('district.apiary-unknown')
+          )}
+        </h2>
         {body && (
           <p>
             {[
