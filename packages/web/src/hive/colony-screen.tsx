@@ -4,6 +4,7 @@ import { beforeOpening } from '@combside/casework/examine/clean-down';
 import type { Closing } from '@combside/casework/examine/close-colony';
 import { examinationAt } from '@combside/casework/examine/walk';
 import type { Pack } from '@combside/law/pack';
+import type { CircumstancesKnown } from '@combside/record/kinds/assessment';
 import type { ColonyState } from '@combside/record/states';
 import { type DiseaseId, diseases } from '@combside/science/signs/catalogue';
 import { useState } from 'react';
@@ -11,6 +12,8 @@ import { useLocation } from 'wouter';
 import { Button } from '../ui/button.tsx';
 import { Choice } from '../ui/choice.tsx';
 import { FindingLine } from '../ui/finding-line.tsx';
+import { askReasoning, useReasoning } from '../ui/reasoning/reasoning.ts';
+import { ReasoningPage } from '../ui/reasoning/reasoning-page.tsx';
 import { Refusal, type Refused } from '../ui/refusal.tsx';
 import { sayId } from '../ui/say-sentence.ts';
 import { useWords } from '../ui/words-context.tsx';
@@ -18,13 +21,12 @@ import { ClosedColony } from './closed-colony.tsx';
 import { useEntity, useField } from './field.tsx';
 import { LookControls } from './look-controls.tsx';
 import { MoreScreen } from './more-screen.tsx';
-import { askReasoning, useReasoning } from './reasoning.ts';
 import { ReasoningLineButton } from './reasoning-line.tsx';
-import { ReasoningPage } from './reasoning-page.tsx';
 import { Screen } from './screen.tsx';
 import { SignsScreen } from './signs-screen.tsx';
 import { UndoBar } from './undo-bar.tsx';
-import { draftKey, useDraft } from './use-draft.ts';
+import { type DraftInHand, draftKey, useDraft } from './use-draft.ts';
+import { useKnown } from './use-known.ts';
 import { useVisit, type VisitInHand } from './use-visit.ts';
 
 const views = ['look', 'less', 'signs', 'more', 'why', 'close'] as const;
@@ -77,9 +79,10 @@ function OpenColony({ known, colony, view }: OpenColonyProps) {
   const [busy, setBusy] = useState(false);
   const [failed, setFailed] = useState(false);
   const observedAt = field.now();
+  const before = useKnown(colony.about.id, known.apiary.about.id);
   const line = useReasoning(
-    hand ? { ask: 'line', draft: hand.draft, colony, pack: field.pack, observedAt } : null,
-    hand ? JSON.stringify(hand.taps) : '',
+    hand ? { ask: 'line', draft: hand.draft, colony, pack: field.pack, observedAt, known: before } : null,
+    hand ? JSON.stringify([hand.taps, before]) : '',
   );
   if (!hand) return null;
 
@@ -109,6 +112,7 @@ function OpenColony({ known, colony, view }: OpenColonyProps) {
           suspected,
           observedAt: field.now(),
           examinationId: field.book.newId(),
+          known: before,
         },
       });
       if (!act.ok) {
@@ -155,7 +159,8 @@ function OpenColony({ known, colony, view }: OpenColonyProps) {
   if (view === 'why') {
     return (
       <Screen {...screen} foot={back}>
-        <Why hand={hand.taps} draft={draft} colony={colony} visit={visit} />
+        <ReasoningLineButton line={line.answer} failed={line.failed} onOpen={null} />
+        <Why hand={hand} colony={colony} visit={visit} known={before} />
       </Screen>
     );
   }
@@ -246,24 +251,34 @@ function OpenColony({ known, colony, view }: OpenColonyProps) {
 
 function Why({
   hand,
-  draft,
   colony,
   visit,
+  known,
 }: {
-  readonly hand: readonly unknown[];
-  readonly draft: Parameters<typeof lookStated>[0];
+  readonly hand: DraftInHand;
   readonly colony: ColonyState;
   readonly visit: string;
+  readonly known: CircumstancesKnown | null;
 }) {
   const words = useWords();
   const field = useField();
+  const { draft } = hand;
   const { answer, failed } = useReasoning(
-    { ask: 'whole', draft, colony, visit, pack: field.pack, observedAt: field.now() },
-    JSON.stringify(hand),
+    { ask: 'whole', draft, colony, visit, pack: field.pack, observedAt: field.now(), known },
+    JSON.stringify([hand.taps, known]),
   );
   if (failed) return <p className="caution">{words.say('always.went-wrong')}</p>;
-  if (!answer) return <p>{words.say('hive.reasoning.working')}</p>;
-  return <ReasoningPage whole={answer.reasoning} owed={answer.findings} />;
+  if (!answer) return <p>{words.say('reasoning.working')}</p>;
+  return (
+    <ReasoningPage
+      whole={answer}
+      changes={{
+        honeyPositive: draft.honeyPositive,
+        onHoney: (found) => hand.tap({ tap: 'spores in honey or bees', found }),
+        onPrior: (condition, change) => hand.tap({ tap: 'prior', condition, change }),
+      }}
+    />
+  );
 }
 
 /** What may be suspected, what the law makes notifiable first; always in the same place, so that no thumb misses. */

@@ -25,7 +25,7 @@ interface HiveProps {
 /** The hive half: everything an inspector does at an apiary, with or without a network. */
 export default function Hive({ session, language }: HiveProps) {
   return (
-    <SpeaksWords language={language} rooms={['always', 'front', 'hive', 'signs', 'casework']}>
+    <SpeaksWords language={language} rooms={['always', 'front', 'hive', 'signs', 'casework', 'reasoning']}>
       <OpensField session={session} />
     </SpeaksWords>
   );

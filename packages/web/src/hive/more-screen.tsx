@@ -6,18 +6,20 @@ import { Choice } from '../ui/choice.tsx';
 import { useWords } from '../ui/words-context.tsx';
 import { useField } from './field.tsx';
 import { RopeScreen } from './rope-screen.tsx';
+import { TestsAtTheHive } from './tests-at-the-hive.tsx';
 
 interface MoreScreenProps {
   readonly draft: Draft;
   readonly onTap: (tap: Tap) => void;
 }
 
-/** Rope test, finds at the same opening, what the keeper says, photographs and remarks. */
+/** Rope test, tests read here, finds at the same opening, what the keeper says, photographs and remarks. */
 export function MoreScreen({ draft, onTap }: MoreScreenProps) {
   const words = useWords();
   return (
     <>
       <RopeScreen draft={draft} onTap={onTap} />
+      <TestsAtTheHive draft={draft} onTap={onTap} />
       <section className="stack" aria-labelledby="finds-title">
         <h2 id="finds-title">{words.say('hive.finds.title')}</h2>
         {finds.map((find) => {

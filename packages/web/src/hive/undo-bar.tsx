@@ -46,6 +46,12 @@ function tapWords(tap: Tap, say: (id: string) => string): string {
     case 'rope test':
     case 'rope test removed':
       return say('hive.rope.title');
+    case 'test':
+      return say(`signs.check.${tap.test.test}.name`);
+    case 'prior':
+      return say('reasoning.prior-change');
+    case 'spores in honey or bees':
+      return say('reasoning.known-honey.ask');
     case 'signs not seen':
       return say('hive.signs.not-seen');
     default:

@@ -14,7 +14,6 @@ export const reasoning = {
   'reasoning.interval': '{value} ({low} bis {high})',
   'reasoning.share-under': 'unter {share}',
   'reasoning.share-over': 'über {share}',
-  'reasoning.bar': '{condition}: {value}, zwischen {low} und {high}',
   'reasoning.early': 'früh',
   'reasoning.advanced': 'fortgeschritten',
   'reasoning.none': 'Keine dieser Krankheiten',
@@ -61,7 +60,7 @@ export const reasoning = {
   'reasoning.known-others-discreet':
     'Nicht für die Augen des Bienenhalters, und auf keinem Papier, das übergeben wird.',
   'reasoning.known-district':
-    '{condition}, {about}: {confirmed} von {examined} durchgesehenen Völkern des Bezirks, verdächtig oder bestätigt. Das sind {value} ({low} bis {high}).',
+    '{condition}, {about}: {confirmed} von {examined} durchgesehenen Völkern des Bezirks, verdächtig oder bestätigt.',
   'reasoning.known-no-district':
     'Keine Zählung des Bezirks: In dieser Saison und der vorigen wurden zu wenige Völker durchgesehen.',
   'reasoning.known-contact.yes':
@@ -81,9 +80,7 @@ export const reasoning = {
   'reasoning.known-honey.ask': 'Honig oder Bienen dieses Betriebs, auf Sporen geprüft',
   'reasoning.known-honey.found': 'Sporen gefunden',
   'reasoning.known-honey.not-found': 'Keine gefunden',
-  'reasoning.known-masking':
-    '{days, plural, one {# Tag} other {# Tage}} seit einem Arzneimittel oder Wabentausch, der Zeichen verdecken kann.',
-  'reasoning.prior-line': '{condition}: {value} ({low} bis {high}) vor dem Blick',
+  'reasoning.prior-line': '{condition}: {value} vor dem Blick',
   'reasoning.prior-changed': 'Geändert: {reason}',
   'reasoning.prior-change': 'Ändern, was vorab angenommen wird',
   'reasoning.prior-which': 'Krankheit',

@@ -14,7 +14,6 @@ export const reasoning = {
   'reasoning.interval': '{value} ({low} to {high})',
   'reasoning.share-under': 'under {share}',
   'reasoning.share-over': 'over {share}',
-  'reasoning.bar': '{condition}: {value}, between {low} and {high}',
   'reasoning.early': 'early',
   'reasoning.advanced': 'advanced',
   'reasoning.none': 'None of these conditions',
@@ -60,7 +59,7 @@ export const reasoning = {
   'reasoning.known-others': 'What concerns other keepers',
   'reasoning.known-others-discreet': 'Not for the keeper’s eyes, and on no paper handed over.',
   'reasoning.known-district':
-    '{condition}, {about}: {confirmed} of {examined} colonies looked at in the district, suspect or confirmed. That is {value} ({low} to {high}).',
+    '{condition}, {about}: {confirmed} of {examined} colonies looked at in the district, suspect or confirmed.',
   'reasoning.known-no-district':
     'No count of the district: too few colonies were looked at, this season and the one before.',
   'reasoning.known-contact.yes': 'Bees, combs or equipment went between this apiary and one with a case.',
@@ -76,9 +75,7 @@ export const reasoning = {
   'reasoning.known-honey.ask': 'Honey or bees of this operation, tested for spores',
   'reasoning.known-honey.found': 'Spores found',
   'reasoning.known-honey.not-found': 'None found',
-  'reasoning.known-masking':
-    '{days, plural, one {# day} other {# days}} since a medicine or a change of combs that can hide signs.',
-  'reasoning.prior-line': '{condition}: {value} ({low} to {high}) before the look',
+  'reasoning.prior-line': '{condition}: {value} before the look',
   'reasoning.prior-changed': 'Changed: {reason}',
   'reasoning.prior-change': 'Change what is believed beforehand',
   'reasoning.prior-which': 'Condition',

@@ -1,34 +1,34 @@
 import type { Act } from '@combside/casework/act';
-import { type Assessed, assessExamination } from '@combside/casework/assess/assess-examination';
+import type { Assessed } from '@combside/casework/assess/assess-examination';
+import { withWhatWasSaid } from '@combside/casework/assess/circumstances';
 import { examinationSoFar, type ReasoningLine, reasoningLine } from '@combside/casework/assess/line';
+import { type ReasoningInput, type WholeReasoning, wholeReasoning } from '@combside/casework/assess/whole-reasoning';
 import { type CloseColony, closeColony } from '@combside/casework/examine/close-colony';
 import type { Draft } from '@combside/casework/examine/draft';
 import type { Pack } from '@combside/law/pack';
+import type { CircumstancesKnown } from '@combside/record/kinds/assessment';
 import type { ExaminationBody } from '@combside/record/kinds/examination';
 import type { ColonyState } from '@combside/record/states';
 
+interface OfDraft {
+  readonly draft: Draft;
+  readonly colony: ColonyState;
+  readonly pack: Pack;
+  readonly observedAt: string;
+  readonly known: CircumstancesKnown | null;
+}
+
 /** What the page asks. The reasoning runs here, so that no tap ever waits for it. */
 export type Question =
-  | {
-      readonly ask: 'line';
-      readonly draft: Draft;
-      readonly colony: ColonyState;
-      readonly pack: Pack;
-      readonly observedAt: string;
-    }
-  | {
-      readonly ask: 'whole';
-      readonly draft: Draft;
-      readonly colony: ColonyState;
-      readonly visit: string;
-      readonly pack: Pack;
-      readonly observedAt: string;
-    }
+  | ({ readonly ask: 'line' } & OfDraft)
+  | ({ readonly ask: 'whole'; readonly visit: string } & OfDraft)
+  | ({ readonly ask: 'examined' } & ReasoningInput)
   | { readonly ask: 'close'; readonly input: CloseColony };
 
 export interface Answers {
   readonly line: ReasoningLine;
-  readonly whole: Assessed;
+  readonly whole: WholeReasoning;
+  readonly examined: WholeReasoning;
   readonly close: Act<{ readonly examination: ExaminationBody; readonly assessed: Assessed }>;
 }
 
@@ -41,13 +41,18 @@ function answer(question: Question): Answers[Question['ask']] {
     case 'line':
       return reasoningLine(question.draft, { ...question, suspicionStands: false });
     case 'whole':
-      return assessExamination({
-        examination: examinationSoFar(question.draft, question.observedAt),
+      return wholeReasoning({
+        examination: { ...examinationSoFar(question.draft, question.observedAt), visit: question.visit },
+        entry: null,
         colony: question.colony,
-        visit: question.visit,
         pack: question.pack,
+        known: withWhatWasSaid(question.known, question.draft),
+        priorChanges: question.draft.priorChanges,
         suspectedByInspector: [],
+        now: question.observedAt,
       });
+    case 'examined':
+      return wholeReasoning(question);
     case 'close':
       return closeColony(question.input);
   }

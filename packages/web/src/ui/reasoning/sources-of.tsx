@@ -1,7 +1,7 @@
 import type { SourceId } from '@combside/sources/bibliography';
 import { useState } from 'react';
-import { Button } from '../ui/button.tsx';
-import { useWords } from '../ui/words-context.tsx';
+import { Button } from '../button.tsx';
+import { useWords } from '../words-context.tsx';
 
 interface SourcesOfProps {
   readonly ids: readonly SourceId[];
@@ -20,14 +20,14 @@ export function SourcesOf({ ids, expertBand = false }: SourcesOfProps) {
     const { source } = await import('@combside/sources/bibliography');
     setTitles(ids.map((id) => `${source(id).title} (${source(id).seenAt})`));
   };
-  if (ids.length === 0 && !expertBand) return <p className="quiet">{words.say('hive.reasoning.no-source')}</p>;
+  if (ids.length === 0 && !expertBand) return <p className="quiet">{words.say('reasoning.no-source')}</p>;
   return (
     <>
       <p className="quiet">
-        {expertBand && `${words.say('hive.reasoning.expert-band')} `}
+        {expertBand && `${words.say('reasoning.expert-band')} `}
         {ids.length > 0 && (
           <Button look="plain" aria-expanded={titles !== null} onClick={() => void open()}>
-            {words.say('hive.reasoning.source')}
+            {words.say('reasoning.source')}
           </Button>
         )}
       </p>

@@ -1,0 +1,37 @@
+import type { Duty } from '@combside/law/duties';
+import { sayId } from '../say-sentence.ts';
+import { useWords } from '../words-context.tsx';
+
+const here = Intl.DateTimeFormat().resolvedOptions().timeZone;
+
+/** What the law asks: of whom, by when, by which article, and how firmly the rule stands. */
+export function DutiesList({ duties }: { readonly duties: readonly Duty[] }) {
+  const words = useWords();
+  const at = (instant: string) =>
+    /T/.test(instant) ? words.dayAndTime(instant, here) : words.day(instant.slice(0, 10));
+  return (
+    <ul className="rows">
+      {duties.map((duty) => (
+        <li key={duty.id} className="open-line stack close">
+          <p>
+            <strong>{sayId(words, `casework.duty.${duty.duty}`)}</strong>
+            {duty.state === 'late' && ` · ${sayId(words, 'casework.duty-state.late')}`}
+          </p>
+          <p>
+            {[
+              sayId(words, `casework.owed-by.${duty.owedBy}`),
+              ...(duty.promptness ? [sayId(words, `casework.promptness.${duty.promptness}`)] : []),
+              ...(duty.notBefore ? [words.say('casework.duty.not-before', { notBefore: at(duty.notBefore) })] : []),
+              ...(duty.due ? [words.say('casework.duty.due', { due: at(duty.due) })] : []),
+              ...(duty.times > 1 ? [words.say('casework.duty.times', { met: duty.met, times: duty.times })] : []),
+            ].join(' · ')}
+          </p>
+          <p className="quiet">
+            {duty.article}
+            {duty.condition && ` · ${sayId(words, `signs.condition.${duty.condition}.name`)}`}
+          </p>
+        </li>
+      ))}
+    </ul>
+  );
+}
