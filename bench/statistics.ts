@@ -10,6 +10,9 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { calculate, calculations } from '../packages/science/src/calculations/registry.ts';
+import { allQuestions } from '../packages/web/src/district/questions/all-questions.ts';
+import { readAddress } from '../packages/web/src/district/questions/inputs-in-address.ts';
+import { examples, heaviestInputs } from './statistics-examples.ts';
 
 interface Case {
   id: string;
@@ -127,8 +130,17 @@ const rows = [...byCall].map(([call, group]) => {
   };
 });
 console.table(rows);
+
+/* Laboratory, colony and disposal: no reference program computes them, so only their own times stand here. */
 const absent = Object.keys(calculations).filter((name) => !byCall.has(name));
-console.log(`without check values of their own, so not in the table: ${absent.join(', ')}`);
+const untried = absent.filter((name) => !(name in examples));
+if (untried.length > 0) throw new Error(`give an example of ${untried.join(', ')} in bench/statistics-examples.ts`);
+console.table(
+  absent.map((call) => {
+    const ms = millisecondsPerCall(() => calculate(call, examples[call]), patience);
+    return { calculation: call, room: calculations[call]?.room, 'ms here': Number(ms.toPrecision(3)) };
+  }),
+);
 if (reference.size === 0) console.log('Rscript is not installed: only our own times are shown');
 
 /* Curves behind sliders. */
@@ -201,5 +213,24 @@ console.table(
   Object.entries(curves).map(([curve, run]) => {
     const ms = millisecondsPerCall(run, 10 * patience);
     return { curve, ms: Number(ms.toPrecision(3)), 'under 16 ms': ms < 16 };
+  }),
+);
+
+/* The office's questions as a slider moves them: the whole answer with its curve, at inputs as heavy as the fields take. */
+console.table(
+  heaviestInputs.map(({ question, inputs }) => {
+    const asked = allQuestions.find((one) => one.id === question);
+    if (!asked) throw new Error(`no question ${question}`);
+    const { values, leftOut } = readAddress(asked.fields, new URLSearchParams(inputs));
+    const answer = asked.answer(values as never);
+    if (leftOut.length > 0 || answer.said.length === 0) throw new Error(`${question} did not answer: ${leftOut}`);
+    const ms = millisecondsPerCall(() => asked.answer(values as never), 10 * patience);
+    const slow = asked.slow(values as never);
+    return {
+      question,
+      inputs: inputs.slice(0, 60),
+      ms: Number(ms.toPrecision(3)),
+      'under 16 ms': slow ? 'on a button, in a worker' : ms < 16,
+    };
   }),
 );

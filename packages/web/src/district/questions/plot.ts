@@ -26,15 +26,16 @@ export function draw(figure: Figure, words: Words, room: { width: number; text: 
   const ticks = (left: number) => Math.max(2, Math.floor((width - left) / (6 * size)));
   let drawn: Element;
   if (figure.kind === 'curve') {
+    const height = Math.max(11 * size, Math.min(360, 0.6 * width));
     const points = figure.points.map(([x, y]) => ({ x, y: y ?? Number.NaN }));
     drawn = Plot.plot({
       ...shared,
-      height: Math.min(360, 0.6 * width),
+      height,
       x: { label: null, tickFormat: tick(figure.x), ticks: ticks(4.4 * size) },
       y: {
         label: null,
         tickFormat: tick(figure.y),
-        ticks: 5,
+        ticks: Math.min(5, Math.max(2, Math.floor(height / (3 * size)))),
         zero: true,
         grid: true,
         ...(figure.y.shown === 'share' ? { domain: [0, 1] } : {}),
