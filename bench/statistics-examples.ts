@@ -141,11 +141,11 @@ export const heaviestInputs: readonly { readonly question: string; readonly inpu
   { question: 'finding-none', inputs: 'colonies=40&opened=12&sensitivity=0.8' },
   { question: 'finding-none', inputs: 'colonies=100000&opened=50000&sensitivity=0.01' },
   { question: 'finding-none', inputs: 'colonies=100000&opened=20&sensitivity=0.1' },
-  { question: 'how-common', inputs: 'positives=12&tested=500' },
-  { question: 'how-common', inputs: 'positives=45&tested=150&reading=known&sensitivity=0.96&specificity=0.89' },
-  { question: 'how-common', inputs: 'positives=40000&tested=100000&reading=known&sensitivity=0.96&specificity=0.89' },
+  { question: 'how-frequent', inputs: 'positives=12&tested=500' },
+  { question: 'how-frequent', inputs: 'positives=45&tested=150&reading=known&sensitivity=0.96&specificity=0.89' },
+  { question: 'how-frequent', inputs: 'positives=40000&tested=100000&reading=known&sensitivity=0.96&specificity=0.89' },
   {
-    question: 'how-common',
+    question: 'how-frequent',
     inputs:
       'positives=20&tested=120&reading=estimated&diseasedFound=20&diseasedTested=22&freeNegative=89&freeTested=92',
   },

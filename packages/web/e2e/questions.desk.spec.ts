@@ -133,7 +133,7 @@ test('the office asks its seven questions by keyboard, and each link brings the 
   await pick(page, 'What do you know of the test?', 1);
   await type(page, { 'Affected colonies it finds': '96', 'Unaffected colonies it lets be': '89' });
   await answerKeptByLink(page, /about 22% really affected, between 14% and 32%/);
-  await picture(page, 'how-common');
+  await picture(page, 'how-frequent');
   await expectNoAxeViolations(page);
   // The slow way waits for its button.
   await page.getByRole('radio', { name: 'How often it was right in a trial' }).press('Space');
@@ -225,7 +225,7 @@ test('questions read well in German, with twice the text, and on a narrow window
     localStorage.setItem('combside.preferences', JSON.stringify({ language: 'de', theme: 'paper' })),
   );
   const links = {
-    'how-common': 'positives=45&tested=150&reading=known&sensitivity=0.96&specificity=0.89',
+    'how-frequent': 'positives=45&tested=150&reading=known&sensitivity=0.96&specificity=0.89',
     'free-since': 'introduction=0.01&round=0.8&first=2024-05-01',
     'burn-and-bury': 'beesDead=no',
   };

@@ -98,43 +98,43 @@ export const questions = {
   'questions.finding-none.takes.none-seen':
     'Nichts gesehen heißt nicht, dass nichts da ist; keine Zahl von Durchsichten macht daraus null.',
 
-  'questions.how-common': 'Wie häufig ist es wirklich?',
-  'questions.how-common.about': 'So viele positiv von so vielen untersuchten: Was steckt dahinter?',
-  'questions.how-common.positives': 'Positiv',
-  'questions.how-common.tested': 'Untersucht oder geöffnet',
-  'questions.how-common.reading': 'Was ist über den Test bekannt?',
-  'questions.how-common.reading.counted': 'Nichts: wie gezählt',
-  'questions.how-common.reading.known': 'Wie oft er recht hat, als genau bekannt',
-  'questions.how-common.reading.estimated': 'Wie oft er in einer Prüfung recht hatte',
-  'questions.how-common.sensitivity': 'Befallene Völker, die er findet',
-  'questions.how-common.sensitivity.hint': 'Vom Labor oder aus einer Studie. Nichts ist vorgegeben.',
-  'questions.how-common.specificity': 'Nicht befallene Völker, die er in Ruhe lässt',
-  'questions.how-common.specificity.hint': 'Wer genau 100 % annimmt, übersieht einen Fehlalarm unter hundert.',
-  'questions.how-common.diseasedFound': 'Prüfung: befallene, die er fand',
-  'questions.how-common.diseasedTested': 'Prüfung: befallene insgesamt',
-  'questions.how-common.freeNegative': 'Prüfung: nicht befallene, die er in Ruhe ließ',
-  'questions.how-common.freeTested': 'Prüfung: nicht befallene insgesamt',
-  'questions.how-common.confidence': 'Gewünschte Sicherheit',
-  'questions.how-common.says.counted':
+  'questions.how-frequent': 'Wie häufig ist es wirklich?',
+  'questions.how-frequent.about': 'So viele positiv von so vielen untersuchten: Was steckt dahinter?',
+  'questions.how-frequent.positives': 'Positiv',
+  'questions.how-frequent.tested': 'Untersucht oder geöffnet',
+  'questions.how-frequent.reading': 'Was ist über den Test bekannt?',
+  'questions.how-frequent.reading.counted': 'Nichts: wie gezählt',
+  'questions.how-frequent.reading.known': 'Wie oft er recht hat, als genau bekannt',
+  'questions.how-frequent.reading.estimated': 'Wie oft er in einer Prüfung recht hatte',
+  'questions.how-frequent.sensitivity': 'Befallene Völker, die er findet',
+  'questions.how-frequent.sensitivity.hint': 'Vom Labor oder aus einer Studie. Nichts ist vorgegeben.',
+  'questions.how-frequent.specificity': 'Nicht befallene Völker, die er in Ruhe lässt',
+  'questions.how-frequent.specificity.hint': 'Wer genau 100 % annimmt, übersieht einen Fehlalarm unter hundert.',
+  'questions.how-frequent.diseasedFound': 'Prüfung: befallene, die er fand',
+  'questions.how-frequent.diseasedTested': 'Prüfung: befallene insgesamt',
+  'questions.how-frequent.freeNegative': 'Prüfung: nicht befallene, die er in Ruhe ließ',
+  'questions.how-frequent.freeTested': 'Prüfung: nicht befallene insgesamt',
+  'questions.how-frequent.confidence': 'Gewünschte Sicherheit',
+  'questions.how-frequent.says.counted':
     '{positives} von {tested} sind {estimate}; mit {confidence} Sicherheit liegt es zwischen {lower} und {upper}.',
-  'questions.how-common.says.known':
+  'questions.how-frequent.says.known':
     'Bei diesem Test bedeuten {positives} von {tested} etwa {estimate} wirklich befallene, mit {confidence} Sicherheit zwischen {lower} und {upper}.',
-  'questions.how-common.says.below-zero':
+  'questions.how-frequent.says.below-zero':
     'Der Test gibt allein schon mehr Fehlalarme, als positive gezählt wurden; die Schätzung bleibt bei 0 stehen.',
-  'questions.how-common.says.estimated':
+  'questions.how-frequent.says.estimated':
     'Ist der Test nur aus dieser Prüfung bekannt, bedeuten {positives} von {tested} am ehesten etwa {estimate}; mit {confidence} liegt es zwischen {lower} und {upper}.',
-  'questions.how-common.refuses.more':
+  'questions.how-frequent.refuses.more':
     'Es sind mehr positiv ({positives}), als untersucht wurden ({tested}). Beide Zahlen ansehen.',
-  'questions.how-common.refuses.trial':
+  'questions.how-frequent.refuses.trial':
     'In der Prüfung sind mehr richtig, als untersucht wurden. Die vier Zahlen ansehen.',
-  'questions.how-common.x': 'Anteil der Völker',
-  'questions.how-common.row.counted': 'Wie gezählt (Wilson)',
-  'questions.how-common.row.exact': 'Wie gezählt (exakte Grenzen)',
-  'questions.how-common.row.known': 'Um den Test berichtigt',
-  'questions.how-common.row.estimated': 'Berichtigt, Test aus der Prüfung',
-  'questions.how-common.takes.counted': 'Der Test gilt als immer richtig. Das ist er nicht.',
-  'questions.how-common.takes.known': 'Wie oft der Test recht hat, gilt als genau bekannt und in jedem Volk gleich.',
-  'questions.how-common.takes.estimated':
+  'questions.how-frequent.x': 'Anteil der Völker',
+  'questions.how-frequent.row.counted': 'Wie gezählt (Wilson)',
+  'questions.how-frequent.row.exact': 'Wie gezählt (exakte Grenzen)',
+  'questions.how-frequent.row.known': 'Um den Test berichtigt',
+  'questions.how-frequent.row.estimated': 'Berichtigt, Test aus der Prüfung',
+  'questions.how-frequent.takes.counted': 'Der Test gilt als immer richtig. Das ist er nicht.',
+  'questions.how-frequent.takes.known': 'Wie oft der Test recht hat, gilt als genau bekannt und in jedem Volk gleich.',
+  'questions.how-frequent.takes.estimated':
     'Vor der Erhebung gilt jeder Anteil von 0 bis 100 % als gleich wahrscheinlich, und die Völker der Prüfung waren wie diese.',
 
   'questions.free-since': 'Ist der Bezirk frei, und seit wann?',

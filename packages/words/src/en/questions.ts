@@ -93,43 +93,43 @@ export const questions = {
   'questions.finding-none.takes.none-seen':
     'Nothing seen is not the same as nothing there; no number of looks makes it zero.',
 
-  'questions.how-common': 'How common is it really?',
-  'questions.how-common.about': 'So many positive of so many tested: what lies behind that?',
-  'questions.how-common.positives': 'Positive',
-  'questions.how-common.tested': 'Tested or opened',
-  'questions.how-common.reading': 'What do you know of the test?',
-  'questions.how-common.reading.counted': 'Nothing: as counted',
-  'questions.how-common.reading.known': 'How often it is right, taken as exact',
-  'questions.how-common.reading.estimated': 'How often it was right in a trial',
-  'questions.how-common.sensitivity': 'Affected colonies it finds',
-  'questions.how-common.sensitivity.hint': 'From the laboratory or a study. None is filled in.',
-  'questions.how-common.specificity': 'Unaffected colonies it lets be',
-  'questions.how-common.specificity.hint': 'Taken as exactly 100 %, one false alarm in a hundred is overlooked.',
-  'questions.how-common.diseasedFound': 'Trial: affected ones it found',
-  'questions.how-common.diseasedTested': 'Trial: affected ones tested',
-  'questions.how-common.freeNegative': 'Trial: unaffected ones it let be',
-  'questions.how-common.freeTested': 'Trial: unaffected ones tested',
-  'questions.how-common.confidence': 'How sure you want to be',
-  'questions.how-common.says.counted':
+  'questions.how-frequent': 'How common is it really?',
+  'questions.how-frequent.about': 'So many positive of so many tested: what lies behind that?',
+  'questions.how-frequent.positives': 'Positive',
+  'questions.how-frequent.tested': 'Tested or opened',
+  'questions.how-frequent.reading': 'What do you know of the test?',
+  'questions.how-frequent.reading.counted': 'Nothing: as counted',
+  'questions.how-frequent.reading.known': 'How often it is right, taken as exact',
+  'questions.how-frequent.reading.estimated': 'How often it was right in a trial',
+  'questions.how-frequent.sensitivity': 'Affected colonies it finds',
+  'questions.how-frequent.sensitivity.hint': 'From the laboratory or a study. None is filled in.',
+  'questions.how-frequent.specificity': 'Unaffected colonies it lets be',
+  'questions.how-frequent.specificity.hint': 'Taken as exactly 100 %, one false alarm in a hundred is overlooked.',
+  'questions.how-frequent.diseasedFound': 'Trial: affected ones it found',
+  'questions.how-frequent.diseasedTested': 'Trial: affected ones tested',
+  'questions.how-frequent.freeNegative': 'Trial: unaffected ones it let be',
+  'questions.how-frequent.freeTested': 'Trial: unaffected ones tested',
+  'questions.how-frequent.confidence': 'How sure you want to be',
+  'questions.how-frequent.says.counted':
     '{positives} of {tested} are {estimate}; with {confidence} confidence it lies between {lower} and {upper}.',
-  'questions.how-common.says.known':
+  'questions.how-frequent.says.known':
     'With this test {positives} of {tested} mean about {estimate} really affected, between {lower} and {upper} with {confidence} confidence.',
-  'questions.how-common.says.below-zero':
+  'questions.how-frequent.says.below-zero':
     'The test alone gives more false alarms than positives were counted, so the estimate stops at 0.',
-  'questions.how-common.says.estimated':
+  'questions.how-frequent.says.estimated':
     'With a test known only from that trial, {positives} of {tested} mean most likely about {estimate}; {confidence} of belief lies between {lower} and {upper}.',
-  'questions.how-common.refuses.more':
+  'questions.how-frequent.refuses.more':
     'More are positive ({positives}) than were tested ({tested}). Look at both numbers.',
-  'questions.how-common.refuses.trial': 'In the trial more are right than were tested. Look at its four numbers.',
-  'questions.how-common.x': 'Share of colonies',
-  'questions.how-common.row.counted': 'As counted (Wilson)',
-  'questions.how-common.row.exact': 'As counted (exact limits)',
-  'questions.how-common.row.known': 'Corrected for the test',
-  'questions.how-common.row.estimated': 'Corrected, test from the trial',
-  'questions.how-common.takes.counted': 'The test is taken as always right. It is not.',
-  'questions.how-common.takes.known':
+  'questions.how-frequent.refuses.trial': 'In the trial more are right than were tested. Look at its four numbers.',
+  'questions.how-frequent.x': 'Share of colonies',
+  'questions.how-frequent.row.counted': 'As counted (Wilson)',
+  'questions.how-frequent.row.exact': 'As counted (exact limits)',
+  'questions.how-frequent.row.known': 'Corrected for the test',
+  'questions.how-frequent.row.estimated': 'Corrected, test from the trial',
+  'questions.how-frequent.takes.counted': 'The test is taken as always right. It is not.',
+  'questions.how-frequent.takes.known':
     'How often the test is right is taken as known exactly and the same in every colony.',
-  'questions.how-common.takes.estimated':
+  'questions.how-frequent.takes.estimated':
     'Before the survey every share from 0 to 100 % is held equally likely, and the trial’s colonies were like these.',
 
   'questions.free-since': 'Is the district free, and since when?',

@@ -62,13 +62,13 @@ describe('answers of the office', () => {
   });
 
   it('corrects 45 of 150 to 22 %, 14 to 32 % (Se 0.96, Sp 0.89: the worked example in true-prevalence.ts)', () => {
-    expect(said('how-common', 'positives=45&tested=150&reading=known&sensitivity=0.96&specificity=0.89')[0]).toContain(
-      'about 22% really affected, between 14% and 32%',
-    );
+    expect(
+      said('how-frequent', 'positives=45&tested=150&reading=known&sensitivity=0.96&specificity=0.89')[0],
+    ).toContain('about 22% really affected, between 14% and 32%');
   });
 
   it('takes an interval as printed: 81 of 263 is 25.5 to 36.6 % (Newcombe 1998, table I)', () => {
-    const { answer } = ask('how-common', 'positives=81&tested=263');
+    const { answer } = ask('how-frequent', 'positives=81&tested=263');
     expect(shareIn(answer, 'lower')).toBeCloseTo(0.2553, 4);
     expect(shareIn(answer, 'upper')).toBeCloseTo(0.3662, 4);
   });

@@ -2,7 +2,7 @@ import { burnAndBury } from './asked/burn-and-bury.ts';
 import { doTwoAgree } from './asked/do-two-agree.ts';
 import { findingNone } from './asked/finding-none.ts';
 import { freeSince } from './asked/free-since.ts';
-import { howCommon } from './asked/how-common.ts';
+import { howFrequent } from './asked/how-frequent.ts';
 import { howManyToOpen } from './asked/how-many-to-open.ts';
 import { laboratoryNumber } from './asked/laboratory-number.ts';
 import type { Question } from './question.ts';
@@ -11,7 +11,7 @@ import type { Question } from './question.ts';
 export const allQuestions: readonly Question[] = [
   howManyToOpen,
   findingNone,
-  howCommon,
+  howFrequent,
   freeSince,
   doTwoAgree,
   laboratoryNumber,

@@ -7,8 +7,8 @@ import { askedShare, confidence, counted } from './shared-fields.ts';
 const readings = ['counted', 'known', 'estimated'] as const;
 
 /** How common is it really, when so many of so many were positive? */
-export const howCommon = question({
-  id: 'how-common',
+export const howFrequent = question({
+  id: 'how-frequent',
   fields: {
     positives: counted(),
     tested: { ...counted(500), from: 1 },
@@ -32,34 +32,35 @@ export const howCommon = question({
   slow: ({ reading }) => reading === 'estimated',
   answer(stated) {
     const { positives, tested, reading, confidence } = stated;
-    const takes = ['takes.random', `how-common.takes.${reading}`];
+    const takes = ['takes.random', `how-frequent.takes.${reading}`];
     if (positives === null || tested === null) return answered({ asks: unstated({ positives, tested }), takes });
-    if (positives > tested) return answered({ refuses: say('how-common.refuses.more', { positives, tested }), takes });
+    if (positives > tested)
+      return answered({ refuses: say('how-frequent.refuses.more', { positives, tested }), takes });
     const given = { positives, tested, confidence };
     const apparent = wilson(given);
     const share = (value: number) => ({ share: value });
     const row = (label: string, low: number, value: number, high: number) => ({ label: say(label), low, value, high });
     const figure = (rows: Extract<Figure, { kind: 'bands' }>['rows']): Figure => ({
       kind: 'bands',
-      x: { label: 'how-common.x', shown: 'share' },
+      x: { label: 'how-frequent.x', shown: 'share' },
       from: 0,
       to: null,
       rows,
     });
-    const seen = row('how-common.row.counted', apparent.lower, apparent.estimate, apparent.upper);
+    const seen = row('how-frequent.row.counted', apparent.lower, apparent.estimate, apparent.upper);
     const values = { positives, tested, confidence: share(confidence) };
     if (reading === 'counted') {
       const exact = clopperPearson(given);
       return answered({
         said: [
-          say('how-common.says.counted', {
+          say('how-frequent.says.counted', {
             ...values,
             estimate: share(apparent.estimate),
             lower: share(apparent.lower),
             upper: share(apparent.upper),
           }),
         ],
-        figure: figure([seen, row('how-common.row.exact', exact.lower, exact.estimate, exact.upper)]),
+        figure: figure([seen, row('how-frequent.row.exact', exact.lower, exact.estimate, exact.upper)]),
         takes,
         sources: ['NEWCOMBE98', 'BROWN01'],
       });
@@ -74,15 +75,15 @@ export const howCommon = question({
       const real = blaker({ ...given, sensitivity, specificity });
       return answered({
         said: [
-          say('how-common.says.known', {
+          say('how-frequent.says.known', {
             ...values,
             estimate: share(real.estimate),
             lower: share(real.lower),
             upper: share(real.upper),
           }),
-          ...(real.raw < 0 ? [say('how-common.says.below-zero')] : []),
+          ...(real.raw < 0 ? [say('how-frequent.says.below-zero')] : []),
         ],
-        figure: figure([seen, row('how-common.row.known', real.lower, real.estimate, real.upper)]),
+        figure: figure([seen, row('how-frequent.row.known', real.lower, real.estimate, real.upper)]),
         takes,
         sources,
       });
@@ -93,7 +94,7 @@ export const howCommon = question({
       return answered({ asks: unstated({ diseasedFound, diseasedTested, freeNegative, freeTested }), takes, sources });
     }
     if (diseasedFound > diseasedTested || freeNegative > freeTested) {
-      return answered({ refuses: say('how-common.refuses.trial'), takes, sources });
+      return answered({ refuses: say('how-frequent.refuses.trial'), takes, sources });
     }
     const shapes = (right: number, all: number) => ({ alpha: right + 1, beta: all - right + 1 });
     const belief = posteriorPrevalence({
@@ -106,14 +107,14 @@ export const howCommon = question({
     });
     return answered({
       said: [
-        say('how-common.says.estimated', {
+        say('how-frequent.says.estimated', {
           ...values,
           estimate: share(belief.median),
           lower: share(belief.lower),
           upper: share(belief.upper),
         }),
       ],
-      figure: figure([seen, row('how-common.row.estimated', belief.lower, belief.median, belief.upper)]),
+      figure: figure([seen, row('how-frequent.row.estimated', belief.lower, belief.median, belief.upper)]),
       takes,
       sources,
     });
