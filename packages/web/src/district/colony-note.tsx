@@ -1,6 +1,7 @@
 import type { PhotographShown } from '@combside/contract/photograph';
 import type { ColonySeen } from '@combside/contract/visit-page';
 import { isSign } from '@combside/science/signs/catalogue';
+import { Link } from 'wouter';
 import { sayId } from '../ui/say-sentence.ts';
 import { SignDrawing } from '../ui/sign-drawing.tsx';
 import { useWords } from '../ui/words-context.tsx';
@@ -99,6 +100,11 @@ export function ColonyNote({ colony, photographs, nameOf }: ColonyNoteProps) {
           <Reasons assessed={assessed.body} />
         </details>
       )}
+      <p>
+        <Link href={`/reasoning/colony/${colony.colony}/examination/${examined.written.entry}`}>
+          {words.say('district.reasons.whole')}
+        </Link>
+      </p>
       {body.remarks && <p>{words.say('district.remarks', { text: body.remarks })}</p>}
       {photographs.length > 0 && (
         <ul className="photographs" aria-label={words.say('district.photographs')}>

@@ -10,6 +10,7 @@ import { useIsLive } from './use-office.ts';
 
 const Questions = lazy(() => import('./questions/questions.tsx'));
 const Planning = lazy(() => import('./planning/planning.tsx'));
+const ReasoningOfExamination = lazy(() => import('./reasoning-of-examination.tsx'));
 const Figures = lazy(() => import('./figures/figures.tsx'));
 
 interface DistrictProps {
@@ -52,6 +53,11 @@ function Office({ session }: { readonly session: Session }) {
         <Switch>
           <Route path="/questions/:asked?">
             {({ asked }) => <Questions session={session} language={words.language} asked={asked ?? null} />}
+          </Route>
+          <Route path="/reasoning/colony/:colony/examination/:entry">
+            {({ colony, entry }) => (
+              <ReasoningOfExamination session={session} language={words.language} colony={colony} entry={entry} />
+            )}
           </Route>
           <Route path="/planning">
             <Planning session={session} />

@@ -49,6 +49,7 @@ export const district = {
   'district.basis.rule': 'Nach Regel {rule} des Regelwerks.',
   'district.reasons': 'Warum',
   'district.reasons.loading': 'Gründe werden berechnet…',
+  'district.reasons.whole': 'Die ganze Abwägung zu dieser Durchsicht',
   'district.reasons.order': 'Der Reihe nach',
   'district.reasons.expert-bands':
     'Spannen nach Fachurteil, keine gemessenen Raten. Auf keinem Papier, das übergeben wird.',

@@ -99,7 +99,6 @@ export const reasoning = {
   'reasoning.office.examinations': 'Untersuchungen dieses Volkes',
   'reasoning.office.not-there':
     'Eine solche Untersuchung ist nicht angekommen, oder sie liegt in einem Bezirk, der Ihnen nicht freigegeben ist.',
-  'reasoning.office.link': 'Die ganze Abwägung',
   'reasoning.what-if': 'Was wäre, wenn?',
   'reasoning.what-if.open': 'Andere Antwort probieren',
   'reasoning.what-if.close': 'Zurück zu dem, was aufgeschrieben ist',

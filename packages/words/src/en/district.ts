@@ -47,6 +47,7 @@ export const district = {
   'district.basis.rule': 'By rule {rule} of the pack.',
   'district.reasons': 'Why',
   'district.reasons.loading': 'Working out the reasons…',
+  'district.reasons.whole': 'The whole reasoning on this look',
   'district.reasons.order': 'In order',
   'district.reasons.expert-bands': 'Expert bands, not measured rates. On no paper handed over.',
   'district.reasons.versions': 'Reasoned by {science}, with the rules of {pack} {version}.',

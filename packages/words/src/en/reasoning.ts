@@ -93,7 +93,6 @@ export const reasoning = {
   'reasoning.office.differs': 'The order was another when it was stated: {order}.',
   'reasoning.office.examinations': 'Examinations of this colony',
   'reasoning.office.not-there': 'No such examination has arrived, or it lies in a district not granted to you.',
-  'reasoning.office.link': 'The whole reasoning',
   'reasoning.what-if': 'What if?',
   'reasoning.what-if.open': 'Try another answer',
   'reasoning.what-if.close': 'Back to what was recorded',
