@@ -1,6 +1,6 @@
+import type { ReactNode } from 'react';
 import { Route, Switch } from 'wouter';
 import type { Session } from '../app/session.ts';
-import { useWords } from '../ui/words-context.tsx';
 import { ApiaryPage } from './apiary-page.tsx';
 import { ColonyPage } from './colony-page.tsx';
 import { OwedList } from './owed-list.tsx';
@@ -39,17 +39,12 @@ export function Desk({ session }: { readonly session: Session }) {
   );
 }
 
-function Parts({ chosen, children }: { readonly chosen: string | null; readonly children?: React.ReactNode }) {
-  const words = useWords();
+function Parts({ chosen, children }: { readonly chosen: string | null; readonly children?: ReactNode }) {
   return (
     <div className={chosen === null ? 'desk-parts' : 'desk-parts open'}>
       <OwedList chosen={chosen} />
       <Places chosen={chosen} />
-      {children ?? (
-        <main className="office-page">
-          <p className="quiet">{words.say('district.choose')}</p>
-        </main>
-      )}
+      {children}
     </div>
   );
 }

@@ -24,6 +24,8 @@ export function Places({ chosen }: PlacesProps) {
   const id = useId();
   const [text, setText] = useState(desk.search);
   const { search } = desk;
+  // With no page open beside it, this is what the screen is about.
+  const Frame = chosen === null ? 'main' : 'section';
   useEffect(() => setText(search), [search]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: only what is typed starts the clock
   useEffect(() => {
@@ -33,7 +35,7 @@ export function Places({ chosen }: PlacesProps) {
   }, [text]);
 
   return (
-    <section className="places" aria-labelledby={`${id}-title`}>
+    <Frame className="places" aria-labelledby={`${id}-title`}>
       <header className="places-head">
         <h2 id={`${id}-title`}>{words.say('district.places')}</h2>
         <Choice
@@ -64,6 +66,6 @@ export function Places({ chosen }: PlacesProps) {
       ) : (
         search === '' && <PlacesList chosen={chosen} />
       )}
-    </section>
+    </Frame>
   );
 }

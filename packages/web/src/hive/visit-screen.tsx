@@ -1,5 +1,6 @@
 import { beforeOpening } from '@combside/casework/examine/clean-down';
 import { type WalkedColony, walk } from '@combside/casework/examine/walk';
+import { lazy, Suspense } from 'react';
 import { Link, useLocation } from 'wouter';
 import { Button } from '../ui/button.tsx';
 import { Choice } from '../ui/choice.tsx';
@@ -8,6 +9,9 @@ import { useWords } from '../ui/words-context.tsx';
 import { PlanOfApiary } from './plan-of-apiary.tsx';
 import { Screen } from './screen.tsx';
 import { useVisit } from './use-visit.ts';
+
+// The reckoning behind it is no part of what the first tap waits for.
+const ChanceSoFar = lazy(() => import('./chance-so-far.tsx'));
 
 interface VisitScreenProps {
   readonly visit: string;
@@ -92,6 +96,9 @@ export function VisitScreen({ visit, as }: VisitScreenProps) {
           ))}
         </ul>
       )}
+      <Suspense fallback={null}>
+        <ChanceSoFar colonies={known.colonies} visit={visit} />
+      </Suspense>
       <Link className="button" href={`/safety/${known.apiary.about.id}`}>
         {words.say('hive.safety.open')}
       </Link>

@@ -15,7 +15,6 @@ export const district = {
   'district.failed': 'Das Amt hat nicht geantwortet. Was hier stand, bleibt stehen.',
   'district.failed.nothing': 'Das Amt hat nicht geantwortet.',
   'district.again': 'Noch einmal fragen',
-  'district.choose': 'Links oder in der Mitte etwas wählen.',
   'district.not-there':
     'Unter dieser Adresse ist kein Besuch eingetroffen, oder er liegt in einem Bezirk, der Ihnen nicht offensteht.',
   'district.page.loading': 'Besuch wird geholt…',

@@ -73,7 +73,4 @@ export const planning = {
   'planning.round.done': '{visits, plural, one {# Besuch} other {# Besuche}} für {name} am {day} geplant.',
   'planning.round.not-done': 'Nicht geplant: {why}',
   'planning.round.apiary-failed': 'das Amt hat für {name} nicht geantwortet',
-  'planning.hive.chance': 'Bisher geöffnet: Aussicht {chance}, ein erkranktes Volk gefunden zu haben',
-  'planning.hive.chance.doubt':
-    'wenn eine volle Durchsicht es in {sensitivity} der Fälle findet; das ist eine Festlegung, niemand hat es veröffentlicht',
 } as const satisfies Record<keyof typeof english, string>;

@@ -349,9 +349,11 @@ export const casework = {
   'casework.standing.invented': 'invented for the demonstration',
   'casework.refused.other-district': 'That lies in another district ({district}). Move it first, then merge.',
   'casework.refused.not-two-records': 'These are not two records of one kind.',
-  'casework.refused.merged-already':
-    'One of the two is read as part of another record already. Take that apart first.',
+  'casework.refused.merged-already': 'One of the two is read as part of another record already. Take that apart first.',
   'casework.refused.not-merged': 'This record stands by itself.',
   'casework.register.same-label-stays':
     '{count, plural, one {# colony stays} other {# colonies stay}} with the other record, because a colony with the same label stands at the one kept. Look whether they are the same hives.',
+  'casework.chance.so-far': 'Opened so far: chance {chance} to have found one diseased colony',
+  'casework.chance.so-far.doubt':
+    'if a full look finds it {sensitivity} of the time; that is a setting, nobody has published it',
 } as const;

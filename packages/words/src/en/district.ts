@@ -14,7 +14,6 @@ export const district = {
   'district.failed': 'The office did not answer. What stood here before is still shown.',
   'district.failed.nothing': 'The office did not answer.',
   'district.again': 'Ask again',
-  'district.choose': 'Choose something on the left or in the middle.',
   'district.not-there': 'No visit with this address has arrived, or it lies in a district not granted to you.',
   'district.page.loading': 'Fetching the visit…',
   'district.apiary-unknown': 'Apiary not arrived yet',

@@ -68,7 +68,4 @@ export const planning = {
   'planning.round.done': '{visits, plural, one {# visit} other {# visits}} planned for {name} on {day}.',
   'planning.round.not-done': 'Not planned: {why}',
   'planning.round.apiary-failed': 'the office did not answer for {name}',
-  'planning.hive.chance': 'Opened so far: chance {chance} to have found one diseased colony',
-  'planning.hive.chance.doubt':
-    'if a full look finds it {sensitivity} of the time; that is a setting, nobody has published it',
 } as const;

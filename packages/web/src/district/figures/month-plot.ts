@@ -37,7 +37,7 @@ export function drawMonths(
       labelArrow: 'none',
       grid: true,
       zero: true,
-      domain: [0, most * 1.15],
+      domain: [0, most * 1.3],
       tickFormat: say.number,
       ticks: 5,
     },
@@ -48,7 +48,7 @@ export function drawMonths(
         months.filter((one) => one.suspect > 0),
         {
           x: 'month',
-          y: most * 1.12,
+          y: most * 1.24,
           symbol: 'triangle',
           rotate: 180,
           r: 7,
@@ -59,7 +59,7 @@ export function drawMonths(
       ),
       Plot.text(
         months.filter((one) => one.suspect > 0),
-        { x: 'month', y: most * 1.12, text: (one: MonthCount) => say.number(one.suspect), dx: 16, fontWeight: 'bold' },
+        { x: 'month', y: most * 1.24, text: (one: MonthCount) => say.number(one.suspect), dx: 16, fontWeight: 'bold' },
       ),
       Plot.ruleY([0], { stroke: 'currentColor' }),
     ],

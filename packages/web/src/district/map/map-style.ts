@@ -63,6 +63,23 @@ export function mapStyle(base: BaseMap): StyleSpecification {
         paint: { 'circle-radius': 20, 'circle-opacity': 0, 'circle-stroke-color': '#063F60', 'circle-stroke-width': 3 },
       },
       {
+        // Below the marks: what lies above is placed first, so that no name covers a mark.
+        id: 'names',
+        type: 'symbol',
+        source: 'apiaries',
+        filter: ['has', 'apiary'],
+        layout: {
+          'text-field': ['get', 'name'],
+          'text-font': font,
+          'text-size': 13,
+          'text-anchor': 'top',
+          'text-offset': [0, 1.2],
+          'text-padding': 0,
+          'symbol-sort-key': ['*', -1, ['get', 'weight']],
+        },
+        paint: { 'text-color': ink, 'text-halo-color': land, 'text-halo-width': 2 },
+      },
+      {
         id: 'marks',
         type: 'symbol',
         source: 'apiaries',
@@ -70,16 +87,10 @@ export function mapStyle(base: BaseMap): StyleSpecification {
         layout: {
           'icon-image': ['get', 'image'],
           'icon-allow-overlap': true,
+          'icon-padding': 0,
           // The gravest lies on top.
           'symbol-sort-key': ['get', 'weight'],
-          'text-field': ['get', 'name'],
-          'text-font': font,
-          'text-size': 13,
-          'text-anchor': 'top',
-          'text-offset': [0, 1],
-          'text-optional': true,
         },
-        paint: { 'text-color': ink, 'text-halo-color': land, 'text-halo-width': 2 },
       },
       {
         id: 'heaps',
