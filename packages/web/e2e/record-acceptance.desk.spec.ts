@@ -48,6 +48,56 @@ test('two tabs appending a thousand entries leave one chain', async ({ page }) =
   expect(turns.length).toBeGreaterThan(10);
 });
 
+// Each tap as it is stored and after, and the closing as it is stored and after: twenty-six points.
+const steps = [
+  ...Array.from({ length: 12 }, (_, i) => [`tapping ${i + 1}`, `tapped ${i + 1}`]).flat(),
+  'closing',
+  'closed',
+];
+
+test('the page is killed at every step of an examination: nothing acknowledged is lost, the draft comes back', async ({
+  context,
+}) => {
+  for (const [number, step] of steps.entries()) {
+    await test.step(`killed at: ${step}`, async () => {
+      const name = `killed ${number}`;
+      const page = await context.newPage();
+      let acknowledgedTaps = 0;
+      let closed = false;
+      const killed = new Promise<void>((resolve) => {
+        page.on('crash', () => resolve());
+      });
+      const session = await context.newCDPSession(page);
+      await page.exposeFunction('acknowledged', (told: string) => {
+        if (told.startsWith('tapped')) acknowledgedTaps = Number(told.slice('tapped '.length));
+        if (told === 'closed') closed = true;
+        // A killed page answers nothing more, not even this.
+        if (told === step) void session.send('Page.crash').catch(() => undefined);
+        return told === step ? new Promise<void>(() => {}) : undefined;
+      });
+      await openBundled(page, code);
+      page.evaluate((n) => (globalThis as InPage).acceptance.examine(n), name).catch(() => undefined);
+      await killed;
+      await page.close();
+
+      const next = await context.newPage();
+      await openBundled(next, code);
+      const found = await next.evaluate((n) => (globalThis as InPage).acceptance.afterKill(n), name);
+      await next.close();
+      expect(found.outbox).toBe(found.chain);
+      if (closed) expect(found.written).toHaveLength(1);
+      if (found.written.length === 1) {
+        // Sealed: all twelve taps, and the draft is gone with it.
+        expect(found.written).toEqual(['1 2 3 4 5 6 7 8 9 10 11 12']);
+        expect(found.taps).toBe(0);
+      } else {
+        expect(found.written).toEqual([]);
+        expect(found.taps).toBeGreaterThanOrEqual(acknowledgedTaps);
+      }
+    });
+  }
+});
+
 test('an older tab lets go when a newer program changes the shape of the database', async ({ page }) => {
   const old = await anotherTab(page);
   await old.evaluate(() => (globalThis as InPage).acceptance.openOlder('shape'));

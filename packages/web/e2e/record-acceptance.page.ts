@@ -165,6 +165,42 @@ const acceptance = {
     const state = await here.book.state(about);
     return { told: ids.includes(about.id), rows: rows.length, label: state?.colony.current?.body.label };
   },
+  /**
+   * One examination as the screen makes it: twelve taps, each saved in the draft, then the colony closed. Tells after
+   * each step that it is acknowledged; whoever listens may kill this page at that moment.
+   */
+  async examine(name: string): Promise<void> {
+    const { acknowledged } = globalThis as unknown as { acknowledged(step: string): Promise<void> };
+    const { book, store } = await bookOf(name);
+    const about = { type: 'colony', id: '01900000-00aa-7000-8000-0000000000c1' };
+    const taps: number[] = [];
+    for (let tap = 1; tap <= 12; tap++) {
+      taps.push(tap);
+      const saving = store.commit({ saveDrafts: [{ key: 'examination/c1', value: taps, savedAt: String(tap) }] });
+      void acknowledged(`tapping ${tap}`); // the screen shows the tap before it is stored: killed here, it may be gone
+      await saving;
+      await acknowledged(`tapped ${tap}`);
+    }
+    const closing = book.write([{ kind: 'note', version: 1, about, replaces: [], body: { text: taps.join(' ') } }], {
+      closes: ['examination/c1'],
+    });
+    void acknowledged('closing');
+    await closing;
+    await acknowledged('closed');
+  },
+  /** What the next start finds. */
+  async afterKill(name: string) {
+    const { book, store } = await bookOf(name);
+    const draft = await store.draft('examination/c1');
+    const { device } = await book.identity();
+    const state = await book.state({ type: 'colony', id: '01900000-00aa-7000-8000-0000000000c1' });
+    return {
+      taps: (draft?.value as number[] | undefined)?.length ?? 0,
+      written: state?.notes.map(({ body }) => body.text) ?? [],
+      chain: (await store.chain(device, 1, 100)).length,
+      outbox: await store.outboxSize(),
+    };
+  },
   async keyCannotBeRead(name: string): Promise<string> {
     const database = await openDatabase(name);
     const device = '01900000-0001-7000-8000-000000000009';
