@@ -8,6 +8,7 @@ import { SpeaksWords, useWords } from '../ui/words-context.tsx';
 import { Desk } from './desk.tsx';
 import { useIsLive } from './use-office.ts';
 
+const Register = lazy(() => import('./register/register.tsx'));
 const Questions = lazy(() => import('./questions/questions.tsx'));
 const Planning = lazy(() => import('./planning/planning.tsx'));
 const ReasoningOfExamination = lazy(() => import('./reasoning-of-examination.tsx'));
@@ -43,6 +44,7 @@ function Office({ session }: { readonly session: Session }) {
         <span>{session.districts.join(', ')}</span>
         <nav className="office-rooms" aria-label={words.say('district.nav')}>
           <Link href="/">{words.say('district.desk')}</Link>
+          <Link href="/register">{words.say('district.register')}</Link>
           <Link href="/planning">{words.say('district.planning')}</Link>
           <Link href="/figures">{words.say('district.figures')}</Link>
           <Link href="/questions">{words.say('district.questions')}</Link>
@@ -58,6 +60,9 @@ function Office({ session }: { readonly session: Session }) {
             {({ colony, entry }) => (
               <ReasoningOfExamination session={session} language={words.language} colony={colony} entry={entry} />
             )}
+          </Route>
+          <Route path="/register/*?">
+            <Register session={session} language={words.language} />
           </Route>
           <Route path="/planning">
             <Planning session={session} />

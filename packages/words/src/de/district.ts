@@ -68,6 +68,7 @@ export const district = {
   'district.newer': 'Ein Teil wurde von einer neueren Fassung geschrieben; er ist aufbewahrt, wird aber nicht gezeigt.',
   'district.nav': 'Räume des Amtes',
   'district.desk': 'Schreibtisch',
+  'district.register': 'Register',
   'district.planning': 'Planung',
   'district.figures': 'Zahlen',
   'district.owed': 'Was ansteht',

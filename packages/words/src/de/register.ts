@@ -191,6 +191,12 @@ export const register = {
   'register.import.choose': 'Datei wählen',
   'register.import.reading': '{name} wird gelesen…',
   'register.import.cannot': 'Diese Datei lässt sich nicht lesen: {why}',
+  'register.import.cannot.old-spreadsheet':
+    'ein Tabellenblatt der alten Art (XLS). Als XLSX oder als getrennten Text speichern.',
+  'register.import.cannot.empty': 'die Datei ist leer.',
+  'register.import.cannot.too-large': 'die Datei ist größer als {most} Millionen Bytes. Teilen.',
+  'register.import.cannot.broken': 'sie ist beschädigt oder von anderer Art, als ihr Name sagt.',
+  'register.import.sheet': 'Tabellenblatt',
   'register.import.read':
     '{name}: {rows, plural, one {# Zeile} other {# Zeilen}}, {columns, plural, one {# Spalte} other {# Spalten}}, {encoding}',
   'register.import.columns': 'Was bedeuten die Spalten?',

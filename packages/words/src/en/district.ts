@@ -65,6 +65,7 @@ export const district = {
   'district.newer': 'Part of this was written by a newer version and is kept, but not shown.',
   'district.nav': 'Rooms of the office',
   'district.desk': 'Desk',
+  'district.register': 'Register',
   'district.planning': 'Planning',
   'district.figures': 'Figures',
   'district.owed': 'What is owed',

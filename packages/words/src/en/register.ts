@@ -188,6 +188,12 @@ export const register = {
   'register.import.choose': 'Choose a file',
   'register.import.reading': 'Reading {name}…',
   'register.import.cannot': 'This file cannot be read: {why}',
+  'register.import.cannot.old-spreadsheet':
+    'this is a spreadsheet of the old kind (XLS). Save it as XLSX or as separated text.',
+  'register.import.cannot.empty': 'the file is empty.',
+  'register.import.cannot.too-large': 'the file is larger than {most} million bytes. Split it.',
+  'register.import.cannot.broken': 'it is damaged, or of another kind than its name says.',
+  'register.import.sheet': 'spreadsheet',
   'register.import.read':
     '{name}: {rows, plural, one {# row} other {# rows}}, {columns, plural, one {# column} other {# columns}}, {encoding}',
   'register.import.columns': 'What do the columns mean?',

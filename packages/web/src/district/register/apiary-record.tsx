@@ -1,0 +1,223 @@
+import { changeApiary } from '@combside/casework/register/apiary';
+import { takeApart } from '@combside/casework/register/merge';
+import type { ApiaryPage } from '@combside/contract/apiary-page';
+import { mergedInto } from '@combside/record/fold';
+import type { ApiaryBody } from '@combside/record/kinds/apiary';
+import type { MovementBody } from '@combside/record/kinds/movement';
+import { Link } from 'wouter';
+import type { Session } from '../../app/session.ts';
+import { Button } from '../../ui/button.tsx';
+import { sayId } from '../../ui/say-sentence.ts';
+import { useWords } from '../../ui/words-context.tsx';
+import { deskTimeZone } from '../time-zone.ts';
+import { useAsked } from '../use-office.ts';
+import { Page } from './page.tsx';
+import { ChangeForm, Contested, History, Proposed, WritingStatus } from './record-parts.tsx';
+import { sayPosition } from './say-value.ts';
+import { useWriting } from './use-writing.ts';
+
+const changeable = [
+  { field: 'name', type: 'text' },
+  { field: 'number', type: 'text' },
+  { field: 'addressWords', type: 'text' },
+  { field: 'coloniesRegistered', type: 'number' },
+  { field: 'lastConfirmedOn', type: 'date' },
+] as const;
+
+/** An apiary as the register knows it: where, how sure, whose, what stands there, what came and went, and its history. */
+export function ApiaryRecord({ session, apiary }: { readonly session: Session; readonly apiary: string }) {
+  const words = useWords();
+  const asked = useAsked<ApiaryPage>(`/api/apiaries/${apiary}`, (event) => event.apiary === apiary);
+  const writing = useWriting(session);
+  const { answer } = asked;
+  const body = answer?.apiary.apiary.current?.body;
+  if (!answer || !body) return <Page asked={asked} />;
+
+  const { people, keeper } = answer;
+  const names = new Map(answer.otherEnds.map((one) => [one.apiary, one.name]));
+  const keeperName = keeper?.keeper.current?.body.name;
+  if (body.keeper && keeperName) names.set(body.keeper, keeperName);
+  const into = mergedInto(answer.apiary);
+  return (
+    <main className="office-page stack">
+      <header className="stack close">
+        <h2>{body.name}</h2>
+        <p>
+          {[
+            body.number && words.say('register.number', { number: body.number }),
+            words.say('register.district-of', { district: body.district }),
+          ]
+            .filter(Boolean)
+            .join(' · ')}
+        </p>
+      </header>
+      {into && (
+        <div className="caution stack close">
+          <p>{words.say('register.merged-into')}</p>
+          <div className="buttons">
+            <Link className="button" href={`/register/apiaries/${into}`}>
+              {words.say('register.merged-into.open')}
+            </Link>
+            <Button
+              onClick={() =>
+                void writing.write(takeApart(answer.apiary, words.say('register.take-apart')), [answer.apiary.about])
+              }
+            >
+              {words.say('register.take-apart')}
+            </Button>
+          </div>
+        </div>
+      )}
+      <WritingStatus writing={writing} />
+      <Contested state={answer.apiary} people={people} names={names} writing={writing} />
+      <Proposed state={answer.apiary} colonies={[]} people={people} names={names} writing={writing} />
+      <ul className="facts">
+        <li>
+          {body.keeper ? (
+            <Link href={`/register/keepers/${body.keeper}`}>
+              {words.say('register.keeper-of', { name: keeperName ?? words.say('always.not-known') })}
+            </Link>
+          ) : (
+            words.say('register.keeper-not-known')
+          )}
+        </li>
+        <li>{body.position ? sayPosition(words, body.position) : words.say('register.position.none')}</li>
+        {body.addressWords && <li>{body.addressWords}</li>}
+        <li>
+          {body.lastConfirmedOn
+            ? words.say('register.confirmed', { day: words.day(body.lastConfirmedOn) })
+            : words.say('register.confirmed.never')}
+        </li>
+        <li>
+          {body.coloniesRegistered === null
+            ? words.say('register.colonies-unknown')
+            : words.say('register.colonies-registered', { count: body.coloniesRegistered })}
+        </li>
+      </ul>
+      <ChangeForm
+        key={answer.position}
+        fields={changeable}
+        body={body}
+        state={answer.apiary}
+        change={(change) => changeApiary(answer.apiary, change as Partial<Omit<ApiaryBody, 'district'>>)}
+        writing={writing}
+      />
+      {answer.mergedHere.length > 0 && (
+        <section className="stack close" aria-labelledby="merged-title">
+          <h3 id="merged-title">{words.say('register.merged-here')}</h3>
+          <ul>
+            {answer.mergedHere.map(({ id, name }) => (
+              <li key={id}>
+                <Link href={`/register/apiaries/${id}`}>{name}</Link>
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      {answer.apiary.photographs.length > 0 && (
+        <section className="stack close" aria-labelledby="photographs-title">
+          <h3 id="photographs-title">{words.say('register.photographs')}</h3>
+          <ul className="photographs">
+            {answer.apiary.photographs.map(({ body: one, written }) => (
+              <li key={written.entry}>
+                <img
+                  src={`/api/photographs/${one.hash}`}
+                  loading="lazy"
+                  alt={words.say('register.photograph', { when: words.dayAndTime(one.takenAt, deskTimeZone) })}
+                />
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      <section className="stack close" aria-labelledby="colonies-title">
+        <h3 id="colonies-title">{words.say('register.colonies')}</h3>
+        {answer.colonies.length === 0 && <p className="quiet">{words.say('register.colonies.none')}</p>}
+        <ul className="colony-lines">
+          {answer.colonies.map((one) => (
+            <li key={one.colony}>
+              <Link href={`/register/colonies/${one.colony}`}>
+                {words.say('register.colony', { label: one.label })}
+              </Link>{' '}
+              <span className="quiet">
+                {[
+                  one.hiveState && one.hiveState !== 'living' && sayId(words, `casework.hive-state.${one.hiveState}`),
+                  one.lastResult && sayId(words, `casework.result.${one.lastResult}`),
+                ]
+                  .filter(Boolean)
+                  .join(' · ')}
+              </span>
+            </li>
+          ))}
+        </ul>
+      </section>
+      <section className="stack close" aria-labelledby="movements-title">
+        <h3 id="movements-title">{words.say('register.movements')}</h3>
+        {answer.movements.length === 0 && <p className="quiet">{words.say('register.movements.none')}</p>}
+        <ul className="rows">
+          {answer.movements.flatMap((state) => {
+            const moved = state.movement.current?.body;
+            return moved ? [<MovementLine key={state.about.id} moved={moved} apiary={apiary} names={names} />] : [];
+          })}
+        </ul>
+      </section>
+      <section className="stack close" aria-labelledby="visits-title">
+        <h3 id="visits-title">{words.say('register.visits')}</h3>
+        {answer.visits.length === 0 && <p className="quiet">{words.say('register.visits.none')}</p>}
+        <ul>
+          {answer.visits.map((visit) => {
+            const when = visit.endedAt ?? visit.startedAt ?? visit.plannedFor;
+            return (
+              <li key={visit.visit}>
+                <Link href={`/visit/${visit.visit}`}>
+                  {when ? words.dayAndTime(when, deskTimeZone) : words.say('always.not-known')}
+                </Link>{' '}
+                <span className="quiet">{visit.inspectorName ?? ''}</span>
+              </li>
+            );
+          })}
+        </ul>
+      </section>
+      <History state={answer.apiary} people={people} names={names} />
+    </main>
+  );
+}
+
+function MovementLine({
+  moved,
+  apiary,
+  names,
+}: {
+  readonly moved: MovementBody;
+  readonly apiary: string;
+  readonly names: ReadonlyMap<string, string>;
+}) {
+  const words = useWords();
+  const left = moved.from === apiary;
+  const other = left ? moved.to : moved.from;
+  const place =
+    other === null ? words.say('register.movement.outside') : (names.get(other) ?? words.say('always.not-known'));
+  const days =
+    moved.earliest === moved.latest
+      ? words.day(moved.latest)
+      : words.say('register.movement.between', {
+          earliest: words.day(moved.earliest),
+          latest: words.day(moved.latest),
+        });
+  return (
+    <li className="stack close">
+      <p>
+        {words.say(left ? 'register.movement.out' : 'register.movement.in', {
+          quantity: moved.quantity ?? words.say('register.movement.some'),
+          what: sayId(words, `register.what.${moved.what}`),
+          how: sayId(words, `register.moved.${moved.how}`),
+          place,
+          days,
+        })}
+      </p>
+      <p className="quiet">
+        {words.say('register.movement.known-by', { how: sayId(words, `register.known-by.${moved.knownBy}`) })}
+      </p>
+    </li>
+  );
+}

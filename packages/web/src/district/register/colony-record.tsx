@@ -1,0 +1,64 @@
+import type { ColonyPage } from '@combside/contract/colony-page';
+import { Link } from 'wouter';
+import type { Session } from '../../app/session.ts';
+import { sayId } from '../../ui/say-sentence.ts';
+import { useWords } from '../../ui/words-context.tsx';
+import { deskTimeZone } from '../time-zone.ts';
+import { useAsked } from '../use-office.ts';
+import { Page } from './page.tsx';
+import { Contested, History, Proposed, WritingStatus } from './record-parts.tsx';
+import { sayValue } from './say-value.ts';
+import { useWriting } from './use-writing.ts';
+
+/** A colony as the register knows it, when it was looked at, and its history. */
+export function ColonyRecord({ session, colony }: { readonly session: Session; readonly colony: string }) {
+  const words = useWords();
+  const asked = useAsked<ColonyPage>(`/api/colonies/${colony}`, (event) => event.about.id === colony);
+  const writing = useWriting(session);
+  const { answer } = asked;
+  const body = answer?.colony.colony.current?.body;
+  if (!answer || !body) return <Page asked={asked} />;
+  const names = new Map<string, string>();
+  if (answer.apiary) names.set(answer.apiary.apiary, answer.apiary.name);
+  return (
+    <main className="office-page stack">
+      <header className="stack close">
+        <h2>{words.say('register.colony', { label: body.label })}</h2>
+        {answer.apiary && (
+          <p>
+            <Link href={`/register/apiaries/${answer.apiary.apiary}`}>
+              {words.say('register.colony-at', { name: answer.apiary.name })}
+            </Link>
+          </p>
+        )}
+      </header>
+      <WritingStatus writing={writing} />
+      <Contested state={answer.colony} people={answer.people} names={names} writing={writing} />
+      <Proposed state={answer.colony} colonies={[]} people={answer.people} names={names} writing={writing} />
+      <ul className="facts">
+        <li>{sayId(words, `casework.hive-state.${body.hiveState}`)}</li>
+        <li>{sayValue(words, 'hiveType', body.hiveType, names)}</li>
+        <li>{sayValue(words, 'broodBoxes', body.broodBoxes, names)}</li>
+      </ul>
+      <section className="stack close" aria-labelledby="visits-title">
+        <h3 id="visits-title">{words.say('register.visits')}</h3>
+        {answer.colony.examinations.length === 0 && <p className="quiet">{words.say('register.visits.none')}</p>}
+        <ul>
+          {answer.colony.examinations.map((one) => {
+            const result = answer.colony.assessments.find(({ body: said }) => said.examination === one.written.entry);
+            return (
+              <li key={one.written.entry}>
+                <Link href={`/visit/${one.body.visit}`}>{words.dayAndTime(one.body.observedAt, deskTimeZone)}</Link>{' '}
+                <span className="quiet">
+                  {sayId(words, `casework.depth.${one.body.depth}`)}
+                  {result && ` · ${sayId(words, `casework.result.${result.body.result}`)}`}
+                </span>
+              </li>
+            );
+          })}
+        </ul>
+      </section>
+      <History state={answer.colony} people={answer.people} names={names} />
+    </main>
+  );
+}

@@ -1,0 +1,146 @@
+import type { About, Proposal } from '@combside/record/entry';
+import { RecordError } from '@combside/record/errors';
+import { useEffect, useRef, useState } from 'react';
+import type { Session } from '../../../app/session.ts';
+import type { Device } from '../../../device/start.ts';
+import { Button } from '../../../ui/button.tsx';
+import { useWords } from '../../../ui/words-context.tsx';
+import { useDeskDevice } from '../../use-desk-device.ts';
+import { receiveAll } from '../use-writing.ts';
+
+interface WritingStepProps {
+  readonly session: Session;
+  readonly proposals: readonly Proposal[];
+  readonly onAgain: () => void;
+  readonly onCancelled: () => void;
+}
+
+type State =
+  | { readonly at: 'sealing'; readonly done: number }
+  | { readonly at: 'storing' }
+  | { readonly at: 'written' }
+  | { readonly at: 'failed' };
+
+class Called extends Error {}
+
+/** The screen is told of progress so often, in entries. */
+const toldEach = 200;
+
+/**
+ * Signs all entries and stores them in one stroke. Until that stroke cancelling leaves nothing; after it the entries go
+ * to the office like any others, and again after the window was closed.
+ */
+export function WritingStep({ session, proposals, onAgain, onCancelled }: WritingStepProps) {
+  const words = useWords();
+  const { state: desk, device } = useDeskDevice(session);
+  const [state, setState] = useState<State>({ at: 'sealing', done: 0 });
+  const called = useRef(false);
+  const begun = useRef(false);
+  const [sync, setSync] = useState({ waiting: 0, refused: 0 });
+
+  useEffect(() => {
+    if (!device) return;
+    const look = () => {
+      const { waiting, refused } = device.sync.status();
+      setSync({ waiting, refused });
+    };
+    look();
+    return device.sync.subscribe(look);
+  }, [device]);
+
+  useEffect(() => {
+    if (!device || begun.current) return;
+    begun.current = true;
+    writeAll(device, proposals, (count) => {
+      if (called.current) throw new Called('the person called it off');
+      if (count === proposals.length) setState({ at: 'storing' });
+      else if (count % toldEach === 0) setState({ at: 'sealing', done: count });
+    }).then(
+      () => setState({ at: 'written' }),
+      (failure: unknown) => {
+        if (failure instanceof Called) {
+          onCancelled();
+          return;
+        }
+        setState({ at: 'failed' });
+        // Handed on, so that the fault report has it.
+        void Promise.reject(failure);
+      },
+    );
+  }, [device, proposals, onCancelled]);
+
+  if (desk !== 'there' && desk !== 'opening') return <p className="caution">{words.say('register.no-store')}</p>;
+  if (state.at === 'failed') {
+    return (
+      <>
+        <p className="caution" role="alert">
+          {words.say('register.write-failed')}
+        </p>
+        <Button onClick={onAgain}>{words.say('register.import.another')}</Button>
+      </>
+    );
+  }
+  if (state.at === 'written') {
+    return (
+      <>
+        <p role="status">
+          <strong>{words.say('register.import.done', { count: records(proposals) })}</strong>
+        </p>
+        <p>{words.say('register.import.waiting', { count: sync.waiting })}</p>
+        {sync.refused > 0 && <p className="caution">{words.say('register.import.refused', { count: sync.refused })}</p>}
+        <Button onClick={onAgain}>{words.say('register.import.another')}</Button>
+      </>
+    );
+  }
+  const done = state.at === 'storing' ? proposals.length : state.done;
+  const said =
+    state.at === 'storing'
+      ? words.say('register.import.storing')
+      : words.say('register.import.sealing', { done: words.number(done), of: words.number(proposals.length) });
+  return (
+    <>
+      <p role="status">{said}</p>
+      <progress value={done} max={proposals.length} aria-label={words.say('register.import')} />
+      {state.at === 'sealing' && (
+        <Button
+          onClick={() => {
+            called.current = true;
+          }}
+        >
+          {words.say('register.import.cancel')}
+        </Button>
+      )}
+    </>
+  );
+}
+
+function records(proposals: readonly Proposal[]): number {
+  return proposals.filter(({ kind }) => kind !== 'reason').length;
+}
+
+async function writeAll(
+  device: Device,
+  proposals: readonly Proposal[],
+  sealed: (count: number) => void,
+): Promise<void> {
+  const changed = proposals.filter(({ replaces }) => replaces.length > 0).map(({ about }) => about);
+  await fetchChanged(device, changed);
+  try {
+    await device.book.write(proposals, { sealed });
+  } catch (error) {
+    if (!(error instanceof RecordError) || error.code !== 'unknown entry') throw error;
+    // Entries of a device that this desk has not met yet are held back: one exchange brings the devices.
+    await device.sync.run();
+    await fetchChanged(device, changed);
+    await device.book.write(proposals, { sealed });
+  }
+}
+
+/** So many records are asked for at a time. */
+const together = 8;
+
+async function fetchChanged(device: Device, abouts: readonly About[]): Promise<void> {
+  for (let at = 0; at < abouts.length; at += together) {
+    await Promise.all(abouts.slice(at, at + together).map((about) => receiveAll(device, about)));
+  }
+}

@@ -1,0 +1,114 @@
+import { changeKeeper } from '@combside/casework/register/keeper';
+import { takeApart } from '@combside/casework/register/merge';
+import type { KeeperPage } from '@combside/contract/register';
+import { mergedInto } from '@combside/record/fold';
+import type { KeeperBody } from '@combside/record/kinds/keeper';
+import { Link } from 'wouter';
+import type { Session } from '../../app/session.ts';
+import { Button } from '../../ui/button.tsx';
+import { sayId } from '../../ui/say-sentence.ts';
+import { useWords } from '../../ui/words-context.tsx';
+import { useAsked } from '../use-office.ts';
+import { Page } from './page.tsx';
+import { ChangeForm, Contested, History, WritingStatus } from './record-parts.tsx';
+import { useWriting } from './use-writing.ts';
+
+const changeable = [
+  { field: 'name', type: 'text' },
+  { field: 'number', type: 'text' },
+  { field: 'addressWords', type: 'text' },
+  { field: 'telephone', type: 'tel' },
+  { field: 'email', type: 'email' },
+] as const;
+
+/** A keeper with the apiaries, and everything that was written about the person. */
+export function KeeperRecord({ session, keeper }: { readonly session: Session; readonly keeper: string }) {
+  const words = useWords();
+  const asked = useAsked<KeeperPage>(
+    `/api/keepers/${keeper}`,
+    (event) => event.about.id === keeper || event.about.type === 'apiary',
+  );
+  const writing = useWriting(session);
+  const { answer } = asked;
+  const body = answer?.keeper.keeper.current?.body;
+  if (!answer || !body) return <Page asked={asked} />;
+  const names = new Map<string, string>();
+  const into = mergedInto(answer.keeper);
+  return (
+    <main className="office-page stack">
+      <header className="stack close">
+        <h2>{body.name}</h2>
+        <p>
+          {[
+            body.number && words.say('register.number', { number: body.number }),
+            sayId(words, `register.trade.${body.trade}`),
+          ]
+            .filter(Boolean)
+            .join(' · ')}
+        </p>
+      </header>
+      {into && (
+        <div className="caution stack close">
+          <p>{words.say('register.merged-into')}</p>
+          <div className="buttons">
+            <Link className="button" href={`/register/keepers/${into}`}>
+              {words.say('register.merged-into.open')}
+            </Link>
+            <Button
+              onClick={() =>
+                void writing.write(takeApart(answer.keeper, words.say('register.take-apart')), [answer.keeper.about])
+              }
+            >
+              {words.say('register.take-apart')}
+            </Button>
+          </div>
+        </div>
+      )}
+      <WritingStatus writing={writing} />
+      <Contested state={answer.keeper} people={answer.people} names={names} writing={writing} />
+      <ul className="facts">
+        {body.addressWords && <li>{body.addressWords}</li>}
+        {body.telephone && <li>{body.telephone}</li>}
+        {body.email && <li>{body.email}</li>}
+      </ul>
+      <ChangeForm
+        key={answer.position}
+        fields={changeable}
+        body={body}
+        state={answer.keeper}
+        change={(change) => changeKeeper(answer.keeper, change as Partial<KeeperBody>)}
+        writing={writing}
+      />
+      <section className="stack close" aria-labelledby="apiaries-title">
+        <h3 id="apiaries-title">{words.say('register.apiaries')}</h3>
+        <ul className="rows">
+          {answer.apiaries.map((one) => (
+            <li key={one.apiary}>
+              <Link className="office-line" href={`/register/apiaries/${one.apiary}`}>
+                <strong>{one.name}</strong>
+                <span className="quiet">
+                  {one.coloniesRegistered === null
+                    ? words.say('register.colonies-unknown')
+                    : words.say('register.colonies-registered', { count: one.coloniesRegistered })}
+                </span>
+              </Link>
+            </li>
+          ))}
+        </ul>
+      </section>
+      {answer.mergedHere.length > 0 && (
+        <section className="stack close" aria-labelledby="merged-title">
+          <h3 id="merged-title">{words.say('register.merged-here')}</h3>
+          <ul>
+            {answer.mergedHere.map(({ id, name }) => (
+              <li key={id}>
+                <Link href={`/register/keepers/${id}`}>{name}</Link>
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      <History state={answer.keeper} people={answer.people} names={names} />
+    </main>
+  );
+}

@@ -1,0 +1,288 @@
+import type { Act } from '@combside/casework/act';
+import { type HistoryEvent, historyOf } from '@combside/casework/register/history';
+import {
+  acceptApiaryChange,
+  acceptColonyChange,
+  openProposals,
+  rejectChange,
+  settleContested,
+} from '@combside/casework/register/settle';
+import { withReason } from '@combside/casework/register/with-reason';
+import type { Person } from '@combside/contract/people';
+import type { ApiaryState, ColonyState, KeeperState, StateBase } from '@combside/record/states';
+import { type FormEvent, type ReactNode, useId, useState } from 'react';
+import { Button } from '../../ui/button.tsx';
+import { Refusal } from '../../ui/refusal.tsx';
+import { sayId } from '../../ui/say-sentence.ts';
+import { useWords } from '../../ui/words-context.tsx';
+import { deskTimeZone } from '../time-zone.ts';
+import { sayField, sayValue } from './say-value.ts';
+import type { Writing } from './use-writing.ts';
+
+export type Names = ReadonlyMap<string, string>;
+
+/** What a writing came to, in one line for eyes and screen readers. */
+export function WritingStatus({ writing }: { readonly writing: Writing }) {
+  const words = useWords();
+  const said =
+    writing.state === 'writing' ? 'register.writing' : writing.state === 'written' ? 'register.written' : null;
+  return (
+    <>
+      {writing.refusal && <Refusal refusal={writing.refusal} />}
+      {writing.state === 'no store' && <p className="caution">{words.say('register.no-store')}</p>}
+      {writing.state === 'failed' && (
+        <p className="caution" role="alert">
+          {words.say('register.write-failed')}
+        </p>
+      )}
+      <p role="status">{said && words.say(said)}</p>
+    </>
+  );
+}
+
+/** Values that did not see each other, side by side, until somebody says which stands. */
+export function Contested({
+  state,
+  people,
+  names,
+  writing,
+}: {
+  readonly state: ApiaryState | ColonyState | KeeperState;
+  readonly people: readonly Person[];
+  readonly names: Names;
+  readonly writing: Writing;
+}) {
+  const words = useWords();
+  const register = 'apiary' in state ? state.apiary : 'colony' in state ? state.colony : state.keeper;
+  if (register.contested.length === 0) return null;
+  const values = [...(register.current ? [register.current] : []), ...register.contested];
+  const bodies = values.map(({ body }) => body as Record<string, unknown>);
+  const fields = Object.keys(bodies[0] ?? {}).filter(
+    (field) => new Set(bodies.map((body) => JSON.stringify(body[field]))).size > 1,
+  );
+  return (
+    <section className="caution stack close" aria-labelledby="contested-title">
+      <h3 id="contested-title">{words.say('register.contested')}</h3>
+      <div className="side-by-side">
+        {values.map(({ written, body }, index) => (
+          <div key={written.entry} className="stack close">
+            <p className="quiet">
+              {words.say('register.history.by', {
+                name: nameOf(people, written.by, words.say('always.not-known')),
+                when: words.dayAndTime(written.at, deskTimeZone),
+              })}
+              {index === 0 && ` · ${words.say('register.contested.now')}`}
+            </p>
+            <dl className="fields">
+              {fields.map((field) => (
+                <div key={field}>
+                  <dt>{sayField(words, field)}</dt>
+                  <dd>{sayValue(words, field, (body as Record<string, unknown>)[field], names)}</dd>
+                </div>
+              ))}
+            </dl>
+            <Button
+              disabled={writing.state === 'writing' || writing.state === 'opening'}
+              onClick={() => void writing.write(settleContested(state, written.entry), [state.about])}
+            >
+              {words.say('register.contested.choose')}
+            </Button>
+          </div>
+        ))}
+      </div>
+    </section>
+  );
+}
+
+/** Changes that inspectors proposed and nobody answered. */
+export function Proposed({
+  state,
+  colonies,
+  people,
+  names,
+  writing,
+}: {
+  readonly state: ApiaryState | ColonyState;
+  readonly colonies: readonly ColonyState[];
+  readonly people: readonly Person[];
+  readonly names: Names;
+  readonly writing: Writing;
+}) {
+  const words = useWords();
+  const open = openProposals(state);
+  if (open.length === 0) return null;
+  return (
+    <section className="caution stack close" aria-label={words.say('register.history.proposed')}>
+      {open.map((one) => {
+        const { field, from, to, reason } = one.body;
+        const said = {
+          field: sayField(words, field),
+          from: sayValue(words, field, from, names),
+          to: sayValue(words, field, to, names),
+        };
+        const accept = (): Act =>
+          'apiary' in state ? acceptApiaryChange(state, one) : acceptColonyChange(state, one, colonies);
+        return (
+          <div key={one.written.entry} className="stack close">
+            <p>
+              <strong>{words.say('register.proposed', said)}</strong>
+            </p>
+            <p className="quiet">
+              {words.say('register.proposed.by', {
+                name: nameOf(people, one.written.by, words.say('always.not-known')),
+                when: words.dayAndTime(one.written.at, deskTimeZone),
+                why: reason,
+              })}
+            </p>
+            <div className="buttons">
+              <Button
+                disabled={writing.state === 'writing' || writing.state === 'opening'}
+                onClick={() => void writing.write(accept(), [state.about])}
+              >
+                {words.say('register.proposed.accept', said)}
+              </Button>
+              <Button
+                disabled={writing.state === 'writing' || writing.state === 'opening'}
+                onClick={() => void writing.write(rejectChange(state, one), [state.about])}
+              >
+                {words.say('register.proposed.reject', said)}
+              </Button>
+            </div>
+          </div>
+        );
+      })}
+    </section>
+  );
+}
+
+/** Every change with who, when and why, newest first. */
+export function History({
+  state,
+  people,
+  names,
+}: {
+  readonly state: StateBase;
+  readonly people: readonly Person[];
+  readonly names: Names;
+}) {
+  const words = useWords();
+  const changes = (event: HistoryEvent) => event.what === 'changed' || event.what === 'contested';
+  return (
+    <section className="stack close" aria-labelledby="history-title">
+      <h3 id="history-title">{words.say('register.history')}</h3>
+      <ol className="rows history">
+        {historyOf(state).map((event) => (
+          <li key={`${event.written.entry} ${event.what}`} className="stack close">
+            <p>
+              <strong>{sayId(words, `register.history.${event.what}`)}</strong>{' '}
+              <span className="quiet">
+                {words.say('register.history.by', {
+                  name: nameOf(people, event.written.by, words.say('always.not-known')),
+                  when: words.dayAndTime(event.written.at, deskTimeZone),
+                })}
+              </span>
+            </p>
+            {event.fields.map(({ field, from, to }) => (
+              <p key={field}>
+                {words.say('register.change-from-to', {
+                  field: sayField(words, field),
+                  from: sayValue(words, field, from, names),
+                  to: sayValue(words, field, to, names),
+                })}
+              </p>
+            ))}
+            {event.why !== null ? (
+              <p>{event.what === 'noted' ? event.why : words.say('register.history.why', { why: event.why })}</p>
+            ) : (
+              changes(event) && <p className="quiet">{words.say('register.history.no-why')}</p>
+            )}
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}
+
+interface ChangeFormProps {
+  /** Fields that can be changed here, with how each is typed. */
+  readonly fields: readonly { readonly field: string; readonly type: 'text' | 'number' | 'date' | 'tel' | 'email' }[];
+  readonly body: object;
+  readonly state: StateBase;
+  readonly change: (change: Record<string, string | number | null>) => Act;
+  readonly writing: Writing;
+}
+
+/** A few fields of a record, changed together for one reason. */
+export function ChangeForm({ fields, body, state, change, writing }: ChangeFormProps) {
+  const words = useWords();
+  const id = useId();
+  const [open, setOpen] = useState(false);
+  if (!open) {
+    return (
+      <Button look="plain" onClick={() => setOpen(true)}>
+        {words.say('register.change')}
+      </Button>
+    );
+  }
+  const before = body as Record<string, string | number | null>;
+  const write = async (event: FormEvent<HTMLFormElement>) => {
+    event.preventDefault();
+    const typed = new FormData(event.currentTarget);
+    const next: Record<string, string | number | null> = {};
+    for (const { field, type } of fields) {
+      const text = String(typed.get(field) ?? '').trim();
+      // A field that stood empty as null stays null; one that holds text is emptied as text.
+      if (type === 'number') next[field] = text === '' ? null : Number(text);
+      else next[field] = text === '' && (before[field] === null || type === 'date') ? null : text;
+    }
+    if (await writing.write(withReason(change(next), String(typed.get('why') ?? ''), writing.newId), [state.about])) {
+      setOpen(false);
+    }
+  };
+  return (
+    <form className="stack close change-form" onSubmit={(event) => void write(event)}>
+      {fields.map(({ field, type }) => (
+        <Labelled key={field} id={`${id}${field}`} label={sayField(words, field)}>
+          <input
+            id={`${id}${field}`}
+            className="text-input"
+            name={field}
+            type={type}
+            defaultValue={before[field] ?? ''}
+            {...(type === 'number' ? { min: 0, step: 1 } : {})}
+          />
+        </Labelled>
+      ))}
+      <Labelled id={`${id}why`} label={words.say('register.change.why')}>
+        <input id={`${id}why`} className="text-input" name="why" maxLength={1000} />
+      </Labelled>
+      <div className="buttons">
+        <Button look="act" type="submit" disabled={writing.state === 'writing' || writing.state === 'opening'}>
+          {words.say('register.change.do')}
+        </Button>
+        <Button onClick={() => setOpen(false)}>{words.say('register.change.leave')}</Button>
+      </div>
+    </form>
+  );
+}
+
+export function Labelled({
+  id,
+  label,
+  children,
+}: {
+  readonly id: string;
+  readonly label: string;
+  readonly children: ReactNode;
+}) {
+  return (
+    <div className="labelled">
+      <label htmlFor={id}>{label}</label>
+      {children}
+    </div>
+  );
+}
+
+export function nameOf(people: readonly Person[], person: string, unknown: string): string {
+  return people.find((one) => one.person === person)?.name ?? unknown;
+}

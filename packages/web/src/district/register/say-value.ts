@@ -1,0 +1,55 @@
+import type { Words } from '@combside/words/words';
+import { sayId } from '../../ui/say-sentence.ts';
+
+/** A field of a register record by its name in words. */
+export function sayField(words: Words, field: string): string {
+  return sayId(words, `register.field.${field}`);
+}
+
+/**
+ * A value of a register record as text.
+ *
+ * @param names names of keepers and apiaries by identifier, as far as they are known
+ */
+export function sayValue(words: Words, field: string, value: unknown, names: ReadonlyMap<string, string>): string {
+  if (value === null || value === undefined || value === '') return words.say('register.nothing');
+  switch (field) {
+    case 'keeper':
+    case 'apiary':
+      return names.get(String(value)) ?? words.say('always.not-known');
+    case 'lastConfirmedOn':
+      return words.day(String(value));
+    case 'trade':
+      return sayId(words, `register.trade.${value}`);
+    case 'hiveType':
+      return sayId(words, `casework.hive-type.${value}`);
+    case 'hiveState':
+      return sayId(words, `casework.hive-state.${value}`);
+    case 'position':
+      return sayPosition(words, value as PositionSaid);
+    case 'broodBoxes':
+      return (value as readonly { box: string; frames: number }[])
+        .map(({ box, frames }) => `${box} ${frames}`)
+        .join(', ');
+    case 'plan':
+      return String((value as { hives: readonly unknown[] }).hives.length);
+    default:
+      return typeof value === 'number' ? words.number(value) : String(value);
+  }
+}
+
+interface PositionSaid {
+  readonly latitude: number;
+  readonly longitude: number;
+  readonly uncertaintyMetres: number;
+  readonly how: string;
+}
+
+export function sayPosition(words: Words, position: PositionSaid): string {
+  return words.say('register.position', {
+    latitude: words.number(position.latitude, 5),
+    longitude: words.number(position.longitude, 5),
+    metres: words.unit(position.uncertaintyMetres, 'm'),
+    how: sayId(words, `register.how.${position.how}`),
+  });
+}

@@ -1,0 +1,46 @@
+import type { Unsettled } from '@combside/contract/register';
+import { Link } from 'wouter';
+import { Button } from '../../ui/button.tsx';
+import { useWords } from '../../ui/words-context.tsx';
+import { useAsked } from '../use-office.ts';
+
+const folders = { apiary: 'apiaries', keeper: 'keepers', colony: 'colonies' } as const;
+
+/** Records that wait for somebody's word; each opens where it can be given. */
+export function UnsettledList() {
+  const words = useWords();
+  const { answer, state, again } = useAsked<Unsettled>('/api/register/unsettled?limit=200', () => true);
+  return (
+    <>
+      <h2>{words.say('register.settle')}</h2>
+      <p className="quiet">{words.say('register.settle.intro')}</p>
+      {state === 'asking' && !answer && <p className="quiet">{words.say('register.loading')}</p>}
+      {state === 'failed' && (
+        <div className="caution stack close" role="alert">
+          <p>{words.say('register.failed')}</p>
+          <Button onClick={again}>{words.say('register.again')}</Button>
+        </div>
+      )}
+      {answer?.lines.length === 0 && <p>{words.say('register.settle.none')}</p>}
+      <ul className="rows" aria-label={words.say('register.settle')}>
+        {answer?.lines.map((line) => (
+          <li key={line.id}>
+            <Link className="office-line" href={`/register/${folders[line.type]}/${line.id}`}>
+              <strong>{line.type === 'colony' ? words.say('register.colony', { label: line.name }) : line.name}</strong>
+              <span className="quiet">
+                {[
+                  words.say(`register.type.${line.type}`),
+                  line.district && words.say('register.district-of', { district: line.district }),
+                  line.contested && words.say('register.settle.contested'),
+                  line.proposals > 0 && words.say('register.settle.proposals', { count: line.proposals }),
+                ]
+                  .filter(Boolean)
+                  .join(' · ')}
+              </span>
+            </Link>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}

@@ -1,0 +1,83 @@
+import type { Act, Refused } from '@combside/casework/act';
+import type { EntriesOfOne } from '@combside/contract/register';
+import type { About } from '@combside/record/entry';
+import { RecordError } from '@combside/record/errors';
+import { useState } from 'react';
+import type { Session } from '../../app/session.ts';
+import type { Device } from '../../device/start.ts';
+import { useDeskDevice } from '../use-desk-device.ts';
+
+export interface Writing {
+  readonly state: 'opening' | 'ready' | 'no store' | 'writing' | 'written' | 'failed';
+  readonly refusal: Refused | null;
+  /**
+   * Writes what an act proposes, in the desk's own chain.
+   *
+   * @param builtOn what the act changes: the desk fetches its entries first, so that the change can name what it replaces
+   * @returns whether it is written on this device
+   */
+  write(act: Act, builtOn: readonly About[]): Promise<boolean>;
+  readonly newId: () => string;
+}
+
+/** Lets a screen of the register write, as the person signed in. */
+export function useWriting(session: Session): Writing {
+  const desk = useDeskDevice(session);
+  const [state, setState] = useState<'ready' | 'writing' | 'written' | 'failed'>('ready');
+  const [refusal, setRefusal] = useState<Refused | null>(null);
+  const gone = desk.state !== 'there' && desk.state !== 'opening';
+  return {
+    state: gone ? 'no store' : desk.device ? state : 'opening',
+    refusal,
+    newId: () => {
+      if (!desk.device) throw new Error('the desk is still opening');
+      return desk.device.book.newId();
+    },
+    async write(act, builtOn) {
+      setRefusal(null);
+      if (!act.ok) {
+        setRefusal(act);
+        return false;
+      }
+      if (!desk.device) return false;
+      setState('writing');
+      try {
+        await writeAtDesk(desk.device, act.proposals, builtOn);
+        setState('written');
+        return true;
+      } catch (failure) {
+        setState('failed');
+        // Handed on, so that the fault report has it.
+        void Promise.reject(failure);
+        return false;
+      }
+    },
+  };
+}
+
+/** Writes proposals on the desk's device, after fetching the entries that they build on. */
+export async function writeAtDesk(
+  device: Device,
+  proposals: Parameters<Device['book']['write']>[0],
+  builtOn: readonly About[],
+): Promise<void> {
+  await Promise.all(builtOn.map((about) => receiveAll(device, about)));
+  try {
+    await device.book.write(proposals);
+  } catch (error) {
+    if (!(error instanceof RecordError) || error.code !== 'unknown entry') throw error;
+    // Entries of a device that this desk has not met yet are held back: one exchange brings the devices.
+    await device.sync.run();
+    await Promise.all(builtOn.map((about) => receiveAll(device, about)));
+    await device.book.write(proposals);
+  }
+}
+
+/** Brings all entries about one thing to this device. */
+export async function receiveAll(device: Device, { type, id }: About): Promise<void> {
+  const answer = await fetch(`/api/register/entries/${type}/${id}`);
+  if (answer.status === 404) return;
+  if (!answer.ok) throw new Error(`entries of ${type} ${id}: ${answer.status}`);
+  const { items } = (await answer.json()) as EntriesOfOne;
+  await device.book.receive(items);
+}
