@@ -110,9 +110,30 @@ test('a draft is prefilled with hive type and brood frames present, and with not
     combChanges: { asked: false, answer: null, lastOn: null, what: '' },
     measurements: [],
     remarks: '',
+    suspects: [],
     photographs: [],
     unread: [],
   });
+});
+
+test('typing a remark letter by letter is one tap, which undo takes back whole', () => {
+  let taps: readonly Tap[] = [{ tap: 'light', light: 'torch' }];
+  for (const text of ['w', 'wa', 'wax']) {
+    const added = addTap(taps, { tap: 'remark', text }, colony);
+    if (!added.ok) throw new Error(added.reason);
+    taps = added.taps;
+  }
+  expect(taps).toEqual([
+    { tap: 'light', light: 'torch' },
+    { tap: 'remark', text: 'wax' },
+  ]);
+  expect(draftFrom(undo(taps), colony).remarks).toBe('');
+});
+
+test('what would be suspected on closing is kept, the last answer alone', () => {
+  const afb: Tap = { tap: 'suspects', conditions: ['american-foulbrood'] };
+  expect(draftFrom([afb], colony).suspects).toEqual(['american-foulbrood']);
+  expect(draftFrom([afb, { tap: 'suspects', conditions: [] }], colony).suspects).toEqual([]);
 });
 
 const seen = (id: string): Tap => ({ tap: 'sign', sign: id, outcome: 'seen' });
@@ -125,6 +146,12 @@ test.each<[string, Tap[], Tap, string]>([
     [],
     { tap: 'find', find: 'dragon', outcome: 'seen', amount: null },
     'casework.refused.unknown-find',
+  ],
+  [
+    'a suspicion of what nobody knows',
+    [],
+    { tap: 'suspects', conditions: ['gloom'] },
+    'casework.refused.unknown-condition',
   ],
   ['a tap nobody knows', [], { tap: 'dance' } as unknown as Tap, 'casework.refused.unknown-word'],
   ['a box that is not there', [], { tap: 'frames seen', box: 'attic', frames: 1 }, 'casework.refused.unknown-box'],

@@ -69,6 +69,8 @@ export type Tap =
   | { readonly tap: 'comb changes'; readonly answer: Asked }
   | { readonly tap: 'measurement'; readonly what: string; readonly value: number | null }
   | { readonly tap: 'remark'; readonly text: string }
+  /** What the inspector would suspect on closing; the suspicion itself is made by closing. */
+  | { readonly tap: 'suspects'; readonly conditions: readonly string[] }
   | { readonly tap: 'photograph'; readonly photograph: PhotographReference }
   | { readonly tap: 'photograph removed'; readonly hash: string };
 
@@ -105,6 +107,8 @@ export interface Draft {
   readonly combChanges: Asked;
   readonly measurements: ExaminationBody['measurements'];
   readonly remarks: string;
+  /** Conditions that closing would put under suspicion, by id. */
+  readonly suspects: readonly string[];
   readonly photographs: readonly PhotographReference[];
   /** Taps that this program could not read (written by another version); kept, counted, never dropped in silence. */
   readonly unread: readonly { readonly index: number; readonly why: Refused }[];
@@ -145,6 +149,7 @@ function untouched(colony: ColonyState): Draft {
     combChanges: neverAsked,
     measurements: [],
     remarks: '',
+    suspects: [],
     photographs: [],
     unread: [],
   };
@@ -185,7 +190,9 @@ export function addTap(
   const draft = draftFrom(taps, colony);
   const next = after(draft, tap);
   if ('reason' in next) return next;
-  return { ok: true, taps: [...taps, tap], draft: { ...next, unread: draft.unread } };
+  // Typing goes letter by letter; to undo, it is one tap.
+  const typing = tap.tap === 'remark' && taps.at(-1)?.tap === 'remark';
+  return { ok: true, taps: [...(typing ? taps.slice(0, -1) : taps), tap], draft: { ...next, unread: draft.unread } };
 }
 
 /** Takes the last tap back. Undoing nothing changes nothing. */
@@ -317,6 +324,11 @@ function after(draft: Draft, tap: Tap): Draft | Refused {
     case 'remark':
       if (tap.text.length > 5000) return outOfRange('characters', 0, 5000);
       return { ...draft, remarks: tap.text };
+    case 'suspects': {
+      const stranger = tap.conditions.find((one) => !(diseases as readonly string[]).includes(one));
+      if (stranger !== undefined) return refused('casework.refused.unknown-condition', { condition: stranger });
+      return { ...draft, suspects: [...new Set(tap.conditions)] };
+    }
     case 'photograph':
       if (draft.photographs.some((one) => one.hash === tap.photograph.hash)) return draft;
       return { ...draft, photographs: [...draft.photographs, tap.photograph] };

@@ -176,6 +176,8 @@ function OpenColony({ known, colony, view }: OpenColonyProps) {
               : null
         }
         onTrouble={trouble !== null}
+        suspected={diseases.find((one) => one === draft.suspects[0]) ?? null}
+        onSuspect={(disease) => hand.tap({ tap: 'suspects', conditions: disease === null ? [] : [disease] })}
         lookMissing={lookStated(draft).ok ? null : (lookStated(draft) as Refused)}
         label={label}
         order={suspectsOffered(field.pack)}
@@ -183,8 +185,13 @@ function OpenColony({ known, colony, view }: OpenColonyProps) {
         busy={busy}
         failed={failed}
         look={<LookControls draft={draft} onTap={hand.tap} />}
-        onClose={(suspected) =>
-          void close(trouble ? 'signs seen' : claim.ok ? 'nothing seen' : 'nothing seen with less', suspected)
+        onClose={() =>
+          void (trouble
+            ? close(
+                'signs seen',
+                diseases.filter((one) => draft.suspects.includes(one)),
+              )
+            : close(claim.ok ? 'nothing seen' : 'nothing seen with less', []))
         }
         onNotJudged={() => void close('not judged', [])}
         onBack={() => show('look')}
@@ -296,6 +303,8 @@ interface CloseScreenProps {
   /** What closing would state; null when signs were seen or the look does not stand yet. */
   readonly claimWords: string | null;
   readonly onTrouble: boolean;
+  readonly suspected: DiseaseId | null;
+  readonly onSuspect: (disease: DiseaseId | null) => void;
   readonly lookMissing: Refused | null;
   readonly label: string;
   readonly order: readonly DiseaseId[];
@@ -303,7 +312,7 @@ interface CloseScreenProps {
   readonly busy: boolean;
   readonly failed: boolean;
   readonly look: React.ReactNode;
-  readonly onClose: (suspected: readonly DiseaseId[]) => void;
+  readonly onClose: () => void;
   readonly onNotJudged: () => void;
   readonly onBack: () => void;
 }
@@ -311,7 +320,7 @@ interface CloseScreenProps {
 /** The last look before a colony is sealed: what will stand written, and whether the inspector suspects something. */
 function CloseScreen(props: CloseScreenProps) {
   const words = useWords();
-  const [suspected, setSuspected] = useState<DiseaseId | null>(null);
+  const { suspected } = props;
   const missing = props.onTrouble ? props.lookMissing : props.claimWords === null ? props.lookMissing : null;
   // Once asked for, the look stays in sight: it must not go away under the thumb with its last answer.
   const [lookAsked] = useState(missing !== null);
@@ -322,15 +331,11 @@ function CloseScreen(props: CloseScreenProps) {
         <>
           {props.refusal && <Refusal refusal={props.refusal} />}
           {props.failed && <p className="caution">{words.say('always.went-wrong')}</p>}
-          <Button
-            look="main act"
-            disabled={props.busy || missing !== null}
-            onClick={() => props.onClose(suspected === null ? [] : [suspected])}
-          >
+          <Button look="main act" disabled={props.busy || missing !== null} onClick={props.onClose}>
             {words.say(
               props.busy
                 ? 'hive.status.saving'
-                : suspected !== null
+                : suspected !== null && props.onTrouble
                   ? 'hive.suspect.do'
                   : props.onTrouble
                     ? 'hive.suspect.close-without'
@@ -370,7 +375,7 @@ function CloseScreen(props: CloseScreenProps) {
               })),
             ]}
             chosen={suspected ?? 'none'}
-            onChoose={(value) => setSuspected(diseases.find((one) => one === value) ?? null)}
+            onChoose={(value) => props.onSuspect(diseases.find((one) => one === value) ?? null)}
           />
           {suspected !== null && <p className="caution">{words.say('hive.suspect.first')}</p>}
         </>

@@ -139,7 +139,6 @@ function Photographs({ draft, onTap }: MoreScreenProps) {
 
 function Remarks({ text, onText }: { readonly text: string; readonly onText: (text: string) => void }) {
   const words = useWords();
-  const [typed, setTyped] = useState(text);
   return (
     <label className="stack close">
       {words.say('hive.colony.remarks')}
@@ -147,11 +146,8 @@ function Remarks({ text, onText }: { readonly text: string; readonly onText: (te
         className="text-input"
         rows={3}
         maxLength={5000}
-        value={typed}
-        onChange={(event) => setTyped(event.currentTarget.value)}
-        onBlur={() => {
-          if (typed !== text) onText(typed);
-        }}
+        value={text}
+        onChange={(event) => onText(event.currentTarget.value)}
       />
     </label>
   );

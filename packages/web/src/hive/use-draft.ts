@@ -63,7 +63,8 @@ export function useDraft(visit: string, colony: ColonyState): DraftInHand | unde
     setTaps(next);
     setSaving('saving');
     queue.current = queue.current
-      .then(() => field.saveDraft(key, next))
+      // A longer list that waits behind this one holds this one's taps too.
+      .then(() => (latest.current === next ? field.saveDraft(key, next) : undefined))
       .then(() => {
         if (latest.current === next) setSaving('saved');
       })

@@ -266,6 +266,7 @@ export const hive = {
   'hive.tap.comb changes': 'Waben erneuert',
   'hive.tap.measurement': 'Messung',
   'hive.tap.remark': 'Bemerkung',
+  'hive.tap.suspects': 'was Sie vermuten',
   'hive.tap.photograph': 'Bild',
   'hive.tap.photograph removed': 'Bild entfernt',
   'hive.result.next-steps': 'Was als Nächstes kommt',

@@ -261,6 +261,7 @@ export const hive = {
   'hive.tap.comb changes': 'combs renewed',
   'hive.tap.measurement': 'measurement',
   'hive.tap.remark': 'remark',
+  'hive.tap.suspects': 'what you suspect',
   'hive.tap.photograph': 'photograph',
   'hive.tap.photograph removed': 'photograph removed',
   'hive.result.next-steps': 'What comes next',
