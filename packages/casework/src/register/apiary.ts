@@ -1,4 +1,6 @@
 import { type ApiaryBody, apiary, apiaryBody } from '@combside/record/kinds/apiary';
+import type { PhotographReference } from '@combside/record/kinds/examination';
+import { photograph } from '@combside/record/kinds/photograph';
 import { reason as reasonKind } from '@combside/record/kinds/reason';
 import type { ApiaryState, ColonyState } from '@combside/record/states';
 import { type Act, done, finding, refused } from '../act.ts';
@@ -85,7 +87,7 @@ export function moveApiary(
   );
 }
 
-/** A site found at the roadside: a position, perhaps a photograph's hash in a note later, and no owner needed. */
+/** A site found at the roadside: a position, perhaps photographs, and no owner needed. */
 export interface UnregisteredSite {
   readonly id: string;
   readonly name: string;
@@ -94,6 +96,7 @@ export interface UnregisteredSite {
   readonly addressWords: string;
   readonly coloniesCounted: number | null;
   readonly seenOn: string;
+  readonly photographs?: readonly PhotographReference[];
 }
 
 /** Enters an unregistered site. Refused without a position: a place nobody can find again is not recorded. */
@@ -112,5 +115,7 @@ export function unregisteredSite(input: UnregisteredSite): Act {
   });
   if (!entered.ok) return entered;
   const about = { type: 'apiary', id: input.id };
-  return done(entered.proposals, [finding('casework.register.owner-not-known', 'tells', {}, about)]);
+  const { kind, version } = photograph;
+  const pictures = (input.photographs ?? []).map((body) => ({ kind, version, about, body, replaces: [] }));
+  return done([...entered.proposals, ...pictures], [finding('casework.register.owner-not-known', 'tells', {}, about)]);
 }

@@ -31,9 +31,14 @@ export function FindApiary() {
     <Screen
       title={words.say('hive.today.find')}
       foot={
-        <Link className="button wide" href="/">
-          {words.say('always.back-to', { place: words.say('hive.today.title') })}
-        </Link>
+        <>
+          <Link className="button wide" href="/roadside">
+            {words.say('roadside.open')}
+          </Link>
+          <Link className="button wide" href="/">
+            {words.say('always.back-to', { place: words.say('hive.today.title') })}
+          </Link>
+        </>
       }
     >
       <label className="stack close">

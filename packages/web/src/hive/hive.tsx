@@ -12,6 +12,7 @@ import { type Field, GivesField, useField, useSummaries } from './field.tsx';
 import { FindApiary } from './find-apiary.tsx';
 import { openField } from './open-field.ts';
 import { ResultScreen } from './result-screen.tsx';
+import { Roadside } from './roadside.tsx';
 import { SafetyCard } from './safety-card.tsx';
 import { StartVisit } from './start-visit.tsx';
 import { Today } from './today.tsx';
@@ -25,7 +26,7 @@ interface HiveProps {
 /** The hive half: everything an inspector does at an apiary, with or without a network. */
 export default function Hive({ session, language }: HiveProps) {
   return (
-    <SpeaksWords language={language} rooms={['always', 'front', 'hive', 'signs', 'casework', 'reasoning']}>
+    <SpeaksWords language={language} rooms={['always', 'front', 'hive', 'signs', 'casework', 'reasoning', 'roadside']}>
       <OpensField session={session} />
     </SpeaksWords>
   );
@@ -72,6 +73,9 @@ function OpensField({ session }: { readonly session: Session }) {
       <Switch>
         <Route path="/find">
           <FindApiary />
+        </Route>
+        <Route path="/roadside">
+          <Roadside />
         </Route>
         <Route path="/start/apiary/:apiary">{({ apiary }) => <StartVisit apiary={apiary} visit={null} />}</Route>
         <Route path="/start/visit/:visit/apiary/:apiary">

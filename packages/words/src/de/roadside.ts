@@ -11,6 +11,8 @@ export const roadside = {
     'Das Telefon gibt seinen Standort nicht preis. In den Einstellungen des Browsers erlauben, dann neu messen.',
   'roadside.failed': 'Noch kein Standort. Ins Freie gehen und neu messen.',
   'roadside.again': 'Neu messen',
+  'roadside.near': '{name} steht im Register, {metres} von hier. Ist er es?',
+  'roadside.near.it-is': 'Er ist es',
   'roadside.photograph': 'Foto',
   'roadside.photograph.take': 'Foto aufnehmen',
   'roadside.photograph.again': 'Noch eines aufnehmen',

@@ -10,6 +10,8 @@ export const roadside = {
     'The phone does not give its position. Allow it in the settings of the browser, then measure again.',
   'roadside.failed': 'No position yet. Go into the open and measure again.',
   'roadside.again': 'Measure again',
+  'roadside.near': '{name} is in the register, {metres} from here. Is it this one?',
+  'roadside.near.it-is': 'It is that one',
   'roadside.photograph': 'Photograph',
   'roadside.photograph.take': 'Take a photograph',
   'roadside.photograph.again': 'Take another one',
