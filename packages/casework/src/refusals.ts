@@ -24,6 +24,7 @@ export const refusals = [
   'casework.refused.shape',
   'casework.refused.sign-was-seen',
   'casework.refused.rope-was-drawn',
+  'casework.refused.test-was-positive',
   'casework.refused.frames-not-known',
   'casework.refused.look-not-stated',
   'casework.refused.hold-not-stated',

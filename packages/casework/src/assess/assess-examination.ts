@@ -114,6 +114,10 @@ function suspicionOf(examination: ExaminationBody, byInspector: readonly string[
   return { basis: byInspector.length > 0 ? 'inspector' : 'pack rule', conditions, rule: rule ?? null };
 }
 
+function isOfBrood(material: string): boolean {
+  return material === 'diseased cell' || material === 'scale or smear';
+}
+
 /** A kit read after the last day printed on it makes no suspicion: it is to be repeated. */
 function countsAsPositive(test: HiveTest, examination: ExaminationBody): boolean {
   const readOn = test.readOn ?? examination.observedAt.slice(0, 10);
@@ -140,7 +144,8 @@ function seesTrouble(examination: ExaminationBody): boolean {
   return (
     examination.signs.some((one) => one.outcome === 'seen' && speaksOfTrouble(one.sign)) ||
     examination.ropeTests.some((one) => one.threadMillimetres >= ropeThreshold) ||
-    examination.tests.some((one) => countsAsPositive(one, examination))
+    // Spores in bees or honey are no sign of brood disease: contaminated, not clinical.
+    examination.tests.some((one) => isOfBrood(one.material) && countsAsPositive(one, examination))
   );
 }
 

@@ -146,6 +146,8 @@ export function somethingSeen(draft: Draft): Refused | null {
   const sign = draft.signs.find((one) => one.outcome === 'seen' && speaksOfTrouble(one.sign));
   if (sign) return refused('casework.refused.sign-was-seen', { sign: sign.sign });
   if (draft.ropeTests.some((one) => one.threadMillimetres > 0)) return refused('casework.refused.rope-was-drawn');
+  const test = draft.tests.find((one) => one.result === 'positive');
+  if (test) return refused('casework.refused.test-was-positive');
   return null;
 }
 

@@ -270,3 +270,48 @@ test('frames found standing there correct the record for this look, and a box fo
     { box: 'upper', framesHeld: 6, framesSeen: 6, sides: null },
   ]);
 });
+
+describe('tests read at the hive', () => {
+  const kit = {
+    test: 'lateral-flow-afb',
+    material: 'diseased cell',
+    result: 'positive' as const,
+    readOn: '2027-05-04',
+    batch: 'INV-0042',
+    expires: '2028-01-31',
+  };
+  const start = draftFrom([], colony);
+  const add = (tap: Tap) => addTap([], tap, colony);
+
+  test('are kept, taken away, and refused when a word or a day is not one', () => {
+    expect(start.tests).toEqual([]);
+    expect(draftFrom([{ tap: 'test', test: kit }], colony).tests).toEqual([kit]);
+    expect(
+      draftFrom(
+        [
+          { tap: 'test', test: kit },
+          { tap: 'test removed', index: 0 },
+        ],
+        colony,
+      ).tests,
+    ).toEqual([]);
+    for (const change of [{ test: 'culture-bees-afb' }, { material: 'bees' }, { result: 'perhaps' as 'positive' }]) {
+      expect(add({ tap: 'test', test: { ...kit, ...change } })).toMatchObject({
+        reason: 'casework.refused.unknown-word',
+      });
+    }
+    expect(add({ tap: 'test', test: { ...kit, expires: 'soon' } })).toMatchObject({ reason: 'casework.refused.shape' });
+    expect(add({ tap: 'test removed', index: 0 })).toMatchObject({ reason: 'casework.refused.no-such-line' });
+  });
+
+  test('a prior is changed with a reason, strictly between never and always, and taken back', () => {
+    const change = { value: 0.4, low: 0.2, high: 0.6, reason: 'wet spring' };
+    const changed: Tap = { tap: 'prior', condition: 'chalkbrood', change };
+    expect(draftFrom([changed], colony).priorChanges).toEqual([{ condition: 'chalkbrood', ...change }]);
+    expect(draftFrom([changed, { ...changed, change: null }], colony).priorChanges).toEqual([]);
+    for (const wrong of [{ value: 0 }, { value: 1 }, { value: Number.NaN }, { low: 0.5 }, { reason: ' ' }]) {
+      expect(add({ ...changed, change: { ...change, ...wrong } })).toMatchObject({ reason: 'casework.refused.shape' });
+    }
+    expect(add({ ...changed, condition: 'chalk' })).toMatchObject({ reason: 'casework.refused.unknown-condition' });
+  });
+});

@@ -33,7 +33,7 @@ export const usualSettings: VisitSettings = {
     value: 10,
     unit: 'month',
     standing: 'setting',
-    sources: [],
+    sources: ['NZ-FREQ'],
     doubts: 'late autumn is a good time to find abnormal cells among the little brood that is left [NZ-FREQ]',
   },
   siteConfirmedWithinDays: { value: 365, unit: 'days', standing: 'setting', sources: [] },

@@ -80,16 +80,18 @@ function ChangeSign({
   return (
     <fieldset className="several what-if-row">
       <legend>{words.say('reasoning.what-if.signs')}</legend>
-      <label>
-        <span className="visually-hidden">{words.say('reasoning.what-if.sign')}</span>
-        <select className="text-input" value={sign} onChange={(event) => setSign(event.currentTarget.value)}>
-          {asked.map((one) => (
-            <option key={one.id} value={one.id}>
-              {sayId(words, `signs.sign.${one.id}.name`)}
-            </option>
-          ))}
-        </select>
-      </label>
+      <select
+        className="text-input"
+        aria-label={words.say('reasoning.what-if.sign')}
+        value={sign}
+        onChange={(event) => setSign(event.currentTarget.value)}
+      >
+        {asked.map((one) => (
+          <option key={one.id} value={one.id}>
+            {sayId(words, `signs.sign.${one.id}.name`)}
+          </option>
+        ))}
+      </select>
       {outcomes.map((outcome) => (
         <label key={outcome} className="what-if-answer">
           <input type="radio" name={`${id} outcome`} checked={now === outcome} onChange={() => answer(outcome)} />{' '}

@@ -238,6 +238,7 @@ export const casework = {
   'casework.refused.no-such-line': 'Diese Zeile gibt es nicht mehr.',
   'casework.refused.shape': 'Etwas fehlt oder passt nicht. Die Eingabe ansehen.',
   'casework.refused.sign-was-seen': 'Ein Anzeichen wurde gesehen; „nichts gesehen“ geht dann nicht.',
+  'casework.refused.test-was-positive': 'Ein Test war positiv: „nichts gesehen“ gilt nicht.',
   'casework.refused.rope-was-drawn': 'Ein Faden wurde gezogen; „nichts gesehen“ geht dann nicht.',
   'casework.refused.frames-not-known': 'Zuerst angeben, wie viele Brutwaben hier sind.',
   'casework.refused.look-not-stated': 'Zuerst angeben, was durchgesehen wurde: Waben, Seiten, abgestoßen oder nicht.',

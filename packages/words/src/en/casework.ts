@@ -233,6 +233,7 @@ export const casework = {
   'casework.refused.no-such-line': 'That line is not there any more.',
   'casework.refused.shape': 'Something is missing or does not fit. Look at what was entered.',
   'casework.refused.sign-was-seen': 'A sign was seen, so “nothing seen” cannot be said.',
+  'casework.refused.test-was-positive': 'A test came out positive: “nothing seen” does not hold.',
   'casework.refused.rope-was-drawn': 'A thread was drawn, so “nothing seen” cannot be said.',
   'casework.refused.frames-not-known': 'Say first how many brood frames stand here.',
   'casework.refused.look-not-stated': 'Say first what was looked at: frames, sides, bees shaken off or not.',

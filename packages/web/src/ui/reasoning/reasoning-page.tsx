@@ -29,7 +29,9 @@ interface ReasoningPageProps {
 export function ReasoningPage({ whole, changes = null }: ReasoningPageProps) {
   const words = useWords();
   const [numbers, setNumbers] = useState(false);
-  const { reasoning, findings } = whole.assessed;
+  const { reasoning } = whole.assessed;
+  // The respirator is said at the top already.
+  const findings = whole.assessed.findings.filter((one) => one.id !== 'casework.caution.respirator');
   const { reasons } = reasoning;
   const shown = reasoning.diseases.filter((one, index) => index < 3 || one.inWords !== 'nothing-points-to-it');
   const condition = (id: string) => sayId(words, `signs.condition.${id}.name`);
