@@ -23,8 +23,3 @@ export function source(id: string): Source {
   }
   return found;
 }
-
-/** Every key of the bibliography, in alphabetical order. */
-export function sourceIds(): SourceId[] {
-  return Object.keys(entries) as SourceId[];
-}

@@ -34,8 +34,3 @@ export interface SourcedValue {
   /** What is doubtful about it, in one sentence. */
   readonly doubts?: string;
 }
-
-/** True when a screen must mark the number as unsourced ("expert band" stands beside it). */
-export function isExpertBand(value: SourcedValue): boolean {
-  return value.standing === 'expert band' || value.standing === 'described';
-}

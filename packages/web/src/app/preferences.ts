@@ -47,10 +47,6 @@ export function setPreferences(change: Partial<Preferences>): void {
   for (const listener of listeners) listener();
 }
 
-export function preferences(): Preferences {
-  return current;
-}
-
 export function usePreferences(): Preferences {
   return useSyncExternalStore(
     (listener) => {

@@ -356,11 +356,9 @@ function CloseScreen(props: CloseScreenProps) {
       {missing && <Refusal refusal={missing} />}
       {lookAsked && props.look}
       {missing && (
-        <>
-          <Button look="wide" disabled={props.busy} onClick={props.onNotJudged}>
-            {words.say('hive.colony.not-judged')}
-          </Button>
-        </>
+        <Button look="wide" disabled={props.busy} onClick={props.onNotJudged}>
+          {words.say('hive.colony.not-judged')}
+        </Button>
       )}
       {props.onTrouble && (
         <>
