@@ -60,7 +60,7 @@ function Step({ check, large }: { readonly check: RankedCheck; readonly large: b
   const words = useWords();
   const drawing = drawCheck(check.check);
   return (
-    <div className={drawing ? 'check-step' : undefined}>
+    <div className={drawing ? `check-step${large ? ' large' : ''}` : undefined}>
       {drawing && <Drawn drawing={drawing} width={large ? 112 : 56} name="" />}
       <div className="stack close">
         <p>
