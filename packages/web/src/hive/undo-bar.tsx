@@ -11,18 +11,20 @@ const staysFor = 10_000;
 export function UndoBar({ hand }: { readonly hand: DraftInHand }) {
   const words = useWords();
   const [shown, setShown] = useState(false);
-  const count = hand.taps.length;
-  const [before, setBefore] = useState(count);
-  if (count !== before) {
-    setBefore(count);
-    setShown(count > before);
+  const { taps } = hand;
+  const [before, setBefore] = useState(taps);
+  if (taps !== before) {
+    setBefore(taps);
+    // Typing on at a remark changes the last tap and adds none.
+    setShown(taps.length >= before.length);
   }
+  // biome-ignore lint/correctness/useExhaustiveDependencies: each tap has ten seconds of its own
   useEffect(() => {
-    if (!shown || count === 0) return;
+    if (!shown) return;
     const timer = setTimeout(() => setShown(false), staysFor);
     return () => clearTimeout(timer);
-  }, [shown, count]);
-  const last = hand.taps.at(-1);
+  }, [shown, taps]);
+  const last = taps.at(-1);
   if (!shown || !last) return null;
   return (
     <div className="undo-bar">
