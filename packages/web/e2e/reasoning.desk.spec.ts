@@ -56,7 +56,7 @@ test('the office reads the same reasoning on an examination of the past, and tri
   await page.getByLabel('Sign', { exact: true }).selectOption('scale.hard_lower');
   await page.getByRole('group', { name: 'Signs' }).getByLabel('seen', { exact: true }).check();
   await expect(page.getByText('2 answers changed.')).toBeVisible();
-  await expect(page.getByText(/^With the copy: American foulbrood/)).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByText(/^With the copy: .*American foulbrood.*As recorded: /)).toBeVisible({ timeout: 30_000 });
   await picture(page, 'reasoning-what-if');
   await expectNoAxeViolations(page);
   await page.getByRole('button', { name: 'Back to what was recorded' }).click();

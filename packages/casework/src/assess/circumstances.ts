@@ -106,7 +106,10 @@ function isCase(colony: ColonySummary, condition: string): boolean {
   return saysSuspect(colony.lastResult ?? '') && colony.suspected.includes(condition);
 }
 
-/** By season, which is the calendar year: this one and the one before, each only when enough was looked at. */
+/**
+ * By season, which is the calendar year: this one and the one before, each only when enough was looked at. A colony counts
+ * once, in the year of its newest look, since that is what its short row tells.
+ */
 function countsOf(
   colonies: readonly ColonySummary[],
   of: { readonly observedAt: string; readonly notifiable: readonly DiseaseId[] },

@@ -60,7 +60,7 @@ export const reasoning = {
   'reasoning.known-others-discreet':
     'Nicht für die Augen des Bienenhalters, und auf keinem Papier, das übergeben wird.',
   'reasoning.known-district':
-    '{condition}, {about}: {confirmed} von {examined} durchgesehenen Völkern des Bezirks, verdächtig oder bestätigt.',
+    '{condition}, {about}: von {examined} Völkern des Bezirks, die in dem Jahr zuletzt durchgesehen wurden, {confirmed, plural, =0 {ist keines} one {ist # Volk} other {sind # Völker}} verdächtig oder bestätigt.',
   'reasoning.known-no-district':
     'Keine Zählung des Bezirks: In dieser Saison und der vorigen wurden zu wenige Völker durchgesehen.',
   'reasoning.known-contact.yes':

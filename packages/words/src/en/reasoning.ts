@@ -59,7 +59,7 @@ export const reasoning = {
   'reasoning.known-others': 'What concerns other keepers',
   'reasoning.known-others-discreet': 'Not for the keeper’s eyes, and on no paper handed over.',
   'reasoning.known-district':
-    '{condition}, {about}: {confirmed} of {examined} colonies looked at in the district, suspect or confirmed.',
+    '{condition}, {about}: of {examined} colonies of the district last looked at in that year, {confirmed, plural, =0 {none is} one {# is} other {# are}} suspect or confirmed.',
   'reasoning.known-no-district':
     'No count of the district: too few colonies were looked at, this season and the one before.',
   'reasoning.known-contact.yes': 'Bees, combs or equipment went between this apiary and one with a case.',
