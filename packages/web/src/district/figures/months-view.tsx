@@ -1,6 +1,7 @@
 import type { FigureLine } from '@combside/contract/figures';
 import { useEffect, useRef, useState } from 'react';
 import { useWords } from '../../ui/words-context.tsx';
+import { useFetched } from '../use-fetched.ts';
 import type { MonthCount } from './month-plot.ts';
 import { sayMonth } from './say-figure.ts';
 
@@ -9,17 +10,7 @@ export function MonthsView({ figures }: { readonly figures: readonly FigureLine[
   const words = useWords();
   const frame = useRef<HTMLDivElement>(null);
   const [width, setWidth] = useState(0);
-  const [plot, setPlot] = useState<typeof import('./month-plot.ts') | 'failed' | null>(null);
-  useEffect(() => {
-    let left = false;
-    import('./month-plot.ts').then(
-      (loaded) => left || setPlot(loaded),
-      () => left || setPlot('failed'),
-    );
-    return () => {
-      left = true;
-    };
-  }, []);
+  const draw = useFetched(() => import('./month-plot.ts').then(({ drawMonths }) => drawMonths));
   useEffect(() => {
     const box = frame.current;
     if (!box) return;
@@ -28,20 +19,20 @@ export function MonthsView({ figures }: { readonly figures: readonly FigureLine[
     return () => watch.disconnect();
   }, []);
   useEffect(() => {
-    if (!plot || plot === 'failed' || width === 0) return;
-    const drawn = plot.drawMonths(monthsOf(figures), width, {
+    if (!draw || draw === 'failed' || width === 0) return;
+    const drawn = draw(monthsOf(figures), width, {
       opened: words.say('programme.plot.opened'),
       month: (month) => sayMonth(words, month),
       number: (n) => words.number(n),
     });
     frame.current?.replaceChildren(drawn);
-  }, [plot, figures, words, width]);
+  }, [draw, figures, words, width]);
 
   return (
     <section className="stack close" aria-labelledby="plot-title">
       <h3 id="plot-title">{words.say('programme.plot')}</h3>
       <div ref={frame} className="month-plot" role="img" aria-label={words.say('programme.plot.label')} />
-      {plot === 'failed' && <p className="quiet">{words.say('programme.plot.failed')}</p>}
+      {draw === 'failed' && <p className="quiet">{words.say('programme.plot.failed')}</p>}
     </section>
   );
 }

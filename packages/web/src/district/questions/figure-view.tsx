@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 import { sayId } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
+import { useFetched } from '../use-fetched.ts';
 import type { Figure } from './question.ts';
 import { sayAnswer, sayShown } from './spoken.ts';
 
@@ -10,26 +11,12 @@ export function FigureView({ figure, title }: { readonly figure: Figure; readonl
   const frame = useRef<HTMLDivElement>(null);
   // Drawn again when the room changes, or the size of the text.
   const [room, setRoom] = useState({ width: 0, text: 16 });
-  const [plot, setPlot] = useState<typeof import('./plot.ts') | 'failed' | null>(null);
+  const draw = useFetched(() => import('./plot.ts').then(({ draw }) => draw));
   const labels = {
     x: sayId(words, `questions.${figure.x.label}`),
     y: figure.kind === 'curve' ? sayId(words, `questions.${figure.y.label}`) : '',
   };
 
-  useEffect(() => {
-    let left = false;
-    import('./plot.ts').then(
-      (loaded) => {
-        if (!left) setPlot(loaded);
-      },
-      () => {
-        if (!left) setPlot('failed');
-      },
-    );
-    return () => {
-      left = true;
-    };
-  }, []);
   useEffect(() => {
     const box = frame.current;
     if (!box) return;
@@ -43,9 +30,9 @@ export function FigureView({ figure, title }: { readonly figure: Figure; readonl
     return () => watch.disconnect();
   }, []);
   useEffect(() => {
-    if (!plot || plot === 'failed' || room.width === 0) return;
-    frame.current?.replaceChildren(plot.draw(figure, words, room));
-  }, [plot, figure, words, room]);
+    if (!draw || draw === 'failed' || room.width === 0) return;
+    frame.current?.replaceChildren(draw(figure, words, room));
+  }, [draw, figure, words, room]);
 
   return (
     <div className={`figure ${figure.kind}`}>
@@ -58,7 +45,7 @@ export function FigureView({ figure, title }: { readonly figure: Figure; readonl
         <div ref={frame} />
         <span className="across">{labels.x}</span>
       </div>
-      {plot === 'failed' && <p className="quiet">{sayId(words, 'questions.plot-failed')}</p>}
+      {draw === 'failed' && <p className="quiet">{sayId(words, 'questions.plot-failed')}</p>}
       <FigureTable figure={figure} labels={labels} />
     </div>
   );
