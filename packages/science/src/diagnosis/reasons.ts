@@ -61,9 +61,10 @@ export function isTest(node: NodeId): boolean {
   return node in testFigures;
 }
 
-/** The name of a node: of the sign, or of the check that it is. */
-export function nodeName(node: NodeId): { readonly word: string } {
-  return isTest(node) || node === 'rope-test' ? name('check', node) : name('sign', node);
+/** The name of a node: of the sign, or of the test that it is. A rope test made is not the check of three cells. */
+function nodeName(node: NodeId): { readonly word: string } {
+  if (node === 'rope-test') return { word: 'signs.rope-test-made' };
+  return isTest(node) ? name('check', node) : name('sign', node);
 }
 
 /** Log-odds of each disease under a joint distribution, from both sums, so that nothing is lost near 0 or 1. */
@@ -105,7 +106,7 @@ export function reasonsFor(
     const forLeading = (all[lead] as number) - (without[lead] as number);
     const forRival = (all[second] as number) - (without[second] as number);
     const node = nodeAt(network, item.index);
-    const test = isTest(item.node);
+    const test = isTest(item.node) || item.node === 'rope-test';
     const shown = item.grade !== 0;
     const outcome = test ? (shown ? 'positive' : 'negative') : shown ? 'seen' : 'not seen';
     const strength = strengthOf(forLeading);

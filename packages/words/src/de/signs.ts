@@ -125,6 +125,7 @@ export const signs = {
   'signs.check.pcr-debris-efb.name': 'PCR aus Gemüll, Europäische Faulbrut',
   'signs.check.pcr-debris-efb.how': 'Gemüll vom Beutenboden einsenden, so viel das Labor verlangt.',
 
+  'signs.rope-test-made': 'Streichholzprobe',
   'signs.reason.seen.for':
     '{what}, gesehen: spricht {strength, select, weak {etwas} fair {deutlich} strong {stark} other {}} für {condition}.',
   'signs.reason.seen.against':

@@ -123,6 +123,7 @@ export const signs = {
   'signs.check.pcr-debris-efb.name': 'PCR of hive debris, European foulbrood',
   'signs.check.pcr-debris-efb.how': 'Send debris from the hive floor, as much as the laboratory asks for.',
 
+  'signs.rope-test-made': 'Rope test',
   'signs.reason.seen.for':
     '{what}, seen: speaks {strength, select, weak {a little} fair {plainly} strong {strongly} other {}} for {condition}.',
   'signs.reason.seen.against':
