@@ -1,5 +1,6 @@
 import { type Book, openBook } from '@combside/record/book';
 import type { Hasher } from '@combside/record/ports';
+import type { Kept } from '@combside/record/store';
 import { keptKeys } from './keys/kept-keys.ts';
 import { webChance, webClock, webHasher, webVerifier } from './keys/web-ports.ts';
 import { keptPhotographs, type Photographs } from './photographs/photographs.ts';
@@ -27,6 +28,8 @@ export interface Device {
   readonly photographs: Photographs;
   readonly sync: Sync;
   readonly storage: StorageWatch;
+  /** Own entries the office refused, oldest first, with the reason. */
+  refused(): Promise<Kept[]>;
   /** Lets go of the store, so that another tab may change its shape. */
   close(): void;
 }
@@ -86,6 +89,7 @@ export async function openDevice(person: string, watch: DatabaseWatch = {}): Pro
     photographs: keptPhotographs(database),
     sync: started,
     storage,
+    refused: () => store.refused(),
     close() {
       started.stop();
       store.close();

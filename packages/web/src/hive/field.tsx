@@ -11,6 +11,14 @@ import type { Photographs } from '../device/photographs/photographs.ts';
 import type { StorageStatus, StorageWatch } from '../device/storage-watch.ts';
 import type { Sync, SyncStatus } from '../device/sync/start-sync.ts';
 
+/** An own entry that the office did not take, and why, as an id. */
+export interface NotTaken {
+  readonly id: string;
+  readonly kind: string;
+  readonly at: string;
+  readonly reason: string;
+}
+
 /** Everything a hive screen may use of the device. Given from `device/`, so that the screens know no database. */
 export interface Field {
   readonly session: Session;
@@ -27,6 +35,8 @@ export interface Field {
   /** Drafts whose key begins with `prefix`, by the rest of their key. */
   loadDrafts(prefix: string): Promise<Readonly<Record<string, readonly Tap[]>>>;
   readonly photographs: Photographs;
+  /** Own entries that the office did not take, oldest first. */
+  notTaken(): Promise<readonly NotTaken[]>;
   readonly sync: Sync;
   readonly storage: StorageWatch;
   /** Lets go of the store, so that another tab may change its shape. */

@@ -10,6 +10,7 @@ import { ColonyScreen } from './colony-screen.tsx';
 import { EndVisit } from './end-visit.tsx';
 import { type Field, GivesField, useField, useSummaries } from './field.tsx';
 import { FindApiary } from './find-apiary.tsx';
+import { NotTakenScreen } from './not-taken.tsx';
 import { openField } from './open-field.ts';
 import { ResultScreen } from './result-screen.tsx';
 import { Roadside } from './roadside.tsx';
@@ -71,6 +72,9 @@ function OpensField({ session }: { readonly session: Session }) {
     <GivesField field={opened}>
       <FlagsOpenVisit />
       <Switch>
+        <Route path="/not-taken">
+          <NotTakenScreen />
+        </Route>
         <Route path="/find">
           <FindApiary />
         </Route>

@@ -19,6 +19,13 @@ export async function openField(session: Session, watch: DatabaseWatch): Promise
     saveDraft: (key, taps) => (taps.length === 0 ? device.drafts.remove(key) : device.drafts.save(key, taps)),
     loadDrafts: async (prefix) => (await device.drafts.all(prefix)) as Record<string, readonly Tap[]>,
     photographs: device.photographs,
+    notTaken: async () =>
+      (await device.refused()).map(({ entry, refused }) => ({
+        id: entry.envelope.id,
+        kind: entry.envelope.kind,
+        at: entry.envelope.at,
+        reason: refused ?? '',
+      })),
     sync: device.sync,
     storage: device.storage,
     close: device.close,

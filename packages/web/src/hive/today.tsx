@@ -52,6 +52,11 @@ export function Today() {
       }
     >
       {!storage.kept && <p className="caution">{words.say('hive.storage.not-kept')}</p>}
+      {sync.refused > 0 && (
+        <Link className="button wide" href="/not-taken">
+          {words.say('hive.status.not-taken', { count: sync.refused })}
+        </Link>
+      )}
       {running.length > 0 && (
         <section className="stack close">
           <h2>{words.say('hive.today.under-way')}</h2>
