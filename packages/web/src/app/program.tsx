@@ -1,4 +1,4 @@
-import { lazy, Suspense, useState } from 'react';
+import { lazy, Suspense, useEffect, useState } from 'react';
 import { Redirect, Route, Switch } from 'wouter';
 import { SpeaksWords, useWords } from '../ui/words-context.tsx';
 import { CatchesFailure } from './catches-failure.tsx';
@@ -15,12 +15,15 @@ const District = lazy(() => import('../district/district.tsx'));
 /** The whole program: who is signed in, and which half is open. */
 export function Program() {
   const { language } = usePreferences();
-  const [session, setSession] = useState<Session | null>(keptSession);
+  const [session, setSession] = useState<Session | null | undefined>();
+  useEffect(() => void keptSession().then(setSession), []);
   return (
     <SpeaksWords language={language} rooms={['always', 'front']}>
       <CatchesFailure>
         <NewVersion />
-        {session ? (
+        {session === undefined ? (
+          <Opening />
+        ) : session ? (
           <Suspense fallback={<Opening />}>
             <Switch>
               <Route path="/">

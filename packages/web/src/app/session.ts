@@ -1,3 +1,5 @@
+import { openDB } from 'idb';
+
 /** Who is signed in on this device. Kept here so that the hive opens without a network. */
 export interface Session {
   readonly person: string;
@@ -8,13 +10,38 @@ export interface Session {
   readonly pack: string;
 }
 
-const key = 'combside.session';
+const shelf = 'session';
+const place = 'signed in';
+
+/**
+ * Does something with the kept session, strictly durable when it returns. Not in localStorage: the browser writes that
+ * some seconds later, and a phone that stopped before would lock its inspector out until the next network.
+ */
+async function keeping<T>(mode: IDBTransactionMode, work: (kept: KeptShelf) => Promise<T>): Promise<T> {
+  const database = await openDB('combside session', 1, { upgrade: (opened) => void opened.createObjectStore(shelf) });
+  try {
+    const transaction = database.transaction(shelf, mode, { durability: 'strict' });
+    const kept = transaction.store as unknown as KeptShelf;
+    const result = await work(kept);
+    await transaction.done;
+    return result;
+  } finally {
+    database.close();
+  }
+}
+
+interface KeptShelf {
+  get(key: string): Promise<unknown>;
+  put(value: unknown, key: string): Promise<unknown>;
+  delete(key: string): Promise<unknown>;
+}
 
 /** The person who signed in last on this device, or null. Works without a network. */
-export function keptSession(): Session | null {
+export async function keptSession(): Promise<Session | null> {
   try {
-    return JSON.parse(localStorage.getItem(key) ?? 'null') as Session | null;
+    return ((await keeping('readonly', (kept) => kept.get(place))) as Session | undefined) ?? null;
   } catch {
+    // A browser that keeps nothing here still lets people sign in.
     return null;
   }
 }
@@ -49,13 +76,13 @@ export async function askWhoIsSignedIn(): Promise<Session | null> {
   const answer = await fetch('/api/me');
   if (!answer.ok) return null;
   const session = (await answer.json()) as Session;
-  localStorage.setItem(key, JSON.stringify(session));
+  await keeping('readwrite', (kept) => kept.put(session, place));
   return session;
 }
 
 /** Signs out. What was recorded stays on the device until it has reached the office. */
 export async function signOut(): Promise<void> {
-  localStorage.removeItem(key);
+  await keeping('readwrite', (kept) => kept.delete(place));
   await fetch('/api/auth/sign-out', {
     method: 'POST',
     headers: { 'content-type': 'application/json' },
