@@ -37,6 +37,7 @@ export const refusals = [
   'casework.refused.visit-ended',
   'casework.refused.visit-running',
   'casework.refused.visit-not-yours',
+  'casework.refused.examination-not-yours',
   'casework.refused.visit-elsewhere',
   'casework.refused.not-in-register',
   'casework.refused.colony-elsewhere',

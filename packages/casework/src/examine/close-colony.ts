@@ -10,7 +10,7 @@ import type { Setting } from '../assess/evidence.ts';
 import { proposeAssessment } from '../assess/propose-assessment.ts';
 import { proposeChange } from '../register/propose-change.ts';
 import { fullClaim, lesserClaim, lookStated, somethingSeen } from './claim.ts';
-import { draftFrom, type Tap } from './draft.ts';
+import { type Draft, draftFrom, type Tap } from './draft.ts';
 import { examinationFrom } from './examination-from-draft.ts';
 
 /**
@@ -117,7 +117,8 @@ export function closeColony(
   return { ...done(proposals, findings), examination: body, assessed };
 }
 
-function lookFor(closing: Closing, draft: ReturnType<typeof draftFrom>) {
+/** What a closing states about the look, from what the draft holds; or why it does not stand. */
+export function lookFor(closing: Closing, draft: Draft) {
   if (closing === 'nothing seen' || closing === 'nothing seen with less') {
     const claim = closing === 'nothing seen' ? fullClaim(draft) : lesserClaim(draft);
     return claim.ok ? { claim: 'nothing seen' as const, look: claim } : claim;

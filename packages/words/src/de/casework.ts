@@ -255,6 +255,8 @@ export const casework = {
   'casework.refused.visit-ended': 'Der Besuch ist beendet. Eine Notiz oder Berichtigung anfügen.',
   'casework.refused.visit-running': 'Der Besuch hat schon begonnen.',
   'casework.refused.visit-not-yours': 'Der Besuch ist für jemand anderen geplant.',
+  'casework.refused.examination-not-yours':
+    'Dieses Volk hat jemand anderes untersucht. Nur diese Person kann es berichtigen; Sie können eine Notiz hinzufügen.',
   'casework.refused.visit-elsewhere': 'Der Besuch gehört zu einem anderen Stand.',
   'casework.refused.not-in-register': 'Das Register hat dafür keinen Eintrag.',
   'casework.refused.colony-elsewhere': 'Dieses Volk steht an einem anderen Stand.',

@@ -248,6 +248,8 @@ export const casework = {
   'casework.refused.visit-ended': 'The visit has ended. Add a note or a correction.',
   'casework.refused.visit-running': 'The visit has begun already.',
   'casework.refused.visit-not-yours': 'The visit is planned for another inspector.',
+  'casework.refused.examination-not-yours':
+    'Somebody else examined this colony. Only they can correct it; you can add a note.',
   'casework.refused.visit-elsewhere': 'The visit belongs to another apiary.',
   'casework.refused.not-in-register': 'The register has no entry for it.',
   'casework.refused.colony-elsewhere': 'This colony stands at another apiary.',
