@@ -1,5 +1,4 @@
-import type { ReactNode } from 'react';
-import { Route, Switch } from 'wouter';
+import { useRoute } from 'wouter';
 import type { Session } from '../app/session.ts';
 import { ApiaryPage } from './apiary-page.tsx';
 import { ColonyPage } from './colony-page.tsx';
@@ -7,44 +6,20 @@ import { OwedList } from './owed-list.tsx';
 import { Places } from './places.tsx';
 import { VisitPage } from './visit-page.tsx';
 
-/** The desk itself: left what is owed, middle the apiaries as list or map, right the one thing chosen as a page. */
+/**
+ * The desk itself: left what is owed, middle the apiaries as list or map, right the one thing chosen as a page. Left and
+ * middle stay as they are while pages come and go.
+ */
 export function Desk({ session }: { readonly session: Session }) {
+  const [isOpen, params] = useRoute(/^[/](?<kind>visit|apiary|colony)[/](?<id>[^/]+)[/]?$/);
+  const id = isOpen ? (params.id ?? null) : null;
   return (
-    <Switch>
-      <Route path="/visit/:id">
-        {({ id }) => (
-          <Parts chosen={id}>
-            <VisitPage key={id} visit={id} />
-          </Parts>
-        )}
-      </Route>
-      <Route path="/apiary/:id">
-        {({ id }) => (
-          <Parts chosen={id}>
-            <ApiaryPage key={id} session={session} apiary={id} />
-          </Parts>
-        )}
-      </Route>
-      <Route path="/colony/:id">
-        {({ id }) => (
-          <Parts chosen={id}>
-            <ColonyPage key={id} colony={id} />
-          </Parts>
-        )}
-      </Route>
-      <Route>
-        <Parts chosen={null} />
-      </Route>
-    </Switch>
-  );
-}
-
-function Parts({ chosen, children }: { readonly chosen: string | null; readonly children?: ReactNode }) {
-  return (
-    <div className={chosen === null ? 'desk-parts' : 'desk-parts open'}>
-      <OwedList chosen={chosen} />
-      <Places chosen={chosen} />
-      {children}
+    <div className={id === null ? 'desk-parts' : 'desk-parts open'}>
+      <OwedList chosen={id} />
+      <Places chosen={id} />
+      {isOpen && id !== null && params.kind === 'visit' && <VisitPage key={id} visit={id} />}
+      {isOpen && id !== null && params.kind === 'apiary' && <ApiaryPage key={id} session={session} apiary={id} />}
+      {isOpen && id !== null && params.kind === 'colony' && <ColonyPage key={id} colony={id} />}
     </div>
   );
 }

@@ -24,8 +24,6 @@ export function Places({ chosen }: PlacesProps) {
   const id = useId();
   const [text, setText] = useState(desk.search);
   const { search } = desk;
-  // With no page open beside it, this is what the screen is about.
-  const Frame = chosen === null ? 'main' : 'section';
   useEffect(() => setText(search), [search]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: only what is typed starts the clock
   useEffect(() => {
@@ -35,7 +33,9 @@ export function Places({ chosen }: PlacesProps) {
   }, [text]);
 
   return (
-    <Frame className="places" aria-labelledby={`${id}-title`}>
+    // With no page open beside it, this is what the screen is about.
+    // biome-ignore lint/a11y/useAriaPropsSupportedByRole: either role is a landmark, and takes its name from the heading
+    <div role={chosen === null ? 'main' : 'region'} className="places" aria-labelledby={`${id}-title`}>
       <header className="places-head">
         <h2 id={`${id}-title`}>{words.say('district.places')}</h2>
         <Choice
@@ -66,6 +66,6 @@ export function Places({ chosen }: PlacesProps) {
       ) : (
         search === '' && <PlacesList chosen={chosen} />
       )}
-    </Frame>
+    </div>
   );
 }

@@ -15,7 +15,7 @@ export function PlanningControls({ address }: { readonly address: PlanningAddres
   const distance = words.unit(usualPlanning.caseWithinMetres.value / 1000, 'km');
   return (
     <section className="planning-controls stack" aria-labelledby={`${id}-title`}>
-      <h3 id={`${id}-title`}>{words.say('planning.settings')}</h3>
+      <h2 id={`${id}-title`}>{words.say('planning.settings')}</h2>
       <div className="stack close">
         <label className="stack close">
           <span>{words.say('planning.rule')}</span>

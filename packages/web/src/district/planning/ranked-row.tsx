@@ -22,11 +22,11 @@ export function RankedRow({ apiary, taken, onTake }: RankedRowProps) {
         <span className="visually-hidden">{words.say('planning.take', { name: apiary.name })}</span>
       </label>
       <div className="stack close">
-        <h4 className="mark">
+        <h3 className="mark">
           <ResultMark result={apiary.mark} />
           <Link href={`/apiary/${apiary.apiary}`}>{apiary.name}</Link>
           <span className="quiet">{apiary.keeperName ?? words.say('district.keeper-unknown')}</span>
-        </h4>
+        </h3>
         {apiary.suspect && (
           <p>
             <strong>{words.say('planning.suspect-here')}</strong>

@@ -84,7 +84,7 @@ export function Round({ session, stops, today, onChange }: RoundProps) {
 
   return (
     <section className="round stack" aria-labelledby={`${id}-title`}>
-      <h3 id={`${id}-title`}>{words.say('planning.round')}</h3>
+      <h2 id={`${id}-title`}>{words.say('planning.round')}</h2>
       {told && (
         <p role={told.ok ? 'status' : 'alert'} className={told.ok ? 'round-done' : 'caution'}>
           {told.text}

@@ -1,0 +1,370 @@
+import { readFile } from 'node:fs/promises';
+import type { Page } from '@playwright/test';
+import { doubleTheText, expect, expectNoAxeViolations, picture, test } from './journey.ts';
+
+const password = 'quillmoor-comb-7';
+
+async function signIn(page: Page, email: string): Promise<void> {
+  await page.goto('/');
+  await page.getByLabel(/^E-Mail$/i).fill(email);
+  await page.getByLabel(/^Pass/).fill(password);
+  await page.getByRole('button', { name: /^(Sign in|Anmelden)$/ }).click();
+}
+
+/** The number that stands in a row of the figures. */
+async function figure(page: Page, row: string): Promise<number> {
+  const link = page.getByRole('row', { name: row, exact: false }).getByRole('link').first();
+  return Number((await link.textContent())?.replaceAll(',', ''));
+}
+
+/** Colony opened and nothing seen, in two taps. */
+async function nothingSeen(page: Page, label: string): Promise<void> {
+  await page.getByRole('button', { name: /^(Nothing seen|No scale)/ }).click();
+  await page.getByRole('button', { name: `Close colony ${label}` }).click();
+  await expect(page.getByRole('radio', { name: 'Plan' })).toBeVisible();
+}
+
+test('a round planned at the desk stands on the phone’s Today, is made without a network, and the figures change', async ({
+  page,
+  browser,
+  server,
+}) => {
+  test.setTimeout(300_000);
+  // The phone is there before the round is.
+  const pocket = await browser.newContext({
+    baseURL: server.address,
+    viewport: { width: 390, height: 844 },
+    deviceScaleFactor: 2,
+    hasTouch: true,
+    isMobile: true,
+    locale: 'en-GB',
+    timezoneId: 'Europe/Berlin',
+  });
+  const phone = await pocket.newPage();
+  await signIn(phone, 'tobin@quillmoor.example');
+  await phone.getByRole('link', { name: 'At the hive' }).click();
+  await expect(phone.getByText('1 visit planned')).toBeVisible({ timeout: 60_000 });
+  await expect(phone.getByText('at the office')).toBeVisible({ timeout: 60_000 });
+  await phone.evaluate(async () => void (await navigator.serviceWorker.ready));
+  await phone.reload();
+  await expect.poll(() => phone.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
+  await pocket.setOffline(true);
+
+  // The desk: what is owed by time, the apiaries beside it.
+  await signIn(page, 'wilda@quillmoor.example');
+  await expect(page.getByRole('heading', { name: 'What is owed' })).toBeVisible({ timeout: 60_000 });
+  await expect(page.getByRole('heading', { name: /^Late/ })).toBeVisible();
+  await expect(page.getByRole('heading', { name: /^Today/ })).toBeVisible();
+  await expect(page.getByRole('link', { name: /^Hazel Bank Planned/ })).toBeVisible();
+  await expect(page.getByRole('link', { name: /^Alder Holt suspect/ })).toBeVisible();
+  await picture(page, 'desk');
+  await expectNoAxeViolations(page);
+
+  // Figures as they are before.
+  await page.getByRole('link', { name: 'Figures' }).click();
+  const row = 'Examinations, every brood frame';
+  await expect(page.getByRole('row', { name: row })).toBeVisible({ timeout: 30_000 });
+  await expect(page.locator('.month-plot svg')).toBeVisible();
+  const before = await figure(page, row);
+  expect(before).toBeGreaterThan(100);
+  await picture(page, 'figures');
+  await expectNoAxeViolations(page);
+
+  // Each number opens its records, which are as many as it says; both are saved as CSV.
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save the figures as CSV' }).click();
+  const saved = await readFile(await (await download).path(), 'utf8');
+  expect(saved).toContain(`examinations|full,"Examinations, every brood frame",${before},`);
+  const suspected = await figure(page, 'American foulbrood: colonies, every brood frame');
+  expect(suspected).toBeGreaterThan(0);
+  await page.getByRole('row', { name: 'American foulbrood: colonies, every brood frame' }).getByRole('link').click();
+  await expect(page.getByRole('heading', { name: /records?$/ })).toBeVisible();
+  // Colonies suspected at several looks stand there several times.
+  const colonies = await page
+    .getByRole('row')
+    .evaluateAll(
+      (rows) => new Set(rows.slice(1).map((one) => one.querySelectorAll('a')[1]?.getAttribute('href'))).size,
+    );
+  expect(colonies).toBe(suspected);
+  await picture(page, 'figure-records');
+  await expectNoAxeViolations(page);
+  await page
+    .getByRole('row', { name: /Alder Holt/ })
+    .getByRole('link', { name: 'Alder Holt' })
+    .click();
+  await expect(page.getByRole('heading', { level: 2, name: 'Alder Holt' })).toBeVisible();
+  await expect(page.getByText('send a specimen to the laboratory').first()).toBeVisible();
+  await picture(page, 'apiary-page');
+  await expectNoAxeViolations(page);
+
+  // Somebody telephones about another apiary: written down, it waits for a day.
+  await page.getByLabel('Search apiaries, keepers, colonies, addresses, numbers').fill('mallow garth');
+  await page.getByRole('link', { name: /^Mallow Garth Apiary/ }).click();
+  await page.getByText('Somebody asks for a visit').click();
+  await page.getByRole('radio', { name: 'asked for by the keeper' }).click();
+  await page.getByRole('button', { name: 'Write it down' }).click();
+  await expect(page.getByText(/Written down/)).toBeVisible();
+  await expect(page.getByRole('heading', { name: /^Without a day/ })).toBeVisible({ timeout: 30_000 });
+
+  // The ranking says why; a weight of nothing changes it, and the address keeps it.
+  await page.getByRole('link', { name: 'Planning' }).click();
+  const hazel = page.getByRole('article', { name: 'Hazel Bank' });
+  await expect(hazel).toContainText('bees or combs went between here and Thyme Dell');
+  await expect(hazel).toContainText('Open 6 of 6 colonies');
+  await expect(hazel).toContainText('Chance to find one diseased colony: 80%');
+  await expect(page.getByRole('article').first()).toHaveAccessibleName('Hazel Bank');
+  await page.getByLabel('Bees or combs to or from a suspicion').fill('0');
+  await expect(hazel).not.toContainText('bees or combs went');
+  await expect(page).toHaveURL(/weights=40%2C30%2C30%2C0%2C/);
+  await page.reload();
+  await expect(page.getByLabel('Bees or combs to or from a suspicion')).toHaveValue('0');
+  await page.getByRole('button', { name: 'Back to the usual points' }).click();
+  await page.getByLabel('How many colonies to open').selectOption({ label: 'one in twenty, ten at least' });
+  await expect(page.getByText(/Florida Administrative Code/)).toBeVisible();
+  await page.getByLabel('How many colonies to open').selectOption({ label: 'all of ten or fewer, half of more' });
+
+  // The round: the asked-for visit and one more, for Tobin, today.
+  const garth = page.getByRole('article', { name: 'Mallow Garth' });
+  await expect(garth).toContainText('a visit was asked for');
+  await page.getByLabel('Take into the round: Mallow Garth').check();
+  await page.getByLabel('Take into the round: Bramble Lea').check();
+  await expect(page.getByRole('combobox', { name: 'Reason at Mallow Garth' })).toHaveValue('request');
+  await expect(page.getByRole('combobox', { name: 'Reason at Bramble Lea' })).toHaveValue('contact');
+  await expect(page.getByRole('button', { name: 'Choose an inspector first' })).toBeDisabled();
+  await page.getByRole('combobox', { name: 'Inspector', exact: true }).selectOption({ label: 'Tobin Vexley' });
+  await page.getByLabel('Arrives at the first at').fill('15:00');
+  await picture(page, 'planning');
+  await expectNoAxeViolations(page);
+  await page.getByRole('button', { name: 'Put these 2 visits on the Today of Tobin Vexley' }).click();
+  await expect(page.getByText(/^2 visits planned for Tobin Vexley.*At the office[.]$/)).toBeVisible({
+    timeout: 60_000,
+  });
+  await expect(garth).toContainText(/Planned for .*15:00, Tobin Vexley/);
+  await expect(garth).not.toContainText('a visit was asked for');
+
+  // The phone has no network: nothing yet. It finds one, then loses it again, and the round is there.
+  await expect(phone.getByText('1 visit planned')).toBeVisible();
+  await pocket.setOffline(false);
+  await expect(phone.getByText('3 visits planned')).toBeVisible({ timeout: 60_000 });
+  await pocket.setOffline(true);
+  await phone.reload();
+  await expect(phone.getByText('no signal')).toBeVisible();
+  await expect(phone.getByRole('link', { name: /^Mallow Garth/ })).toContainText('asked for by the keeper');
+  await picture(phone, 'round-on-the-phone');
+
+  // The visit is made without a network; what the looks could find so far stands beside the number opened.
+  await phone.getByRole('link', { name: /^Mallow Garth/ }).click();
+  await phone.getByRole('button', { name: '3, as registered' }).click();
+  await phone.getByRole('radio', { name: 'with consent', exact: true }).click();
+  await phone.getByRole('button', { name: 'keeper', exact: true }).click();
+  await phone.getByRole('button', { name: 'Start the visit' }).click();
+  await expect(phone.getByText('0 of 3')).toBeVisible();
+  for (const label of ['1', '2', '3']) {
+    await phone.getByRole('button', { name: `Open colony ${label}` }).click();
+    await nothingSeen(phone, label);
+    if (label === '1') {
+      // One of three opened in full, 8 times in 10: 27 of 100.
+      await expect(phone.getByText('Opened so far: chance 27% to have found one diseased colony')).toBeVisible();
+      await picture(phone, 'chance-so-far');
+      await expectNoAxeViolations(phone);
+    }
+  }
+  await phone.getByRole('link', { name: 'End the visit' }).click();
+  const cleanDown = phone.getByRole('link', { name: 'Clean down before you leave' });
+  if (await cleanDown.isVisible()) {
+    await cleanDown.click();
+    for (const name of ['Changed', 'Flamed', 'Wiped']) {
+      await phone.getByRole('radio', { name, exact: true }).first().click();
+    }
+    await phone.getByRole('button', { name: 'Keep and go on' }).click();
+  }
+  await phone.getByRole('button', { name: 'End it and make the written result' }).click();
+  await expect(phone.getByRole('heading', { name: 'Written result' })).toBeVisible();
+
+  // At the desk the figures change by themselves when the phone finds a network.
+  await page.getByRole('link', { name: 'Figures' }).click();
+  await expect(page.getByRole('row', { name: row })).toBeVisible();
+  expect(await figure(page, row)).toBe(before);
+  await pocket.setOffline(false);
+  await expect.poll(() => figure(page, row), { timeout: 90_000 }).toBe(before + 3);
+  await page.getByRole('link', { name: 'Desk' }).click();
+  await page
+    .getByRole('link', { name: /^Mallow Garth Ended.*3 nothing seen/s })
+    .first()
+    .click();
+  await expect(page.getByText('Reason: asked for by the keeper')).toBeVisible();
+  await picture(page, 'visit-page');
+  await expectNoAxeViolations(page);
+  await pocket.close();
+});
+
+test('the map draws what the list says, by pointer and by keyboard, and its land without a network', async ({
+  page,
+  context,
+}) => {
+  test.setTimeout(180_000);
+  await signIn(page, 'wilda@quillmoor.example');
+  await page.getByRole('radio', { name: 'Map' }).click();
+  await expect(page).toHaveURL(/show=map/);
+  const frame = page.locator('.map-frame');
+  await expect(frame).toHaveAttribute('data-shown', '59', { timeout: 60_000 });
+  await expect(page.getByText(/^59 apiaries in this window[.] Suspicions at \d+ of them[.]$/)).toBeVisible();
+  await expect(page.getByText('1 apiary has no position and stands in the list only.')).toBeVisible();
+
+  // Not `load`, but what was really drawn.
+  const drawn = (layer: string) =>
+    frame.evaluate((element, name) => {
+      const { map } = element as unknown as {
+        map: { queryRenderedFeatures(options: object): { properties: object }[] };
+      };
+      return map.queryRenderedFeatures({ layers: [name] }).map((one) => one.properties as Record<string, unknown>);
+    }, layer);
+  await expect.poll(async () => (await drawn('marks')).length, { timeout: 30_000 }).toBe(59);
+  const marks = await drawn('marks');
+  const listed = (await (await page.request.get('/api/apiaries?limit=500')).json()) as {
+    apiaries: { name: string; mark: string | null; latitude: number | null }[];
+  };
+  const suspects = listed.apiaries.filter((one) => one.mark === 'suspect' && one.latitude !== null);
+  expect(suspects.map((one) => one.name)).toContain('Thyme Dell');
+  expect(
+    marks
+      .filter((one) => one.image === 'mark suspect')
+      .map((one) => one.name)
+      .sort(),
+  ).toEqual(suspects.map((one) => one.name).sort());
+  await picture(page, 'map');
+  await expectNoAxeViolations(page);
+
+  // A mark opens its page.
+  const at = await frame.evaluate((element) => {
+    const { map } = element as unknown as {
+      map: {
+        queryRenderedFeatures(
+          options: object,
+        ): { properties: { name: string }; geometry: { coordinates: [number, number] } }[];
+        project(at: [number, number]): { x: number; y: number };
+      };
+    };
+    const one = map.queryRenderedFeatures({ layers: ['marks'] }).find((mark) => mark.properties.name === 'Thyme Dell');
+    return one ? map.project(one.geometry.coordinates) : null;
+  });
+  const box = await frame.boundingBox();
+  if (!at || !box) throw new Error('Thyme Dell is not on the map');
+  await page.mouse.click(box.x + at.x, box.y + at.y);
+  await expect(page.getByRole('heading', { level: 2, name: 'Thyme Dell' })).toBeVisible();
+  await expect(page).toHaveURL(/apiary.*show=map/);
+  await expect.poll(async () => (await drawn('chosen')).length).toBe(1);
+  await picture(page, 'map-beside-page');
+  await expectNoAxeViolations(page);
+
+  // Keyboard: the map itself has the focus, and takes plus and minus.
+  const zoom = () => frame.evaluate((element) => (element as unknown as { map: { getZoom(): number } }).map.getZoom());
+  const before = await zoom();
+  await page.locator('.map-frame canvas').focus();
+  await page.keyboard.press('-');
+  await expect.poll(zoom).toBeLessThan(before);
+  for (let step = 0; step < 5; step++) {
+    await page.keyboard.press('-');
+    await page.waitForTimeout(400);
+  }
+  await expect.poll(async () => (await drawn('land')).length, { timeout: 30_000 }).toBeGreaterThan(0);
+
+  // Without a network land and borders are still there; the page says that the apiaries may be older.
+  await page.evaluate(async () => void (await navigator.serviceWorker.ready));
+  await page.reload();
+  await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
+  await context.setOffline(true);
+  await page.reload();
+  await expect(page.getByText('No connection: these are the apiaries as last fetched.')).toBeVisible({
+    timeout: 60_000,
+  });
+  await expect.poll(async () => (await drawn('land')).length, { timeout: 30_000 }).toBeGreaterThan(0);
+  await picture(page, 'map-without-network');
+  await context.setOffline(false);
+});
+
+test('anything is found and opened by keyboard alone', async ({ page }) => {
+  await signIn(page, 'wilda@quillmoor.example');
+  const search = page.getByLabel('Search apiaries, keepers, colonies, addresses, numbers');
+  await expect(search).toBeVisible({ timeout: 60_000 });
+  for (let step = 0; step < 60; step++) {
+    if (await search.evaluate((element) => element === document.activeElement)) break;
+    await page.keyboard.press('Tab');
+  }
+  await page.keyboard.type('hazel 3');
+  await expect(page).toHaveURL(/search=hazel/);
+  const hit = page.getByRole('link', { name: /^Colony 3 Colony.*Hazel Bank/s });
+  await expect(hit).toBeVisible();
+  await page.keyboard.press('Tab');
+  await expect(hit).toBeFocused();
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('heading', { level: 2, name: 'Colony 3' })).toBeVisible();
+  await expect(page).toHaveURL(/colony.*search=hazel/);
+  await expect(search).toHaveValue('hazel 3');
+  await picture(page, 'colony-page');
+  await expectNoAxeViolations(page);
+  await page.getByRole('link', { name: 'At Hazel Bank', exact: true }).press('Enter');
+  await expect(page.getByRole('heading', { level: 2, name: 'Hazel Bank' })).toBeVisible();
+  await expect(page.getByText(/nuclei, sold, from Thyme Dell to here/)).toBeVisible();
+});
+
+test('an office in which nothing stands yet says so', async ({ page }) => {
+  const empty: Record<string, object> = {
+    owed: { visits: [], more: false, duties: [], now: '2027-05-04T08:00:00.000Z', position: 0 },
+    apiaries: { apiaries: [], next: null },
+    visits: { visits: [], next: null },
+    planning: { apiaries: [], ranked: 0, today: '2027-05-04', position: 0 },
+    figures: { figures: [], from: '2026-05-04', to: '2027-05-04', countedAt: '2027-05-04T08:00:00.000Z', position: 0 },
+    'map/extent': { box: null, unplaced: 0 },
+    map: { points: [], heaps: [], apiaries: 0 },
+  };
+  for (const [name, body] of Object.entries(empty)) {
+    await page.route(new RegExp(`/api/${name}([?]|$)`), (route) => route.fulfill({ json: body }));
+  }
+  await signIn(page, 'wilda@quillmoor.example');
+  await expect(page.getByText('Nothing is owed.')).toBeVisible({ timeout: 60_000 });
+  await expect(page.getByText('No apiary is on the register yet. The first one appears here by itself.')).toBeVisible();
+  await picture(page, 'empty-desk');
+  await expectNoAxeViolations(page);
+  await page.getByRole('radio', { name: 'Map' }).click();
+  await expect(page.getByText('No apiary in this window.')).toBeVisible({ timeout: 60_000 });
+  await picture(page, 'empty-map');
+  await expectNoAxeViolations(page);
+  await page.getByRole('link', { name: 'Planning' }).click();
+  await expect(page.getByText('No apiary is on the register yet.')).toBeVisible();
+  await picture(page, 'empty-planning');
+  await expectNoAxeViolations(page);
+  await page.getByRole('link', { name: 'Figures' }).click();
+  await expect(page.getByText(/no colony was looked at/)).toBeVisible();
+  await picture(page, 'empty-figures');
+  await expectNoAxeViolations(page);
+});
+
+test('desk, planning and figures stand in German, at twice the text, and narrow', async ({ page }) => {
+  await page.addInitScript(() => localStorage.setItem('combside.preferences', JSON.stringify({ language: 'de' })));
+  await signIn(page, 'wilda@quillmoor.example');
+  await expect(page.getByRole('heading', { name: 'Was ansteht' })).toBeVisible({ timeout: 60_000 });
+  await picture(page, 'de-desk');
+  await expectNoAxeViolations(page);
+  const fits = () => page.evaluate(() => document.documentElement.scrollWidth <= document.documentElement.clientWidth);
+  for (const [link, heading, name, shown] of [
+    ['Planung', 'Planung', 'planning', /Bienenständen, die meisten Punkte zuerst/],
+    ['Zahlen', 'Zahlen', 'figures', /voll durchgesehenen Völkern/],
+  ] as const) {
+    await page.getByRole('link', { name: link, exact: true }).click();
+    await expect(page.getByRole('heading', { level: 2, name: heading })).toBeVisible();
+    await expect(page.getByText(shown).first()).toBeVisible({ timeout: 30_000 });
+    await picture(page, `de-${name}`);
+    await expectNoAxeViolations(page);
+    await page.setViewportSize({ width: 390, height: 844 });
+    expect(await fits(), `${name} sticks out sideways on a narrow screen`).toBe(true);
+    await picture(page, `de-${name}-narrow`);
+    await page.setViewportSize({ width: 1440, height: 900 });
+  }
+  await page.getByRole('link', { name: 'Schreibtisch' }).click();
+  await doubleTheText(page);
+  await page.waitForTimeout(300);
+  expect(await fits(), 'the desk sticks out sideways at twice the text').toBe(true);
+  await picture(page, 'de-desk-double');
+  await expectNoAxeViolations(page);
+});
