@@ -55,6 +55,7 @@ export const refusals = [
   'casework.refused.same-district',
   'casework.refused.movement-nowhere',
   'casework.refused.reason-missing',
+  'casework.refused.note-empty',
   'casework.refused.round-empty',
   'casework.refused.other-district',
   'casework.refused.not-two-records',

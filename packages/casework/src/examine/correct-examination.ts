@@ -12,6 +12,7 @@ import { proposeAssessment } from '../assess/propose-assessment.ts';
 import { type Closing, lookFor } from './close-colony.ts';
 import { draftFrom, type Tap } from './draft.ts';
 import { examinationFrom } from './examination-from-draft.ts';
+import { sameWritten } from './what-changed.ts';
 
 export interface CorrectExamination {
   /** Starting from `tapsFromExamination`. */
@@ -97,7 +98,7 @@ export function correctExamination(
   const latest = colony.assessments.find((one) => one.body.examination === input.corrects);
   const sameSuspicion =
     latest?.body.result === concluded.body.result && sameWords(latest.body.suspected, concluded.body.suspected);
-  if (same(body, sealed.body) && sameSuspicion) return refused('casework.refused.nothing-changed');
+  if (sameWritten(body, sealed.body) && sameSuspicion) return refused('casework.refused.nothing-changed');
 
   const corrected: Proposal<CorrectionBody> = {
     kind: correction.kind,
@@ -126,14 +127,4 @@ function withoutLaterLooks(colony: ColonyState, examinationId: string, observedA
 
 function sameWords(a: readonly string[], b: readonly string[]): boolean {
   return a.length === b.length && a.every((one) => b.includes(one));
-}
-
-/** Whether two values say the same, whatever the order of their fields. */
-function same(a: unknown, b: unknown): boolean {
-  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return a === b;
-  const keys = Object.keys(a);
-  return (
-    keys.length === Object.keys(b).length &&
-    keys.every((key) => same((a as Record<string, unknown>)[key], (b as Record<string, unknown>)[key]))
-  );
 }

@@ -111,6 +111,7 @@ test('a draft is prefilled with hive type and brood frames present, and with not
     measurements: [],
     remarks: '',
     suspects: [],
+    correctionReason: '',
     photographs: [],
     unread: [],
   });

@@ -69,6 +69,8 @@ export type Tap =
   | { readonly tap: 'comb changes'; readonly answer: Asked }
   | { readonly tap: 'measurement'; readonly what: string; readonly value: number | null }
   | { readonly tap: 'remark'; readonly text: string }
+  /** Of a correction: why. */
+  | { readonly tap: 'reason'; readonly text: string }
   /** What the inspector would suspect on closing; the suspicion itself is made by closing. */
   | { readonly tap: 'suspects'; readonly conditions: readonly string[] }
   | { readonly tap: 'photograph'; readonly photograph: PhotographReference }
@@ -109,6 +111,8 @@ export interface Draft {
   readonly remarks: string;
   /** Conditions that closing would put under suspicion, by id. */
   readonly suspects: readonly string[];
+  /** Why a sealed examination is corrected; empty in every other draft. */
+  readonly correctionReason: string;
   readonly photographs: readonly PhotographReference[];
   /** Taps that this program could not read (written by another version); kept, counted, never dropped in silence. */
   readonly unread: readonly { readonly index: number; readonly why: Refused }[];
@@ -150,6 +154,7 @@ function untouched(colony: ColonyState): Draft {
     measurements: [],
     remarks: '',
     suspects: [],
+    correctionReason: '',
     photographs: [],
     unread: [],
   };
@@ -191,7 +196,7 @@ export function addTap(
   const next = after(draft, tap);
   if ('reason' in next) return next;
   // Typing goes letter by letter; to undo, it is one tap.
-  const typing = tap.tap === 'remark' && taps.at(-1)?.tap === 'remark';
+  const typing = (tap.tap === 'remark' || tap.tap === 'reason') && taps.at(-1)?.tap === tap.tap;
   return { ok: true, taps: [...(typing ? taps.slice(0, -1) : taps), tap], draft: { ...next, unread: draft.unread } };
 }
 
@@ -324,6 +329,9 @@ function after(draft: Draft, tap: Tap): Draft | Refused {
     case 'remark':
       if (tap.text.length > 5000) return outOfRange('characters', 0, 5000);
       return { ...draft, remarks: tap.text };
+    case 'reason':
+      if (tap.text.length > 500) return outOfRange('characters', 0, 500);
+      return { ...draft, correctionReason: tap.text };
     case 'suspects': {
       const stranger = tap.conditions.find((one) => !(diseases as readonly string[]).includes(one));
       if (stranger !== undefined) return refused('casework.refused.unknown-condition', { condition: stranger });

@@ -67,6 +67,34 @@ export const casework = {
   'casework.answer.not known': 'nicht bekannt',
   'casework.answer.not asked': 'nicht gefragt',
 
+  'casework.correction.by': 'Berichtigt von {name}, {when}: {reason}',
+  'casework.correction.stands': 'Oben steht, wie es jetzt gilt. Beides bleibt geschrieben.',
+  'casework.correction.line': '{what}: war {before}, ist {after}',
+  'casework.correction.changed': '{what}: geändert',
+  'casework.correction.nothing-said': 'nicht angegeben',
+  'casework.correction.result': 'Ergebnis',
+  'casework.correction.claim': 'Beim Schließen erklärt',
+  'casework.correction.claim.nothing seen': 'nichts gesehen',
+  'casework.correction.claim.signs seen': 'Zeichen gesehen',
+  'casework.correction.claim.not judged': 'nicht beurteilt',
+  'casework.correction.hiveState': 'Diese Beute',
+  'casework.correction.depth': 'Wie gründlich',
+  'casework.correction.boxes': 'Angesehene Waben',
+  'casework.correction.box': '{seen} von {held} in {box}, {sides}',
+  'casework.correction.beesShaken': 'Bienen',
+  'casework.correction.light': 'Licht',
+  'casework.correction.hold': 'Haltung der Wabe',
+  'casework.correction.sealedBroodCombSides': 'Verdeckelte Brut, Wabenseiten',
+  'casework.correction.ropeTests': 'Streichholzproben',
+  'casework.correction.tests': 'Am Stand abgelesene Tests',
+  'casework.correction.medicines': 'Behandelt mit Arzneimitteln',
+  'casework.correction.combChanges': 'Waben erneuert',
+  'casework.correction.measurements': 'Messungen',
+  'casework.correction.remarks': 'Bemerkungen',
+  'casework.correction.photographs': 'Fotos',
+  'casework.notes': 'Notizen',
+  'casework.note.by': '{name}, {when}',
+
   'casework.claim.full':
     'Nichts gesehen: {frames, plural, one {die # Brutwabe} other {alle # Brutwaben}}, beide Seiten, abgestoßen',
   'casework.claim.full-dead-hive':
@@ -276,6 +304,7 @@ export const casework = {
   'casework.refused.movement-nowhere':
     'Eine Bewegung braucht einen Ort, von dem oder zu dem sie ging, und beide sind verschieden.',
   'casework.refused.same-district': 'Der Stand gehört schon zu {district}.',
+  'casework.refused.note-empty': 'Zuerst die Notiz schreiben.',
   'casework.refused.reason-missing': 'Den Grund angeben.',
   'casework.refused.round-empty': 'Mindestens einen Bienenstand für die Tour wählen.',
 
