@@ -44,6 +44,34 @@ function hold(person: string): Held {
   return mine;
 }
 
+/** So long what was written may take to reach the office after its screen was left, in milliseconds. */
+const lingers = 20_000;
+
+/** Closes the store once nobody holds it, but not before what was written there has been sent, or that takes too long. */
+async function letGo(mine: Held): Promise<void> {
+  if (mine.holders > 0) return;
+  const device = await mine.opened.catch(() => null);
+  if (device) await sent(device);
+  if (mine.holders > 0) return;
+  if (held === mine) held = null;
+  device?.close();
+}
+
+function sent(device: Device): Promise<void> {
+  return new Promise((resolve) => {
+    const done = () => {
+      clearTimeout(timer);
+      stop();
+      resolve();
+    };
+    const timer = setTimeout(done, lingers);
+    const stop = device.sync.subscribe(() => {
+      if (device.sync.status().waiting === 0) done();
+    });
+    if (device.sync.status().waiting === 0) done();
+  });
+}
+
 /**
  * Opens the desk's store while a screen that writes is in sight: one for all such screens, let go of with the last of
  * them. Screens that only read the office never need it.
@@ -58,12 +86,7 @@ export function useDeskDevice(session: Session): DeskDevice {
     return () => {
       mine.watchers.delete(setNow);
       mine.holders -= 1;
-      if (mine.holders > 0) return;
-      if (held === mine) held = null;
-      void mine.opened.then(
-        (device) => device.close(),
-        () => undefined,
-      );
+      void letGo(mine);
     };
   }, [session.person]);
   return now;

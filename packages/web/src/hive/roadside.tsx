@@ -98,6 +98,7 @@ export function Roadside() {
         </>
       }
     >
+      <p className="caution">{words.say('roadside.safety')}</p>
       <section className="stack close" aria-labelledby="where-title">
         <h2 id="where-title">{words.say('roadside.where')}</h2>
         <div role="status" className="stack close">
@@ -142,7 +143,6 @@ export function Roadside() {
           onChange={(event) => setDirections(event.currentTarget.value)}
         />
       </label>
-      <p className="caution">{words.say('roadside.safety')}</p>
     </Screen>
   );
 }

@@ -11,6 +11,7 @@ import { useWords } from '../../ui/words-context.tsx';
 import { useAsked } from '../use-office.ts';
 import { Page } from './page.tsx';
 import { ChangeForm, Contested, History, WritingStatus } from './record-parts.tsx';
+import { useCalmArrivals } from './use-calm-arrivals.ts';
 import { useWriting } from './use-writing.ts';
 
 const changeable = [
@@ -24,10 +25,8 @@ const changeable = [
 /** A keeper with the apiaries, and everything that was written about the person. */
 export function KeeperRecord({ session, keeper }: { readonly session: Session; readonly keeper: string }) {
   const words = useWords();
-  const asked = useAsked<KeeperPage>(
-    `/api/keepers/${keeper}`,
-    (event) => event.about.id === keeper || event.about.type === 'apiary',
-  );
+  const asked = useAsked<KeeperPage>(`/api/keepers/${keeper}`, (event) => event.about.id === keeper);
+  useCalmArrivals((event) => event.about.type === 'apiary' || event.kind === 'merge', asked.again);
   const writing = useWriting(session);
   const { answer } = asked;
   const body = answer?.keeper.keeper.current?.body;

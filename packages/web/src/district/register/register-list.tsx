@@ -1,4 +1,5 @@
 import type { Apiaries, ApiaryLine } from '@combside/contract/apiaries';
+import type { LiveEvent } from '@combside/contract/live';
 import type { KeeperLine, Keepers, RegisterHits } from '@combside/contract/register';
 import { useEffect, useId, useState } from 'react';
 import { Link } from 'wouter';
@@ -6,10 +7,18 @@ import { Button } from '../../ui/button.tsx';
 import { useWords } from '../../ui/words-context.tsx';
 import { useAsked } from '../use-office.ts';
 import { RegisterTabs } from './register-tabs.tsx';
+import { useCalmArrivals } from './use-calm-arrivals.ts';
 
 interface RegisterListProps {
   readonly of: 'apiaries' | 'keepers';
   readonly chosen: string | null;
+}
+
+/** Whether an arrival may change what the lists show. */
+function isOfRegister({ about, kind }: LiveEvent): boolean {
+  return (
+    (about.type === 'keeper' || about.type === 'apiary') && ['keeper', 'apiary', 'merge', 'erasure'].includes(kind)
+  );
 }
 
 /** A question is asked once the keys have rested so long, in milliseconds. */
@@ -26,7 +35,10 @@ export function RegisterList({ of, chosen }: RegisterListProps) {
     return () => clearTimeout(timer);
   }, [typed]);
   return (
-    <nav className="office-list" aria-label={words.say('register.title')}>
+    <nav
+      className={`office-list register-list${chosen && asked === '' ? ' behind' : ''}`}
+      aria-label={words.say('register.title')}
+    >
       <RegisterTabs at={of} />
       <label className="stack close" htmlFor={id}>
         {words.say('register.search')}
@@ -53,8 +65,9 @@ function Found({ text, chosen }: { readonly text: string; readonly chosen: strin
   const words = useWords();
   const { answer, state, again } = useAsked<RegisterHits>(
     `/api/register/search?text=${encodeURIComponent(text)}`,
-    (event) => event.about.id === chosen,
+    () => false,
   );
+  useCalmArrivals(isOfRegister, again);
   return (
     <>
       <Trouble state={state} again={again} />
@@ -177,7 +190,8 @@ function useLines<Page extends { readonly next: string | null }, Line>(
   field: keyof Page,
   key: (line: Line) => string,
 ) {
-  const first = useAsked<Page>(`${address}?limit=60`, (event) => ['apiary', 'keeper'].includes(event.about.type));
+  const first = useAsked<Page>(`${address}?limit=60`, () => false);
+  useCalmArrivals(isOfRegister, first.again);
   const [later, setLater] = useState<{ lines: Line[]; next: string | null } | null>(null);
   const next = later ? later.next : (first.answer?.next ?? null);
   const top = (first.answer?.[field] ?? []) as readonly Line[];

@@ -1,0 +1,203 @@
+import { readFile } from 'node:fs/promises';
+import type { Page } from '@playwright/test';
+import { expect, expectNoAxeViolations, picture, test } from './journey.ts';
+
+const password = 'quillmoor-comb-7';
+const phoneSize = { width: 390, height: 844 };
+const deskSize = { width: 1440, height: 900 };
+
+async function signIn(page: Page, email: string): Promise<void> {
+  await page.goto('/');
+  await page.getByLabel('E-mail').fill(email);
+  await page.getByLabel('Password').fill(password);
+  await page.getByRole('button', { name: 'Sign in' }).click();
+  await expect(page.getByRole('link', { name: 'Register', exact: true })).toBeVisible({ timeout: 30_000 });
+}
+
+async function open(page: Page, tab: string): Promise<void> {
+  await page.getByRole('navigation', { name: 'Register' }).getByRole('link', { name: tab, exact: true }).click();
+}
+
+async function choose(page: Page, name: string, buffer: Buffer): Promise<void> {
+  await page.getByLabel('Choose a file').setInputFiles({ name, mimeType: 'text/csv', buffer });
+}
+
+/** Everything an invented office ever did to a file: old encoding, other separator, open quotes, mixed-up columns. */
+const hostile = Buffer.from(
+  [
+    'Imker-Nr.;Name;Telefon;Standort;Breite;Länge;Völker;Bestätigt am;Bemerkung',
+    'K-1;Jörg Müßig;030 / 111 22 33;Obere Weide;56,101;3,201;7;4.5.2026;',
+    'K-2;"Ann; ""die Große""";;Untere Weide;56,102;3,202;12;5.5.2026;',
+    'K-3;Ben Öd;;Hang;3,203;156,1;4;6.5.2026;',
+    'K-4;Cora Tal;;Talgrund;56,104;;viele;31.4.2026;',
+    'K-5;Dora "offen;;Furt;0;0;2;;',
+    '',
+    ';;;;;;;;nur eine Bemerkung',
+    'K-1;Jörg Müssig;030 / 111 22 33;Obere Weide;56,101;3,201;7;;',
+    'K-6;"nie geschlossen;;Bach;56,106;3,206;1;;',
+    "K-7;'=SUMME(A1);;Steg;56,107;3,207;1;;",
+  ].join('\r\n'),
+  'latin1',
+);
+
+const clean = Buffer.from(
+  [
+    'keeper number,keeper name,telephone,apiary name,latitude,longitude,colonies',
+    'N-1,Ansel Wether,030 555 1111,North Lea,56.3001,3.4001,5',
+    'N-2,Bryony Wether,030 555 2222,South Lea,56.3101,3.4101,6',
+    ',Ansel Wethr,+49 30 5551111,North Ley,56.3002,3.4001,',
+  ].join('\n'),
+);
+
+test('the register is searched, a record changed with its reason, and the change stands in its history', async ({
+  page,
+}) => {
+  await signIn(page, 'wilda@quillmoor.example');
+  await page.getByRole('link', { name: 'Register', exact: true }).click();
+  await expect(page.getByRole('list', { name: 'Apiaries' }).getByRole('link').first()).toBeVisible();
+  await picture(page, 'register');
+  await expectNoAxeViolations(page);
+
+  await page.getByRole('searchbox').fill('bank hazel');
+  await page.getByRole('link', { name: /^Hazel Bank/ }).click();
+  await expect(page.getByRole('heading', { name: 'Hazel Bank' })).toBeVisible();
+  await expect(page.getByText(/to within \d+\sm; (measured on site|from a map|told)/)).toBeVisible();
+
+  await page.getByRole('button', { name: 'Change this record' }).click();
+  await page.getByLabel('Colonies registered').fill('9');
+  await page.getByLabel('Why (stays with the change)').fill('three nuclei made in May');
+  await picture(page, 'register-change');
+  await expectNoAxeViolations(page);
+  await page.getByRole('button', { name: 'Write the change' }).click();
+  await expect(page.getByText('9 colonies registered')).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByText('Colonies registered: 6 → 9')).toBeVisible();
+  await expect(page.getByText('Why: three nuclei made in May')).toBeVisible();
+  await picture(page, 'register-apiary');
+  await expectNoAxeViolations(page);
+  await page.setViewportSize(phoneSize);
+  await picture(page, 'register-apiary-narrow');
+  await expectNoAxeViolations(page);
+  await page.setViewportSize(deskSize);
+
+  await page.getByRole('link', { name: /^Keeper: / }).click();
+  await expect(page.getByRole('heading', { name: 'Apiaries' })).toBeVisible();
+  await picture(page, 'register-keeper');
+  await expectNoAxeViolations(page);
+
+  await open(page, 'To settle');
+  await expect(page.getByRole('heading', { name: 'To settle' })).toBeVisible();
+  await expect(page.getByText('Fetching…')).toHaveCount(0);
+  await picture(page, 'register-settle');
+  await expectNoAxeViolations(page);
+});
+
+test('a hostile file says what, where and what to do, and nothing of it goes in by halves', async ({ page }) => {
+  await signIn(page, 'wilda@quillmoor.example');
+  await page.goto('/district/register/import');
+  await expect(page.getByText('Choose a file')).toBeVisible();
+  await picture(page, 'import-choose');
+  await expectNoAxeViolations(page);
+  await choose(page, 'altes-register.csv', hostile);
+  await expect(page.getByText(/altes-register\.csv: \d+ rows, 9 columns, Windows-1252/)).toBeVisible();
+  await expect(page.getByLabel('Means: Länge')).toHaveValue('longitude');
+  await picture(page, 'import-columns');
+  await expectNoAxeViolations(page);
+  await page.getByRole('button', { name: 'See what would happen' }).click();
+  await expect(page.getByRole('heading', { name: 'What would happen' })).toBeVisible({ timeout: 30_000 });
+  const row = (line: number, says: string) =>
+    expect(page.getByRole('row', { name: new RegExp(`^${line} .*${says}`) })).toBeVisible();
+  await row(5, 'Only one of latitude and longitude');
+  await row(5, 'viele Not a number');
+  await row(5, '31.4.2026 Not a date');
+  await row(6, 'both 0');
+  await row(8, 'Nothing in this line');
+  await row(9, 'Line 2 of this file says otherwise');
+  await row(10, 'opened and never closed');
+  await expect(page.getByRole('button', { name: /^Write .* into the register/ })).toBeDisabled();
+  await picture(page, 'import-faults');
+  await expectNoAxeViolations(page);
+  await page.setViewportSize(phoneSize);
+  await picture(page, 'import-faults-narrow');
+  await page.setViewportSize(deskSize);
+  await page.getByRole('button', { name: 'Cancel: nothing is written' }).click();
+  await expect(page.getByText('Cancelled. Nothing was written.')).toBeVisible();
+
+  // The matching is remembered, and the faulty lines can be left out on purpose.
+  await choose(page, 'altes-register.csv', hostile);
+  await expect(page.getByText('As you matched them the last time')).toBeVisible();
+  await page.getByRole('button', { name: 'See what would happen' }).click();
+  await page.getByLabel('Leave these lines out and read in the others').check();
+  await page.getByRole('button', { name: /^Write .* into the register/ }).click();
+  await expect(page.getByText('All of it is at the office.')).toBeVisible({ timeout: 60_000 });
+  await page.goto('/district/register');
+  await page.getByRole('searchbox').fill('müßig');
+  await expect(page.getByRole('link', { name: /^Jörg Müßig/ })).toBeVisible();
+});
+
+test('a clean file goes in once, its duplicates are found and merged, and what is written out changes nothing', async ({
+  page,
+}) => {
+  test.setTimeout(180_000);
+  await signIn(page, 'wilda@quillmoor.example');
+  await page.goto('/district/register/import');
+  await choose(page, 'clean.csv', clean);
+  await page.getByRole('button', { name: 'See what would happen' }).click();
+  await expect(page.getByText('Apiaries: 3 new, 0 changed, 0 as they are')).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByText('Keepers: 3 new, 0 changed, 0 as they are')).toBeVisible();
+  await picture(page, 'import-preview');
+  await expectNoAxeViolations(page);
+  await page.getByRole('button', { name: 'Write 6 records into the register' }).click();
+  await expect(page.getByText('6 records written on this device.')).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByText('All of it is at the office.')).toBeVisible({ timeout: 60_000 });
+  await picture(page, 'import-done');
+  await expectNoAxeViolations(page);
+
+  await page.getByRole('button', { name: 'Read in another file' }).click();
+  await choose(page, 'clean.csv', clean);
+  await page.getByRole('button', { name: 'See what would happen' }).click();
+  await expect(page.getByText('There is nothing to write.')).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByText('Apiaries: 0 new, 0 changed, 3 as they are')).toBeVisible();
+
+  await open(page, 'Duplicates');
+  await page.getByRole('button', { name: 'Look for duplicates' }).click();
+  await expect(page.getByText(/pairs? to look at/)).toBeVisible({ timeout: 30_000 });
+  const wethers = page.getByRole('article', { name: /Ansel Wether? and|Ansel Wethr and/ });
+  while ((await wethers.count()) === 0) await page.getByRole('button', { name: 'Next pair' }).click();
+  await expect(wethers.getByRole('heading')).toContainText('the same telephone');
+  await picture(page, 'duplicates');
+  await expectNoAxeViolations(page);
+  await page.setViewportSize(phoneSize);
+  await picture(page, 'duplicates-narrow');
+  await page.setViewportSize(deskSize);
+  await page.getByRole('button', { name: 'They are one: merge' }).click();
+  await expect(page.getByText('Merged. Both histories stay readable.')).toBeVisible({ timeout: 30_000 });
+
+  await open(page, 'Keepers');
+  await page.getByRole('searchbox').fill('ansel');
+  await expect(page.getByRole('list', { name: /^Search/ }).getByRole('link')).toHaveCount(1, { timeout: 30_000 });
+  await page
+    .getByRole('list', { name: /^Search/ })
+    .getByRole('link')
+    .click();
+  await expect(page.getByRole('heading', { name: 'Also recorded as' })).toBeVisible();
+  await expect(page.getByRole('main').getByRole('link', { name: /^North Le[ay]/ })).toHaveCount(2);
+
+  await open(page, 'Write out');
+  await page.getByLabel('District').selectOption('quillmoor');
+  await picture(page, 'export');
+  await expectNoAxeViolations(page);
+  const written = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Separated text (CSV)' }).click();
+  const table = await readFile(await (await written).path());
+  expect(table.toString('utf8')).toContain('Ansel Weth');
+  const open2 = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Darwin Core, for the public' }).click();
+  const open3 = (await readFile(await (await open2).path())).toString('utf8');
+  expect(open3).toContain('dataGeneralizations');
+  for (const secret of ['Ansel', 'Hazel Bank', '56.3001', 'QM-1000']) expect(open3).not.toContain(secret);
+
+  await open(page, 'Read in a file');
+  await choose(page, 'quillmoor-register.csv', table);
+  await page.getByRole('button', { name: 'See what would happen' }).click();
+  await expect(page.getByText('There is nothing to write.')).toBeVisible({ timeout: 30_000 });
+});
