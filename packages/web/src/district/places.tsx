@@ -36,7 +36,7 @@ export function Places({ chosen }: PlacesProps) {
     // With no page open beside it, this is what the screen is about.
     // biome-ignore lint/a11y/useAriaPropsSupportedByRole: either role is a landmark, and takes its name from the heading
     <div role={chosen === null ? 'main' : 'region'} className="places" aria-labelledby={`${id}-title`}>
-      <header className="places-head">
+      <div className="places-head">
         <h2 id={`${id}-title`}>{words.say('district.places')}</h2>
         <Choice
           label={words.say('district.places.shown-as')}
@@ -57,7 +57,7 @@ export function Places({ chosen }: PlacesProps) {
             onChange={(event) => setText(event.target.value)}
           />
         </label>
-      </header>
+      </div>
       {search !== '' && <SearchHits text={search} chosen={chosen} />}
       {desk.show === 'map' ? (
         <Suspense fallback={<p className="quiet">{words.say('district.map.loading')}</p>}>
