@@ -93,30 +93,30 @@ async function signedIn(): Promise<string> {
 }
 
 async function questions(cookie: string): Promise<void> {
-  const ask = async (what: string, path: string, told: (answer: Record<string, never>) => string, times = runs) => {
+  const ask = async (what: string, path: string, told: (answer: Record<string, unknown>) => string, times = runs) => {
     const all: number[] = [];
     let note = '';
     for (let run = 0; run < times; run += 1) {
       const since = performance.now();
       const answer = await fetch(`${server.address}${path}`, { headers: { cookie } });
-      const body = (await answer.json()) as Record<string, never>;
+      const body = (await answer.json()) as Record<string, unknown>;
       all.push(performance.now() - since);
       if (answer.status !== 200) throw new Error(`${path}: ${answer.status}`);
       note = told(body);
     }
     report(`office: ${what}`, median(all), note);
   };
-  const window = (answer: Record<string, never>) =>
+  const window = (answer: Record<string, unknown>) =>
     `${answer.apiaries} apiaries, ${(answer.points as unknown[]).length} points, ${(answer.heaps as unknown[]).length} heaps`;
   await ask('the extent of everything', '/api/map/extent', () => '');
   await ask('the whole world, zoom 1', '/api/map?box=-180,-85,180,85&zoom=1', window);
   await ask('everything, zoom 6', '/api/map?box=5,45,15,55&zoom=6', window);
   await ask('a degree, zoom 9', '/api/map?box=9,49,10,50&zoom=9', window);
   await ask('a tenth of a degree, zoom 12', '/api/map?box=9,49,9.1,49.1&zoom=12', window);
-  const ranked = (answer: Record<string, never>) => `${answer.ranked} ranked`;
+  const ranked = (answer: Record<string, unknown>) => `${answer.ranked} ranked`;
   await ask('planning in one district', '/api/planning?district=bench-7', ranked, 3);
   await ask('planning over all', '/api/planning', ranked, 3);
-  const counted = (answer: Record<string, never>) => `${(answer.figures as unknown[]).length} numbers`;
+  const counted = (answer: Record<string, unknown>) => `${(answer.figures as unknown[]).length} numbers`;
   const year = `from=${dayBefore(365)}&to=${dayBefore(0)}`;
   await ask('figures of a year, one district', `/api/figures?${year}&district=bench-7`, counted, 3);
   await ask('figures of a year, all', `/api/figures?${year}`, counted, 1);

@@ -25,10 +25,20 @@ export function decodeText(bytes: Uint8Array): Decoded {
   try {
     return { text: new TextDecoder('utf-8', { fatal: true }).decode(bytes), encoding: 'UTF-8' };
   } catch {
-    return { text: decoded(bytes, 'windows-1252'), encoding: 'Windows-1252' };
+    return { text: fromWindows1252(bytes), encoding: 'Windows-1252' };
   }
 }
 
 function decoded(bytes: Uint8Array, encoding: string): string {
   return new TextDecoder(encoding).decode(bytes);
+}
+
+/** Letters of the bytes 0x80 to 0x9f (WHATWG Encoding Standard, index windows-1252); every other byte is its own letter. */
+const letters =
+  '\u20ac\u0081\u201a\u0192\u201e\u2026\u2020\u2021\u02c6\u2030\u0160\u2039\u0152\u008d\u017d\u008f' +
+  '\u0090\u2018\u2019\u201c\u201d\u2022\u2013\u2014\u02dc\u2122\u0161\u203a\u0153\u009d\u017e\u0178';
+
+/** Some versions of Node read windows-1252 as Latin-1 and lose these letters, so they are read by the table. */
+function fromWindows1252(bytes: Uint8Array): string {
+  return decoded(bytes, 'iso-8859-1').replace(/[\u0080-\u009f]/g, (byte) => letters[byte.charCodeAt(0) - 0x80] ?? byte);
 }
