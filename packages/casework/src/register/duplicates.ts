@@ -94,7 +94,11 @@ function keeperPairs(rows: readonly KeeperStanding[]): DuplicatePair[] {
   );
   inGroups(
     ({ body }) => telephoneKey(body.telephone),
-    (a, b) => pairs.add(a, b, 'register.duplicate.same-telephone'),
+    (a, b) => {
+      pairs.add(a, b, 'register.duplicate.same-telephone');
+      const [left, right] = [nameKey(a.body.name), nameKey(b.body.name)];
+      if (left !== right && likeness(left, right) >= alike) pairs.add(a, b, 'register.duplicate.like-name');
+    },
   );
   inGroups(
     ({ body }) => body.email.trim().toLowerCase() || null,

@@ -297,4 +297,11 @@ export const register = {
   'register.fault.other-district':
     'Dieser Stand steht im Register von {district}. Dort einlesen oder erst umziehen lassen.',
   'register.fault.contested': 'Der Eintrag ist strittig. Erst entscheiden.',
+  'register.at-office': 'Geschrieben und beim Amt.',
+  'register.import.blocked':
+    'Solange Zeilen fehlerhaft sind, wird nichts geschrieben. Die Datei berichtigen oder diese Zeilen weglassen.',
+  'register.fault.position-swapped':
+    'Breite und Länge sehen vertauscht aus: {kilometres} km von den anderen Ständen dieser Datei. Austauschen.',
+  'register.fault.position-far':
+    'Das liegt {kilometres} km von den anderen Ständen dieser Datei. Fehlt ein Vorzeichen oder Buchstabe (W, S)?',
 } as const satisfies Record<keyof typeof reference, string>;

@@ -294,4 +294,10 @@ export const register = {
   'register.fault.other-district':
     'This apiary stands in the register of {district}. Read it in there, or move it first.',
   'register.fault.contested': 'The record is contested. Settle it first.',
+  'register.at-office': 'Written, and at the office.',
+  'register.import.blocked': 'Nothing is written while lines are faulty. Mend the file, or leave these lines out.',
+  'register.fault.position-swapped':
+    'Latitude and longitude look exchanged: {kilometres} km from the other apiaries of this file. Exchange them.',
+  'register.fault.position-far':
+    'This lies {kilometres} km from the other apiaries of this file. Is a sign or a letter missing (W, S)?',
 } as const;

@@ -145,6 +145,17 @@ describe('a faulty line says what, where and what to do', () => {
   });
 });
 
+test('a position far from all others of the file is a slip of the pen, exchanged coordinates are named as such', () => {
+  const near = Array.from({ length: 6 }, (_, at) => `Site ${at},56.${at},3.${at}`);
+  const file = ['Apiary,Lat,Lon', ...near, 'Swapped,3.1,56.1', 'Signless,-56.1,3.1'].join('\n');
+  const plan = planned(readSeparatedText(file, ','));
+  expect(plan.faults.map(({ id, line }) => [id, line])).toEqual([
+    ['register.fault.position-swapped', 8],
+    ['register.fault.position-far', 9],
+  ]);
+  expect(plan.sites.created).toBe(6);
+});
+
 describe('two people of one name', () => {
   const two = 'Keeper,Telephone,Apiary\nAnn Bell,0301111111,Mill\nAnn Bell,0302222222,Ford\n';
   test('stay two when their telephones differ', () => {

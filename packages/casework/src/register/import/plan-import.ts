@@ -16,7 +16,7 @@ import { type ApiaryBody, apiary } from '@combside/record/kinds/apiary';
 import { type KeeperBody, keeper } from '@combside/record/kinds/keeper';
 import { reason } from '@combside/record/kinds/reason';
 import { changedFields } from '../change.ts';
-import { metresBetween } from '../distance.ts';
+import { metresBetween, type Point } from '../distance.ts';
 import { likenessKey, nameKey, numberKey, telephoneKey } from '../likeness.ts';
 import type { ApiaryStanding, KeeperStanding, RegisterRowsHeld } from '../rows.ts';
 import type { KeeperSaid, LineSaid, SiteSaid } from './read-lines.ts';
@@ -56,6 +56,13 @@ export interface ImportPlan {
   readonly faults: readonly LineFault[];
 }
 
+/**
+ * A position so far from the middle of the file's others, in metres, is a slip of the pen; a rule of ours, no source. It
+ * needs so many others to have a middle.
+ */
+const strayMetres = 500_000;
+const fewestForMiddle = 5;
+
 /** Two records of one site by name lie at most so far apart, in metres; a rule of ours, no source. */
 const sameSiteMetres = 250;
 
@@ -73,6 +80,7 @@ export function planImport(
 ): ImportPlan {
   const keepers = keeperDesk(held.keepers);
   const sites = siteDesk(held.apiaries);
+  const middle = middleOf(lines);
   const faults: LineFault[] = [];
   const plans: LinePlan[] = [];
 
@@ -91,6 +99,9 @@ export function planImport(
     }
     const keeperDraft = said.keeper ? keeperWith(keeperFound, said.keeper, settings, fault) : null;
     const siteDraft = said.site ? siteWith(siteFound, said.site, settings, fault) : null;
+    if (siteDraft && !samePosition(siteFound?.before?.position, siteDraft.position)) {
+      strayFrom(middle, siteDraft.position, fault);
+    }
     if (own.length > 0) {
       faults.push(...own);
       return;
@@ -129,6 +140,32 @@ export function planImport(
     lines: plans,
     faults: faults.sort((a, b) => a.line - b.line),
   };
+}
+
+/** The middle of the positions of a file: the median of either coordinate, which a few wrong ones do not move. */
+function middleOf(lines: readonly LineSaid[]): Point | null {
+  const latitudes: number[] = [];
+  const longitudes: number[] = [];
+  for (const { site } of lines) {
+    if (site === null || site.latitude === null || site.longitude === null) continue;
+    latitudes.push(site.latitude);
+    longitudes.push(site.longitude);
+  }
+  if (latitudes.length < fewestForMiddle) return null;
+  const median = (values: number[]) => values.sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0;
+  return { latitude: median(latitudes), longitude: median(longitudes) };
+}
+
+function strayFrom(middle: Point | null, position: ApiaryBody['position'], complain: Complain): void {
+  if (middle === null || position === null) return;
+  const { latitude, longitude } = position;
+  const metres = metresBetween(middle, position);
+  if (metres <= strayMetres) return;
+  const exchanged = { latitude: longitude, longitude: latitude };
+  const swapped = Math.abs(longitude) <= 90 && metresBetween(middle, exchanged) <= strayMetres;
+  const kilometres = Math.round(metres / 1000);
+  const value = `${latitude}, ${longitude}`;
+  complain(swapped ? 'register.fault.position-swapped' : 'register.fault.position-far', value, { kilometres });
 }
 
 /** A record that lines of the file named, as it stood and as it is to be. */
@@ -363,6 +400,10 @@ function positionWith(
   }
   const uncertaintyMetres = said.uncertaintyMetres ?? settings.uncertaintyMetres;
   return { latitude, longitude, uncertaintyMetres, how: 'imported' };
+}
+
+function samePosition(before: ApiaryBody['position'] | undefined, after: ApiaryBody['position']): boolean {
+  return !!before && !!after && near(before.latitude, after.latitude) && near(before.longitude, after.longitude);
 }
 
 /** Equal to the seventh decimal place, to which coordinates are read: about a centimetre. */

@@ -30,6 +30,8 @@ export const faultIds = [
   'register.fault.coordinate-not-read',
   'register.fault.position-half',
   'register.fault.position-zero',
+  'register.fault.position-swapped',
+  'register.fault.position-far',
   'register.fault.date-not-read',
   'register.fault.date-order-unknown',
   'register.fault.date-in-future',

@@ -72,9 +72,11 @@ export function ExportPage({ session }: { readonly session: Session }) {
       </Labelled>
       {forms.map(({ form, about }) => (
         <div key={form} className="stack close">
-          <Button disabled={busy} onClick={() => void write(form)}>
-            {words.say(`register.export.${form}`)}
-          </Button>
+          <div>
+            <Button disabled={busy} onClick={() => void write(form)}>
+              {words.say(`register.export.${form}`)}
+            </Button>
+          </div>
           <p className="quiet">{about}</p>
         </div>
       ))}

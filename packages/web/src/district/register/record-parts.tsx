@@ -25,7 +25,13 @@ export type Names = ReadonlyMap<string, string>;
 export function WritingStatus({ writing }: { readonly writing: Writing }) {
   const words = useWords();
   const said =
-    writing.state === 'writing' ? 'register.writing' : writing.state === 'written' ? 'register.written' : null;
+    writing.state === 'writing'
+      ? 'register.writing'
+      : writing.state === 'written'
+        ? 'register.written'
+        : writing.state === 'at office'
+          ? 'register.at-office'
+          : null;
   return (
     <>
       {writing.refusal && <Refusal refusal={writing.refusal} />}
@@ -219,9 +225,9 @@ export function ChangeForm({ fields, body, state, change, writing }: ChangeFormP
   const [open, setOpen] = useState(false);
   if (!open) {
     return (
-      <Button look="plain" onClick={() => setOpen(true)}>
-        {words.say('register.change')}
-      </Button>
+      <div>
+        <Button onClick={() => setOpen(true)}>{words.say('register.change')}</Button>
+      </div>
     );
   }
   const before = body as Record<string, string | number | null>;

@@ -2,13 +2,13 @@ import type { Act, Refused } from '@combside/casework/act';
 import type { EntriesOfOne } from '@combside/contract/register';
 import type { About } from '@combside/record/entry';
 import { RecordError } from '@combside/record/errors';
-import { useState } from 'react';
+import { useState, useSyncExternalStore } from 'react';
 import type { Session } from '../../app/session.ts';
 import type { Device } from '../../device/start.ts';
 import { useDeskDevice } from '../use-desk-device.ts';
 
 export interface Writing {
-  readonly state: 'opening' | 'ready' | 'no store' | 'writing' | 'written' | 'failed';
+  readonly state: 'opening' | 'ready' | 'no store' | 'writing' | 'written' | 'at office' | 'failed';
   readonly refusal: Refused | null;
   /**
    * Writes what an act proposes, in the desk's own chain.
@@ -20,14 +20,20 @@ export interface Writing {
   readonly newId: () => string;
 }
 
+const nobody = () => () => undefined;
+
 /** Lets a screen of the register write, as the person signed in. */
 export function useWriting(session: Session): Writing {
   const desk = useDeskDevice(session);
   const [state, setState] = useState<'ready' | 'writing' | 'written' | 'failed'>('ready');
   const [refusal, setRefusal] = useState<Refused | null>(null);
+  const sent = useSyncExternalStore(
+    desk.device?.sync.subscribe ?? nobody,
+    () => desk.device?.sync.status().waiting === 0,
+  );
   const gone = desk.state !== 'there' && desk.state !== 'opening';
   return {
-    state: gone ? 'no store' : desk.device ? state : 'opening',
+    state: gone ? 'no store' : !desk.device ? 'opening' : state === 'written' && sent ? 'at office' : state,
     refusal,
     newId: () => {
       if (!desk.device) throw new Error('the desk is still opening');

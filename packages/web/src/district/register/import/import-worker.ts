@@ -12,7 +12,6 @@ const scope = self as unknown as DedicatedWorkerGlobalScope;
 const tell = (message: FromImporter) => scope.postMessage(message);
 
 const shownRows = 3;
-const shownFaults = 200;
 const shownLines = 20;
 
 /** Uncertainty of a position that comes without one, in metres: nobody said how it was found. A rule of ours. */
@@ -71,8 +70,7 @@ async function makePlan(wishes: Wishes): Promise<void> {
       keepers: plan.keepers,
       entries: plan.proposals.length,
       faultyLines: new Set(faults.map(({ line }) => line)).size,
-      faults: faults.slice(0, shownFaults),
-      allFaults: faults.length,
+      faults,
       lines: plan.lines.slice(0, shownLines),
     },
   });

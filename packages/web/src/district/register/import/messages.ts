@@ -42,9 +42,7 @@ export interface Preview {
   /** Entries that would be written. */
   readonly entries: number;
   readonly faultyLines: number;
-  /** The first faults; all of them for saving in `allFaults`. */
   readonly faults: readonly LineFault[];
-  readonly allFaults: number;
   readonly lines: readonly LinePlan[];
 }
 

@@ -16,12 +16,15 @@ interface PreviewStepProps {
   readonly onWrite: () => void;
 }
 
+/** So many faults stand on the screen; the saved list holds all. */
+const shownFaults = 200;
+
 /** What would happen, and every line that cannot be read in. Nothing is written yet. */
 export function PreviewStep({ name, preview, onBack, onCancel, onWrite }: PreviewStepProps) {
   const words = useWords();
   const id = useId();
   const [leavesOut, setLeavesOut] = useState(false);
-  const { sites, keepers, entries, faultyLines, faults, allFaults, lines } = preview;
+  const { sites, keepers, entries, faultyLines, faults, lines } = preview;
   const blocked = faultyLines > 0 && !leavesOut;
   const counts = ({ created, changed, same }: Preview['sites']) => ({
     created: words.number(created),
@@ -52,12 +55,12 @@ export function PreviewStep({ name, preview, onBack, onCancel, onWrite }: Previe
       {faultyLines > 0 && (
         <section className="stack close" aria-labelledby={`${id}faults`}>
           <h3 id={`${id}faults`}>{words.say('register.import.faults', { count: faultyLines })}</h3>
-          {allFaults > faults.length && (
+          {faults.length > shownFaults && (
             <p className="quiet">
-              {words.say('register.import.faults.shown', { shown: faults.length, count: allFaults })}
+              {words.say('register.import.faults.shown', { shown: shownFaults, count: faults.length })}
             </p>
           )}
-          <FaultTable faults={faults} />
+          <FaultTable faults={faults.slice(0, shownFaults)} />
           <div>
             <Button look="plain" onClick={saveFaults}>
               {words.say('register.import.faults.save')}
@@ -73,6 +76,7 @@ export function PreviewStep({ name, preview, onBack, onCancel, onWrite }: Previe
           </label>
         </section>
       )}
+      {blocked && entries > 0 && <p className="quiet">{words.say('register.import.blocked')}</p>}
       <div className="buttons">
         {entries > 0 && (
           <Button look="act" disabled={blocked} onClick={onWrite}>
