@@ -270,13 +270,17 @@ test('the map draws what the list says, by pointer and by keyboard, and its land
   }
   await expect.poll(async () => (await drawn('land')).length, { timeout: 30_000 }).toBeGreaterThan(0);
 
-  // Without a network land and borders are still there; the page says that the apiaries may be older.
   await page.evaluate(async () => void (await navigator.serviceWorker.ready));
   await page.reload();
   await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
+  await expect(frame).toHaveAttribute('data-shown', '59', { timeout: 60_000 });
+  // Without a network what was fetched stays, and says so; opened anew, land and borders are still there.
   await context.setOffline(true);
+  await page.locator('.map-frame canvas').focus();
+  await page.keyboard.press('+');
+  await expect(page.getByText('No connection: these are the apiaries as last fetched.')).toBeVisible();
   await page.reload();
-  await expect(page.getByText('No connection: these are the apiaries as last fetched.')).toBeVisible({
+  await expect(page.getByText('No connection: the apiaries could not be fetched.')).toBeVisible({
     timeout: 60_000,
   });
   await expect.poll(async () => (await drawn('land')).length, { timeout: 30_000 }).toBeGreaterThan(0);

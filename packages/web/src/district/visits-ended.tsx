@@ -8,7 +8,7 @@ import { VisitLineLink } from './visit-line-link.tsx';
 /** Visits that ended, newest first, a page at a time. */
 export function VisitsEnded({ chosen }: { readonly chosen: string | null }) {
   const words = useWords();
-  const { answer, state } = useAsked<Visits>('/api/visits?limit=30', (event) => event.visit !== null);
+  const { answer } = useAsked<Visits>('/api/visits?limit=30', (event) => event.visit !== null);
   const [earlier, setEarlier] = useState<{ visits: readonly VisitLine[]; next: string | null } | null>(null);
   const next = earlier ? earlier.next : (answer?.next ?? null);
   const fetchEarlier = async () => {
@@ -20,7 +20,8 @@ export function VisitsEnded({ chosen }: { readonly chosen: string | null }) {
   const newest = new Set(answer?.visits.map((visit) => visit.visit));
   const all = [...(answer?.visits ?? []), ...(earlier?.visits.filter((visit) => !newest.has(visit.visit)) ?? [])];
   const ended = all.filter((visit) => visit.endedAt !== null);
-  if (state === 'asking' && !answer) return null;
+  // Not asked yet, or no answer: then there is nothing to say about what ended.
+  if (!answer) return null;
   return (
     <section className="owed-time" aria-labelledby="ended-title">
       <h3 id="ended-title">{words.say('district.owed.lately')}</h3>

@@ -402,5 +402,5 @@ export const casework = {
     '{count, plural, one {# Volk bleibt} other {# Völker bleiben}} beim anderen Eintrag, weil dort, wo zusammengeführt wird, ein Volk mit gleicher Bezeichnung steht. Nachsehen, ob es dieselben Völker sind.',
   'casework.chance.so-far': 'Bisher geöffnet: Aussicht {chance}, ein erkranktes Volk gefunden zu haben',
   'casework.chance.so-far.doubt':
-    'wenn eine volle Durchsicht es in {sensitivity} der Fälle findet; das ist eine Festlegung, niemand hat es veröffentlicht',
+    'wenn eine volle Durchsicht es in {sensitivity} der Fälle findet; das ist eine Festlegung, niemand hat es veröffentlicht.',
 } as const satisfies Record<keyof typeof reference, string>;

@@ -118,6 +118,7 @@ export const district = {
   'district.map.mark.heap': 'mehrere Bienenstände, mit ihrer Zahl',
   'district.map.mark.heap-suspect': 'mehrere Bienenstände, darunter ein Verdacht',
   'district.map.source': 'Land und Grenzen: Natural Earth',
+  'district.map.unanswered': 'Keine Verbindung: Die Bienenstände ließen sich nicht holen.',
   'district.map.older': 'Keine Verbindung: Bienenstände wie zuletzt geholt.',
   'district.map.background': 'Hintergrund',
   'district.map.background.failed': 'Der Hintergrund ließ sich nicht holen. Land und Grenzen werden weiter gezeigt.',

@@ -387,5 +387,5 @@ export const casework = {
     '{count, plural, one {# colony stays} other {# colonies stay}} with the other record, because a colony with the same label stands at the one kept. Look whether they are the same hives.',
   'casework.chance.so-far': 'Opened so far: chance {chance} to have found one diseased colony',
   'casework.chance.so-far.doubt':
-    'if a full look finds it {sensitivity} of the time; that is a setting, nobody has published it',
+    'if a full look finds it {sensitivity} of the time; that is a setting, nobody has published it.',
 } as const;

@@ -115,6 +115,7 @@ export const district = {
   'district.map.mark.heap': 'several apiaries, with their number',
   'district.map.mark.heap-suspect': 'several apiaries, a suspicion among them',
   'district.map.source': 'Land and borders: Natural Earth',
+  'district.map.unanswered': 'No connection: the apiaries could not be fetched.',
   'district.map.older': 'No connection: these are the apiaries as last fetched.',
   'district.map.background': 'Background',
   'district.map.background.failed': 'The background could not be fetched. Land and borders are still shown.',

@@ -1,29 +1,57 @@
-import type { Feature, FeatureCollection, LineString } from 'geojson';
+import type { Feature, FeatureCollection, LineString, MultiLineString, MultiPolygon, Polygon, Position } from 'geojson';
 import { feature, mesh } from 'topojson-client';
 import type { GeometryCollection, Topology } from 'topojson-specification';
 import landAndBorders from 'world-atlas/countries-50m.json?url';
 
 /** Land and the borders upon it, from Natural Earth at 1 : 50 million; shipped with the program. */
 export interface BaseMap {
-  readonly land: FeatureCollection | Feature;
-  readonly borders: Feature;
+  readonly land: Feature<MultiPolygon>;
+  readonly borders: Feature<MultiLineString>;
 }
 
-type World = Topology<{ countries: GeometryCollection; land: GeometryCollection }>;
+type World = Topology<{ countries: GeometryCollection; land: GeometryCollection<object> }>;
 
 /** Fetches the base map; the service worker holds it after the first visit, so it needs no network. */
 export async function fetchBaseMap(): Promise<BaseMap> {
   const response = await fetch(landAndBorders);
   if (!response.ok) throw new Error(`the base map answered ${response.status}`);
   const world = (await response.json()) as World;
+  const polygons = feature(world, world.objects.land).features.flatMap(({ geometry }) =>
+    geometry.type === 'MultiPolygon'
+      ? geometry.coordinates
+      : geometry.type === 'Polygon'
+        ? [(geometry as Polygon).coordinates]
+        : [],
+  );
+  const borders = mesh(world, world.objects.countries, (one, other) => one !== other);
   return {
-    land: feature(world, world.objects.land),
-    borders: {
+    land: {
       type: 'Feature',
       properties: {},
-      geometry: mesh(world, world.objects.countries, (a, b) => a !== b),
+      geometry: { type: 'MultiPolygon', coordinates: polygons.map((rings) => rings.map(onAFlatMap)) },
     },
+    borders: { type: 'Feature', properties: {}, geometry: borders },
   };
+}
+
+/**
+ * A ring of the globe as a flat map takes it. The data join land across the 180th meridian, where a flat map would jump
+ * from edge to edge: longitudes are told on beyond 180 instead, which the map wraps round. A ring around a pole is led
+ * along it.
+ */
+export function onAFlatMap(ring: readonly Position[]): Position[] {
+  let turns = 0;
+  const flat = ring.map(([longitude = 0, latitude = 0], place): Position => {
+    const before = ring[place - 1]?.[0] ?? longitude;
+    if (longitude - before > 180) turns -= 1;
+    else if (longitude - before < -180) turns += 1;
+    return [longitude + 360 * turns, latitude];
+  });
+  const first = flat[0];
+  const last = flat.at(-1);
+  if (!first || !last || turns === 0) return flat;
+  const pole = (first[1] ?? 0) < 0 ? -90 : 90;
+  return [...flat, [last[0] ?? 0, pole], [first[0] ?? 0, pole], first];
 }
 
 /**

@@ -180,12 +180,11 @@ export default function MapView({ chosen }: { readonly chosen: string | null }) 
     <div className="map-view">
       <div ref={frame} className="map-frame" />
       <div className="map-told" aria-live="polite">
-        {older && <p className="finding owed">{words.say('district.map.older')}</p>}
-        {answer ? (
-          <p>{words.say('district.map.told', { count: answer.apiaries, suspect: suspects })}</p>
-        ) : (
-          <p className="quiet">{words.say('district.map.loading')}</p>
+        {older && (
+          <p className="finding owed">{words.say(answer ? 'district.map.older' : 'district.map.unanswered')}</p>
         )}
+        {answer && <p>{words.say('district.map.told', { count: answer.apiaries, suspect: suspects })}</p>}
+        {!answer && !older && <p className="quiet">{words.say('district.map.loading')}</p>}
         {extent && extent.unplaced > 0 && (
           <p className="quiet">{words.say('district.map.unplaced', { count: extent.unplaced })}</p>
         )}
