@@ -1,5 +1,5 @@
 import { lazy, Suspense, useEffect, useState } from 'react';
-import { Redirect, Route, Switch } from 'wouter';
+import { Redirect, Route, Switch, useLocation } from 'wouter';
 import { SpeaksWords, useWords } from '../ui/words-context.tsx';
 import { CatchesFailure } from './catches-failure.tsx';
 import { FrontDoor } from './front-door.tsx';
@@ -17,6 +17,12 @@ export function Program() {
   const { language } = usePreferences();
   const [session, setSession] = useState<Session | null | undefined>();
   useEffect(() => void keptSession().then(setSession), []);
+  const [, go] = useLocation();
+  // Whoever works on without a network and is asked for the password later comes back to where the work is.
+  const enter = (entered: Session) => {
+    setSession(entered);
+    go(entered.role === 'office' ? '/district' : '/hive', { replace: true });
+  };
   return (
     <SpeaksWords language={language} rooms={['always', 'front']}>
       <CatchesFailure>
@@ -35,6 +41,9 @@ export function Program() {
               </Route>
               <Route path="/front">
                 <FrontDoor session={session} onLeave={() => setSession(null)} />
+              </Route>
+              <Route path="/sign-in">
+                <SignIn onSignedIn={enter} />
               </Route>
               <Route path="/hive" nest>
                 <Hive session={session} language={language} />

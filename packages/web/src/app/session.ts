@@ -1,4 +1,4 @@
-import { openDB } from 'idb';
+import { type IDBPDatabase, openDB } from 'idb';
 
 /** Who is signed in on this device. Kept here so that the hive opens without a network. */
 export interface Session {
@@ -14,32 +14,35 @@ const shelf = 'session';
 const place = 'signed in';
 
 /**
- * Does something with the kept session, strictly durable when it returns. Not in localStorage: the browser writes that
- * some seconds later, and a phone that stopped before would lock its inspector out until the next network.
+ * Opens the shelf where the session is kept. Not localStorage: the browser writes that some seconds later, and a phone
+ * that stopped before would lock its inspector out until the next network.
  */
-async function keeping<T>(mode: IDBTransactionMode, work: (kept: KeptShelf) => Promise<T>): Promise<T> {
-  const database = await openDB('combside session', 1, { upgrade: (opened) => void opened.createObjectStore(shelf) });
+async function keeping<T>(work: (database: SessionDatabase) => Promise<T>): Promise<T> {
+  const database: SessionDatabase = await openDB('combside session', 1, {
+    upgrade: (opened) => void opened.createObjectStore(shelf),
+  });
   try {
-    const transaction = database.transaction(shelf, mode, { durability: 'strict' });
-    const kept = transaction.store as unknown as KeptShelf;
-    const result = await work(kept);
-    await transaction.done;
-    return result;
+    return await work(database);
   } finally {
     database.close();
   }
 }
+type SessionDatabase = IDBPDatabase<{ session: { key: string; value: Session } }>;
 
-interface KeptShelf {
-  get(key: string): Promise<unknown>;
-  put(value: unknown, key: string): Promise<unknown>;
-  delete(key: string): Promise<unknown>;
+/** Keeps the session, or none; strictly durable when it returns. */
+async function keep(session: Session | null): Promise<void> {
+  await keeping(async (database) => {
+    const transaction = database.transaction(shelf, 'readwrite', { durability: 'strict' });
+    if (session) await transaction.store.put(session, place);
+    else await transaction.store.delete(place);
+    await transaction.done;
+  });
 }
 
 /** The person who signed in last on this device, or null. Works without a network. */
 export async function keptSession(): Promise<Session | null> {
   try {
-    return ((await keeping('readonly', (kept) => kept.get(place))) as Session | undefined) ?? null;
+    return (await keeping((database) => database.get(shelf, place))) ?? null;
   } catch {
     // A browser that keeps nothing here still lets people sign in.
     return null;
@@ -76,13 +79,13 @@ export async function askWhoIsSignedIn(): Promise<Session | null> {
   const answer = await fetch('/api/me');
   if (!answer.ok) return null;
   const session = (await answer.json()) as Session;
-  await keeping('readwrite', (kept) => kept.put(session, place));
+  await keep(session);
   return session;
 }
 
 /** Signs out. What was recorded stays on the device until it has reached the office. */
 export async function signOut(): Promise<void> {
-  await keeping('readwrite', (kept) => kept.delete(place));
+  await keep(null);
   await fetch('/api/auth/sign-out', {
     method: 'POST',
     headers: { 'content-type': 'application/json' },

@@ -23,7 +23,8 @@ export function StatusLine({ saving = 'saved' }: { readonly saving?: Saving }) {
   return (
     <div className="status">
       <span>
-        {words.clockTime(now, field.timeZone)} · {net}
+        {words.clockTime(now, field.timeZone)} ·{' '}
+        {sync.network && sync.failure === 'not signed in' ? <a href="/sign-in">{net}</a> : net}
         {sync.refused > 0 && ` · ${words.say('hive.status.not-taken', { count: sync.refused })}`}
       </span>
       <span role="status" className={saving === 'failed' ? 'not-saved' : undefined}>
