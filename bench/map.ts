@@ -61,7 +61,7 @@ async function fill(): Promise<void> {
   );
   await pool.query(
     `insert into combside.states (entity_type, entity_id, fold_version, state, summary, apiary, name, last_result)
-     select 'colony', md5('colony' || n)::uuid, $2, '{}',
+     select 'colony', md5('colony' || n)::uuid, $2, '{"examinations":[],"assessments":[]}',
        json_build_object('about', json_build_object('type', 'colony', 'id', md5('colony' || n)::uuid), 'label', '1',
          'hiveState', 'living'),
        md5('apiary' || n)::uuid, '1', case when n % 1000 = 0 then 'suspect' else 'nothing seen with this look' end
