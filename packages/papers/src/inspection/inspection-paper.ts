@@ -110,7 +110,6 @@ function visitFacts(record: InspectionRecord, words: PaperWords): Block[] {
       kind: 'facts',
       facts: [
         ...fact('papers.visit.apiary', apiary.name),
-        ...fact('papers.visit.apiary-id', apiary.id),
         ...fact('papers.visit.where', where.join('\n')),
         ...fact(
           'papers.visit.keeper',

@@ -71,7 +71,7 @@ describe('accounts', () => {
       cookie: nell.headers.cookie ?? '',
       origin: 'http://127.0.0.1',
     });
-    expect(tried.status).toBe(403);
+    expect(tried.status).toBe(404);
     const { rows } = await house.database.pool.query(
       `select count(*)::int as count from accounts."user" where email = 'new@office.example'`,
     );

@@ -106,6 +106,11 @@ export function makeApp(ports: AppPorts): Hono<Env> {
     const health: Health = await healthOf(database, foldVersion);
     return context.json(health, health.well ? 200 : 503);
   });
+  // Accounts are made and changed at the office's own machine. Over the wire an office account must not become anybody
+  // else, set a password or rename itself: entries would then be signed in another person's name.
+  for (const closed of ['/api/auth/admin/*', '/api/auth/update-user']) {
+    app.all(closed, (context) => refuse(context, 'not-found'));
+  }
   app.on(['GET', 'POST'], '/api/auth/*', bodyLimit({ maxSize: 64 * 1024, onError: tooLarge }), (context) =>
     accounts.handle(context.req.raw),
   );

@@ -256,6 +256,21 @@ describe('pushing what is broken', () => {
 });
 
 describe('reading what is not granted', () => {
+  test('an office account cannot become somebody else, nor set a password or a name', async () => {
+    for (const path of ['admin/impersonate-user', 'admin/set-user-password', 'admin/list-users', 'update-user']) {
+      const tried = await house.app.request(`http://127.0.0.1/api/auth/${path}`, {
+        method: 'POST',
+        headers: {
+          'content-type': 'application/json',
+          cookie: office.headers.cookie ?? '',
+          origin: 'http://127.0.0.1',
+        },
+        body: JSON.stringify({ userId: testPeople.north.person, newPassword: 'a long enough password', name: 'New' }),
+      });
+      expect([path, tried.status]).toEqual([path, 404]);
+    }
+  });
+
   test('another district’s scope, checkpoint, lists and pages stay shut', async () => {
     const apiary = newId();
     const visit = newId();

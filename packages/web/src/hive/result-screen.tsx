@@ -91,9 +91,9 @@ function Result({ known, keeper }: { readonly known: VisitInHand; readonly keepe
           <br />
           {spoken.when}
         </p>
-        {spoken.summary.map((line) => (
+        {spoken.summary.map((line, index) => (
           <p key={line} className="mark">
-            {spoken.mark && <Drawn drawing={drawStateMark(spoken.mark)} width={28} name="" />}
+            {index === 0 && spoken.mark && <Drawn drawing={drawStateMark(spoken.mark)} width={28} name="" />}
             {line}
           </p>
         ))}

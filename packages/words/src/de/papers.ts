@@ -35,7 +35,6 @@ export const papers = {
 
   'papers.visit.title': 'Kontrolle',
   'papers.visit.apiary': 'Bienenstand',
-  'papers.visit.apiary-id': 'Nummer des Bienenstands',
   'papers.visit.where': 'Standort',
   'papers.visit.position': '{latitude}, {longitude}, auf {metres} genau',
   'papers.visit.keeper': 'Imkerin oder Imker',

@@ -7,7 +7,7 @@ export const programme = {
   'programme.from': 'Von',
   'programme.to': 'Bis',
   'programme.answer':
-    'Vom {from} bis {to} wurden {colonies, plural, one {# Volk} other {# Völker}} an {apiaries, plural, one {# Bienenstand} other {# Bienenständen}} geöffnet; Verdacht auf Amerikanische Faulbrut bestand bei {suspect, plural, =0 {keinem davon} one {# davon} other {# davon}}.',
+    'Vom {from} bis {to} wurden {colonies, plural, one {# Volk} other {# Völker}} an {apiaries, plural, one {# Bienenstand} other {# Bienenständen}} geöffnet; Verdacht auf Amerikanische Faulbrut bestand bei {suspect, plural, =0 {keinem Volk} one {# Volk} other {# Völkern}}.',
   'programme.answer.share':
     'Von {of, plural, one {# voll durchgesehenen Volk} other {# voll durchgesehenen Völkern}} waren {count} verdächtig: {share}, zwischen {low} und {high}.',
   'programme.answer.nothing': 'Vom {from} bis {to} wurde kein Volk angesehen.',

@@ -32,7 +32,6 @@ export const papers = {
 
   'papers.visit.title': 'Visit',
   'papers.visit.apiary': 'Apiary',
-  'papers.visit.apiary-id': 'Number of the apiary',
   'papers.visit.where': 'Where it stands',
   'papers.visit.position': '{latitude}, {longitude}, within {metres}',
   'papers.visit.keeper': 'Keeper',

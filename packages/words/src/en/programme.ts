@@ -6,7 +6,7 @@ export const programme = {
   'programme.from': 'From',
   'programme.to': 'To',
   'programme.answer':
-    'From {from} to {to}, {colonies, plural, one {# colony was} other {# colonies were}} opened in {apiaries, plural, one {# apiary} other {# apiaries}}; American foulbrood was suspected in {suspect, plural, =0 {none of them} one {# of them} other {# of them}}.',
+    'From {from} to {to}, {colonies, plural, one {# colony was} other {# colonies were}} opened in {apiaries, plural, one {# apiary} other {# apiaries}}; American foulbrood was suspected in {suspect, plural, =0 {no colony} one {# colony} other {# colonies}}.',
   'programme.answer.share':
     'Of {of, plural, one {# colony} other {# colonies}} looked through in full, {count} were suspected: {share}, between {low} and {high}.',
   'programme.answer.nothing': 'From {from} to {to} no colony was looked at.',
