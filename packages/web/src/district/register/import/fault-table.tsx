@@ -20,7 +20,7 @@ export function FaultTable({ faults }: { readonly faults: readonly LineFault[] }
             <tr key={`${fault.line} ${fault.column} ${fault.id}`}>
               <td>{fault.line}</td>
               <td>{fault.column === null ? '–' : `${fault.column} ${fault.header}`}</td>
-              <td>{fault.value || '–'}</td>
+              <td className="any-length">{fault.value || '–'}</td>
               <td>{words.say(fault.id, fault.values)}</td>
             </tr>
           ))}
