@@ -27,7 +27,8 @@ export const protocolHistory: readonly { readonly version: number; readonly brou
   },
   {
     version: 4,
-    brought: 'what is owed, the map, planning, the programme’s figures; the gravest word about an apiary in lists',
+    brought:
+      'what is owed, the map, planning, the programme’s figures; the gravest word about an apiary in lists, notes on the colonies of a visit',
   },
 ];
 

@@ -1,6 +1,7 @@
 import { identifier, instant } from '@combside/record/entry';
 import { assessmentBody } from '@combside/record/kinds/assessment';
 import { examinationBody } from '@combside/record/kinds/examination';
+import { noteBody } from '@combside/record/kinds/note';
 import { z } from 'zod';
 import { apiaryLine } from './apiaries.ts';
 import { foldedOf, keeperState, visitState } from './folded.ts';
@@ -14,6 +15,8 @@ export const colonySeen = z.object({
   hiveType: z.string().nullable(),
   examinations: z.array(foldedOf(examinationBody)),
   assessments: z.array(foldedOf(assessmentBody)),
+  /** Notes on the colony, oldest first, of whatever visit. */
+  notes: z.array(foldedOf(noteBody)),
 });
 export type ColonySeen = z.infer<typeof colonySeen>;
 

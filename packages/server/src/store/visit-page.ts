@@ -59,6 +59,7 @@ function colonySeen(state: ColonyState, visit: string): ColonySeen {
     hiveType: colony?.hiveType ?? null,
     examinations: state.examinations.filter((one) => one.body.visit === visit),
     assessments: state.assessments.filter((one) => one.body.visit === visit),
+    notes: state.notes,
   } as ColonySeen;
 }
 

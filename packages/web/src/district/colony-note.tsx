@@ -2,6 +2,8 @@ import type { PhotographShown } from '@combside/contract/photograph';
 import type { ColonySeen } from '@combside/contract/visit-page';
 import { isSign } from '@combside/science/signs/catalogue';
 import { Link } from 'wouter';
+import { CorrectionsShown } from '../ui/corrections-shown.tsx';
+import { NotesShown } from '../ui/notes-shown.tsx';
 import { sayId } from '../ui/say-sentence.ts';
 import { SignDrawing } from '../ui/sign-drawing.tsx';
 import { useWords } from '../ui/words-context.tsx';
@@ -126,11 +128,8 @@ export function ColonyNote({ colony, photographs, nameOf }: ColonyNoteProps) {
           ))}
         </ul>
       )}
-      {examined.corrections.map((one) => (
-        <p key={one.written.entry} className="caution">
-          {words.say('district.corrected', { name: nameOf(one.written.by), reason: one.reason })}
-        </p>
-      ))}
+      <CorrectionsShown examined={examined} assessments={colony.assessments} nameOf={nameOf} timeZone={deskTimeZone} />
+      <NotesShown notes={colony.notes} nameOf={nameOf} timeZone={deskTimeZone} />
     </article>
   );
 }

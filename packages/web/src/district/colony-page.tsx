@@ -1,5 +1,6 @@
 import type { ColonyPage as Page } from '@combside/contract/colony-page';
 import { Link } from 'wouter';
+import { NotesShown } from '../ui/notes-shown.tsx';
 import { sayId } from '../ui/say-sentence.ts';
 import { useWords } from '../ui/words-context.tsx';
 import { ColonyNote } from './colony-note.tsx';
@@ -74,6 +75,8 @@ export function ColonyPage({ colony }: { readonly colony: string }) {
                 assessments: answer.colony.assessments.filter(
                   (one) => one.body.examination === examination.written.entry,
                 ),
+                // They are of the colony, not of one look: told once, below.
+                notes: [],
               }}
               photographs={answer.photographs.filter((one) =>
                 examination.body.photographs.some((taken) => taken.hash === one.hash),
@@ -83,6 +86,7 @@ export function ColonyPage({ colony }: { readonly colony: string }) {
           </div>
         ))}
       </section>
+      <NotesShown notes={answer.colony.notes} nameOf={nameOf} timeZone={deskTimeZone} />
     </main>
   );
 }

@@ -1,5 +1,6 @@
 import type { VisitPage as Page } from '@combside/contract/visit-page';
 import { Link } from 'wouter';
+import { NotesShown } from '../ui/notes-shown.tsx';
 import { sayId } from '../ui/say-sentence.ts';
 import { useWords } from '../ui/words-context.tsx';
 import { ColonyNote } from './colony-note.tsx';
@@ -118,6 +119,7 @@ export function VisitPage({ visit }: { readonly visit: string }) {
           </ul>
         </section>
       )}
+      <NotesShown notes={answer.visit.notes} nameOf={nameOf} timeZone={deskTimeZone} />
       {answer.visit.handovers.map(({ body: handed, written }) => (
         <p key={written.entry}>
           {words.say('district.handed-over', {

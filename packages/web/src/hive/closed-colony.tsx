@@ -1,18 +1,23 @@
 import { assessmentAt, examinationAt } from '@combside/casework/examine/walk';
 import type { ColonyState } from '@combside/record/states';
-import { useLocation } from 'wouter';
+import { Link, useLocation } from 'wouter';
 import { Button } from '../ui/button.tsx';
+import { CorrectionsShown } from '../ui/corrections-shown.tsx';
+import { NotesShown } from '../ui/notes-shown.tsx';
 import { sayId } from '../ui/say-sentence.ts';
 import { SignDrawing } from '../ui/sign-drawing.tsx';
 import { useWords } from '../ui/words-context.tsx';
+import { AddNote } from './add-note.tsx';
 import { useField } from './field.tsx';
 import { Screen } from './screen.tsx';
+import { useNames } from './use-names.ts';
 
 /** A colony that is closed at this visit: what stands written, and after a suspicion what comes first now. */
 export function ClosedColony({ colony, visit }: { readonly colony: ColonyState; readonly visit: string }) {
   const words = useWords();
   const field = useField();
   const [, go] = useLocation();
+  const nameOf = useNames();
   const label = colony.colony.current?.body.label ?? '';
   const examined = examinationAt(colony, visit);
   const assessed = assessmentAt(colony, visit);
@@ -31,6 +36,11 @@ export function ClosedColony({ colony, visit }: { readonly colony: ColonyState; 
           <Button look={suspect ? 'plain' : 'main'} onClick={() => go(`/visit/${visit}`)}>
             {words.say('hive.colony.back-to-apiary')}
           </Button>
+          {examined?.written.by === field.session.person && (
+            <Link className="button plain" href={`/visit/${visit}/correct/${colony.about.id}`}>
+              {words.say('hive.correct.start')}
+            </Link>
+          )}
         </>
       }
     >
@@ -59,6 +69,16 @@ export function ClosedColony({ colony, visit }: { readonly colony: ColonyState; 
       ))}
       <p className="quiet">{words.say('hive.colony.closed', { label })}</p>
       {examined && <p className="quiet">{words.dayAndTime(examined.body.observedAt, field.timeZone)}</p>}
+      {examined && (
+        <CorrectionsShown
+          examined={examined}
+          assessments={colony.assessments}
+          nameOf={nameOf}
+          timeZone={field.timeZone}
+        />
+      )}
+      <NotesShown notes={colony.notes} nameOf={nameOf} timeZone={field.timeZone} />
+      <AddNote about={colony.about} />
     </Screen>
   );
 }

@@ -2,6 +2,7 @@ import { notifiableDiseases } from '@combside/casework/assess/assess-examination
 import { fullClaim, lesserClaim, lookStated, somethingSeen } from '@combside/casework/examine/claim';
 import { beforeOpening } from '@combside/casework/examine/clean-down';
 import type { Closing } from '@combside/casework/examine/close-colony';
+import { tapsFromExamination } from '@combside/casework/examine/taps-from-examination';
 import { examinationAt } from '@combside/casework/examine/walk';
 import type { Pack } from '@combside/law/pack';
 import type { CircumstancesKnown } from '@combside/record/kinds/assessment';
@@ -25,9 +26,10 @@ import { ReasoningLineButton } from './reasoning-line.tsx';
 import { Screen } from './screen.tsx';
 import { SignsScreen } from './signs-screen.tsx';
 import { UndoBar } from './undo-bar.tsx';
-import { type DraftInHand, draftKey, useDraft } from './use-draft.ts';
+import { correctionKey, type DraftInHand, draftKey, useDraft } from './use-draft.ts';
 import { useKnown } from './use-known.ts';
 import { useVisit, type VisitInHand } from './use-visit.ts';
+import { WhyCorrected } from './why-corrected.tsx';
 
 const views = ['look', 'less', 'signs', 'more', 'why', 'close'] as const;
 type View = (typeof views)[number];
@@ -60,26 +62,43 @@ export function ColonyScreen({ visit, colony, view }: ColonyScreenProps) {
   if (examinationAt(state, visit) && known.drafts[colony] === undefined) {
     return <ClosedColony colony={state} visit={visit} />;
   }
-  return <OpenColony known={known} colony={state} view={views.find((one) => one === view) ?? 'look'} />;
+  return <OpenColony known={known} colony={state} view={view} />;
+}
+
+/** What is corrected: the sealed examination, and the assessment that rests on it. */
+export interface Corrected {
+  readonly examined: ColonyState['examinations'][number];
+  readonly assessed: ColonyState['assessments'][number] | null;
 }
 
 interface OpenColonyProps {
   readonly known: VisitInHand;
   readonly colony: ColonyState;
-  readonly view: View;
+  readonly view: string;
+  /** Null while the colony is looked at. */
+  readonly corrects?: Corrected | null;
 }
 
-function OpenColony({ known, colony, view }: OpenColonyProps) {
+/** The screens of one colony in the hand: being looked at, or being corrected from what was sealed. */
+export function OpenColony({ known, colony, view: asked, corrects = null }: OpenColonyProps) {
   const words = useWords();
   const field = useField();
   const [, go] = useLocation();
   const visit = known.visit.about.id;
-  const hand = useDraft(visit, colony);
+  const view = views.find((one) => one === asked) ?? 'look';
+  const key = corrects ? correctionKey(visit, colony.about.id) : draftKey(visit, colony.about.id);
+  const hand = useDraft(
+    key,
+    colony,
+    corrects ? tapsFromExamination(corrects.examined.body, corrects.assessed?.body ?? null, colony) : [],
+  );
   const [refusal, setRefusal] = useState<Refused | null>(null);
   const [busy, setBusy] = useState(false);
   const [failed, setFailed] = useState(false);
-  const observedAt = field.now();
-  const before = useKnown(colony.about.id, known.apiary.about.id);
+  const observedAt = corrects ? corrects.examined.body.observedAt : field.now();
+  const knownNow = useKnown(colony.about.id, known.apiary.about.id);
+  // A correction is weighed with what was known then.
+  const before = corrects ? (corrects.assessed?.body.circumstances ?? null) : knownNow;
   const line = useReasoning(
     hand ? { ask: 'line', draft: hand.draft, colony, pack: field.pack, observedAt, known: before } : null,
     hand ? JSON.stringify([hand.taps, before]) : '',
@@ -87,7 +106,8 @@ function OpenColony({ known, colony, view }: OpenColonyProps) {
   if (!hand) return null;
 
   const { draft } = hand;
-  const here = `/visit/${visit}/colony/${colony.about.id}`;
+  const sealed = `/visit/${visit}/colony/${colony.about.id}`;
+  const here = corrects ? `/visit/${visit}/correct/${colony.about.id}` : sealed;
   const show = (next: View) => go(next === 'look' ? here : `${here}/${next}`);
   const label = draft.label;
   const seen = draft.signs.filter((sign) => sign.outcome === 'seen').length;
@@ -101,27 +121,37 @@ function OpenColony({ known, colony, view }: OpenColonyProps) {
     setFailed(false);
     try {
       await hand.settled();
-      const act = await askReasoning({
-        ask: 'close',
-        input: {
-          taps: hand.taps,
-          colony,
-          visit: known.visit,
-          pack: field.pack,
-          closing,
-          suspected,
-          observedAt: field.now(),
-          examinationId: field.book.newId(),
-          known: before,
-        },
-      });
+      const stated = {
+        taps: hand.taps,
+        colony,
+        visit: known.visit,
+        pack: field.pack,
+        closing,
+        suspected,
+        known: before,
+      };
+      const act = corrects
+        ? await askReasoning({
+            ask: 'correct',
+            input: {
+              ...stated,
+              corrects: corrects.examined.written.entry,
+              reason: draft.correctionReason,
+              by: field.session.person,
+              correctedAt: field.now(),
+            },
+          })
+        : await askReasoning({
+            ask: 'close',
+            input: { ...stated, observedAt: field.now(), examinationId: field.book.newId() },
+          });
       if (!act.ok) {
         setRefusal(act);
         return;
       }
-      await field.book.write(act.proposals, { closes: [draftKey(visit, colony.about.id)] });
+      await field.book.write(act.proposals, { closes: [key] });
       void field.sync.run();
-      go(act.assessed.suspicion ? `${here}/look` : `/visit/${visit}`, { replace: true });
+      go(corrects ? sealed : act.assessed.suspicion ? `${here}/look` : `/visit/${visit}`, { replace: true });
     } catch {
       setFailed(true);
     } finally {
@@ -129,8 +159,16 @@ function OpenColony({ known, colony, view }: OpenColonyProps) {
     }
   };
 
+  const leave = async () => {
+    await hand.settled();
+    await field.saveDraft(key, []);
+    go(sealed, { replace: true });
+  };
+
   const screen = {
-    title: words.say(view === 'signs' ? 'hive.signs.title' : 'hive.colony.title', { label }),
+    title: words.say(view === 'signs' ? 'hive.signs.title' : corrects ? 'hive.correct.title' : 'hive.colony.title', {
+      label,
+    }),
     saving: hand.saving,
     undoBar: <UndoBar hand={hand} />,
   };
@@ -185,6 +223,13 @@ function OpenColony({ known, colony, view }: OpenColonyProps) {
         busy={busy}
         failed={failed}
         look={<LookControls draft={draft} onTap={hand.tap} />}
+        why={
+          corrects && (
+            <WhyCorrected reason={draft.correctionReason} onReason={(text) => hand.tap({ tap: 'reason', text })} />
+          )
+        }
+        doWords={corrects && words.say('hive.correct.do')}
+        unexplained={corrects !== null && draft.correctionReason.trim() === ''}
         onClose={() =>
           void (trouble
             ? close(
@@ -199,7 +244,7 @@ function OpenColony({ known, colony, view }: OpenColonyProps) {
     );
   }
 
-  const lesserShown = view === 'less';
+  const lesserShown = view === 'less' || corrects !== null;
   return (
     <Screen
       {...screen}
@@ -212,8 +257,13 @@ function OpenColony({ known, colony, view }: OpenColonyProps) {
               {words.say('hive.colony.signs-count', { count: seen })}
             </Button>
             <Button look="main act" onClick={() => show('close')}>
-              {words.say('hive.colony.close', { label })}
+              {corrects ? words.say('hive.correct.to-reason') : words.say('hive.colony.close', { label })}
             </Button>
+            {corrects && (
+              <Button look="plain" onClick={() => void leave()}>
+                {words.say('hive.correct.leave')}
+              </Button>
+            )}
           </>
         ) : (
           <>
@@ -232,10 +282,14 @@ function OpenColony({ known, colony, view }: OpenColonyProps) {
         )
       }
     >
-      {hand.cameBack && hand.taps.length > 0 && <p className="caution">{words.say('hive.colony.draft-back')}</p>}
-      {beforeOpening(known.visit, known.colonies, colony.about.id).map((one) => (
-        <FindingLine key={`${one.id} ${one.about?.id}`} finding={one} />
-      ))}
+      {corrects && <p>{words.say('hive.correct.about')}</p>}
+      {hand.cameBack && hand.taps.length > 0 && (
+        <p className="caution">{words.say(corrects ? 'hive.correct.draft-back' : 'hive.colony.draft-back')}</p>
+      )}
+      {!corrects &&
+        beforeOpening(known.visit, known.colonies, colony.about.id).map((one) => (
+          <FindingLine key={`${one.id} ${one.about?.id}`} finding={one} />
+        ))}
       <p className="quiet">{sayId(words, `casework.hive-type.${draft.hiveType}`)}</p>
       <Choice
         label={words.say('hive.colony.state')}
@@ -312,6 +366,11 @@ interface CloseScreenProps {
   readonly busy: boolean;
   readonly failed: boolean;
   readonly look: React.ReactNode;
+  /** Of a correction: where its reason is given. */
+  readonly why: React.ReactNode;
+  /** What the main button says in place of its usual words. */
+  readonly doWords: string | null;
+  readonly unexplained: boolean;
   readonly onClose: () => void;
   readonly onNotJudged: () => void;
   readonly onBack: () => void;
@@ -331,20 +390,25 @@ function CloseScreen(props: CloseScreenProps) {
         <>
           {props.refusal && <Refusal refusal={props.refusal} />}
           {props.failed && <p className="caution">{words.say('always.went-wrong')}</p>}
-          <Button look="main act" disabled={props.busy || missing !== null} onClick={props.onClose}>
-            {words.say(
-              props.busy
-                ? 'hive.status.saving'
-                : suspected !== null && props.onTrouble
-                  ? 'hive.suspect.do'
-                  : props.onTrouble
-                    ? 'hive.suspect.close-without'
-                    : 'hive.colony.close',
-              {
-                label: props.label,
-                ...(suspected === null ? {} : { condition: sayId(words, `signs.condition.${suspected}.name`) }),
-              },
-            )}
+          <Button
+            look="main act"
+            disabled={props.busy || missing !== null || props.unexplained}
+            onClick={props.onClose}
+          >
+            {(!props.busy && props.doWords) ||
+              words.say(
+                props.busy
+                  ? 'hive.status.saving'
+                  : suspected !== null && props.onTrouble
+                    ? 'hive.suspect.do'
+                    : props.onTrouble
+                      ? 'hive.suspect.close-without'
+                      : 'hive.colony.close',
+                {
+                  label: props.label,
+                  ...(suspected === null ? {} : { condition: sayId(words, `signs.condition.${suspected}.name`) }),
+                },
+              )}
           </Button>
           <Button look="plain" onClick={props.onBack}>
             {words.say('hive.signs.back', { label: props.label })}
@@ -378,6 +442,7 @@ function CloseScreen(props: CloseScreenProps) {
           {suspected !== null && <p className="caution">{words.say('hive.suspect.first')}</p>}
         </>
       )}
+      {props.why}
     </Screen>
   );
 }

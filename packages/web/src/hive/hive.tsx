@@ -7,6 +7,7 @@ import { flagOpenVisit } from '../app/visit-flag.ts';
 import { SpeaksWords, useWords } from '../ui/words-context.tsx';
 import { CleanDownScreen } from './clean-down-screen.tsx';
 import { ColonyScreen } from './colony-screen.tsx';
+import { CorrectColony } from './correct-colony.tsx';
 import { EndVisit } from './end-visit.tsx';
 import { type Field, GivesField, useField, useSummaries } from './field.tsx';
 import { FindApiary } from './find-apiary.tsx';
@@ -89,6 +90,11 @@ function OpensField({ session }: { readonly session: Session }) {
         <Route path="/visit/:visit/colony/:colony/:view?">
           {({ visit, colony, view }) => (
             <ColonyScreen key={colony} visit={visit} colony={colony} view={view ?? 'look'} />
+          )}
+        </Route>
+        <Route path="/visit/:visit/correct/:colony/:view?">
+          {({ visit, colony, view }) => (
+            <CorrectColony key={colony} visit={visit} colony={colony} view={view ?? 'look'} />
           )}
         </Route>
         <Route path="/visit/:visit/clean-down/:after">

@@ -29,32 +29,40 @@ export function draftKey(visit: string, colony: string): string {
   return draftPrefix(visit) + colony;
 }
 
+/** A correction has a draft of its own: it leaves the colony closed, and holds no visit open. */
+export function correctionKey(visit: string, colony: string): string {
+  return `correction/${visit}/${colony}`;
+}
+
 /**
  * One colony's draft. Each tap is shown at once and stored before "saved here" is said; stores follow one another, so
  * that a slow one never overtakes a later tap.
+ *
+ * @param begin taps it starts from where nothing is stored: a correction starts from what was sealed
  */
-export function useDraft(visit: string, colony: ColonyState): DraftInHand | undefined {
+export function useDraft(key: string, colony: ColonyState, begin: readonly Tap[] = []): DraftInHand | undefined {
   const field = useField();
-  const key = draftKey(visit, colony.about.id);
   const [taps, setTaps] = useState<readonly Tap[] | undefined>();
   const [saving, setSaving] = useState<Saving>('saved');
   const [refusal, setRefusal] = useState<Refused | null>(null);
   const [cameBack, setCameBack] = useState(false);
   const latest = useRef<readonly Tap[]>([]);
+  const [start] = useState(begin);
   const queue = useRef<Promise<void>>(Promise.resolve());
 
   useEffect(() => {
     let left = false;
     void field.loadDraft(key).then((kept) => {
       if (left) return;
-      latest.current = kept;
+      const first = kept.length > 0 ? kept : start;
+      latest.current = first;
       setCameBack(kept.length > 0);
-      setTaps(kept);
+      setTaps(first);
     });
     return () => {
       left = true;
     };
-  }, [field, key]);
+  }, [field, key, start]);
 
   if (!taps) return undefined;
 

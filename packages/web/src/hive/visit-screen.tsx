@@ -4,10 +4,14 @@ import { lazy, Suspense } from 'react';
 import { Link, useLocation } from 'wouter';
 import { Button } from '../ui/button.tsx';
 import { Choice } from '../ui/choice.tsx';
+import { NotesShown } from '../ui/notes-shown.tsx';
 import { StateMark } from '../ui/state-mark.tsx';
 import { useWords } from '../ui/words-context.tsx';
+import { AddNote } from './add-note.tsx';
+import { useField } from './field.tsx';
 import { PlanOfApiary } from './plan-of-apiary.tsx';
 import { Screen } from './screen.tsx';
+import { useNames } from './use-names.ts';
 import { useVisit } from './use-visit.ts';
 
 // The reckoning behind it is no part of what the first tap waits for.
@@ -23,6 +27,8 @@ export function VisitScreen({ visit, as }: VisitScreenProps) {
   const words = useWords();
   const [, go] = useLocation();
   const known = useVisit(visit);
+  const field = useField();
+  const nameOf = useNames();
   if (known === undefined) {
     return (
       <Screen title={words.say('front.opening')}>
@@ -99,6 +105,8 @@ export function VisitScreen({ visit, as }: VisitScreenProps) {
       <Suspense fallback={null}>
         <ChanceSoFar colonies={known.colonies} visit={visit} />
       </Suspense>
+      <NotesShown notes={known.visit.notes} nameOf={nameOf} timeZone={field.timeZone} />
+      <AddNote about={known.visit.about} />
       <Link className="button" href={`/safety/${known.apiary.about.id}`}>
         {words.say('hive.safety.open')}
       </Link>

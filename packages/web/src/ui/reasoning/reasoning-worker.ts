@@ -4,6 +4,7 @@ import { withWhatWasSaid } from '@combside/casework/assess/circumstances';
 import { examinationSoFar, type ReasoningLine, reasoningLine } from '@combside/casework/assess/line';
 import { type ReasoningInput, type WholeReasoning, wholeReasoning } from '@combside/casework/assess/whole-reasoning';
 import { type CloseColony, closeColony } from '@combside/casework/examine/close-colony';
+import { type CorrectExamination, correctExamination } from '@combside/casework/examine/correct-examination';
 import type { Draft } from '@combside/casework/examine/draft';
 import type { Pack } from '@combside/law/pack';
 import type { CircumstancesKnown } from '@combside/record/kinds/assessment';
@@ -23,13 +24,15 @@ export type Question =
   | ({ readonly ask: 'line' } & OfDraft)
   | ({ readonly ask: 'whole'; readonly visit: string } & OfDraft)
   | ({ readonly ask: 'examined' } & ReasoningInput)
-  | { readonly ask: 'close'; readonly input: CloseColony };
+  | { readonly ask: 'close'; readonly input: CloseColony }
+  | { readonly ask: 'correct'; readonly input: CorrectExamination };
 
 export interface Answers {
   readonly line: ReasoningLine;
   readonly whole: WholeReasoning;
   readonly examined: WholeReasoning;
   readonly close: Act<{ readonly examination: ExaminationBody; readonly assessed: Assessed }>;
+  readonly correct: Act<{ readonly examination: ExaminationBody; readonly assessed: Assessed }>;
 }
 
 export type Reply =
@@ -55,6 +58,8 @@ function answer(question: Question): Answers[Question['ask']] {
       return wholeReasoning(question);
     case 'close':
       return closeColony(question.input);
+    case 'correct':
+      return correctExamination(question.input);
   }
 }
 

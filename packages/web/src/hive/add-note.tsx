@@ -1,0 +1,74 @@
+import { addNote } from '@combside/casework/examine/add-note';
+import type { About } from '@combside/record/entry';
+import { useEffect, useRef, useState } from 'react';
+import { Button } from '../ui/button.tsx';
+import { Refusal, type Refused } from '../ui/refusal.tsx';
+import { useWords } from '../ui/words-context.tsx';
+import { useField } from './field.tsx';
+
+/** Free words about a colony or a visit. What is typed is kept like any other draft until it is written. */
+export function AddNote({ about }: { readonly about: About }) {
+  const words = useWords();
+  const field = useField();
+  const key = `note/${about.type}/${about.id}`;
+  const [text, setText] = useState<string | null>(null);
+  const [refusal, setRefusal] = useState<Refused | null>(null);
+  const [failed, setFailed] = useState(false);
+  const stored = useRef<Promise<void>>(Promise.resolve());
+
+  useEffect(() => {
+    let left = false;
+    void field.loadDraft(key).then(([kept]) => {
+      if (!left && kept?.tap === 'remark') setText(kept.text);
+    });
+    return () => {
+      left = true;
+    };
+  }, [field, key]);
+
+  const type = (next: string) => {
+    setText(next);
+    setRefusal(null);
+    stored.current = stored.current
+      .then(() => field.saveDraft(key, next === '' ? [] : [{ tap: 'remark', text: next }]))
+      .catch(() => setFailed(true));
+  };
+  const keep = async () => {
+    const act = addNote(about, text ?? '');
+    if (!act.ok) {
+      setRefusal(act);
+      return;
+    }
+    try {
+      await stored.current;
+      await field.book.write(act.proposals, { closes: [key] });
+      setText(null);
+      void field.sync.run();
+    } catch {
+      setFailed(true);
+    }
+  };
+
+  if (text === null) {
+    return <Button onClick={() => setText('')}>{words.say('hive.note.add')}</Button>;
+  }
+  return (
+    <div className="stack close">
+      <label className="stack close">
+        {words.say('hive.note.text')}
+        <textarea
+          className="text-input"
+          rows={3}
+          maxLength={5000}
+          value={text}
+          onChange={(event) => type(event.currentTarget.value)}
+        />
+      </label>
+      {refusal && <Refusal refusal={refusal} />}
+      {failed && <p className="caution">{words.say('always.went-wrong')}</p>}
+      <Button look="wide" onClick={() => void keep()}>
+        {words.say('hive.note.keep')}
+      </Button>
+    </div>
+  );
+}
