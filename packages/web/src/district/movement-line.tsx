@@ -30,8 +30,10 @@ export function MovementLine({ movement, apiary, otherEnds }: MovementLineProps)
     <li>
       {words.say('district.apiary.movement', {
         day,
-        quantity: body.quantity === null ? words.say('district.quantity-unknown') : words.number(body.quantity),
-        what: sayId(words, `district.what.${body.what}`),
+        what:
+          body.quantity === null
+            ? words.say('district.counted-unknown', { what: sayId(words, `district.what.${body.what}`) })
+            : sayId(words, `district.counted.${body.what}`, { count: body.quantity }),
         how: sayId(words, `district.moved.${body.how}`),
         from: nameOf(body.from),
         to: nameOf(body.to),
@@ -39,7 +41,9 @@ export function MovementLine({ movement, apiary, otherEnds }: MovementLineProps)
       {named && (
         <>
           {' '}
-          <Link href={desk.to(`/apiary/${named.apiary}`)}>{named.name}</Link>
+          <Link href={desk.to(`/apiary/${named.apiary}`)}>
+            {words.say('district.apiary.open', { name: named.name })}
+          </Link>
         </>
       )}
     </li>

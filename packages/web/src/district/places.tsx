@@ -28,7 +28,11 @@ export function Places({ chosen }: PlacesProps) {
   // biome-ignore lint/correctness/useExhaustiveDependencies: only what is typed starts the clock
   useEffect(() => {
     if (text.trim() === search) return;
-    const timer = setTimeout(() => desk.change({ search: text.trim() }), pause);
+    // Whoever has gone elsewhere meanwhile is not fetched back.
+    const here = location.pathname;
+    const timer = setTimeout(() => {
+      if (location.pathname === here) desk.change({ search: text.trim() });
+    }, pause);
     return () => clearTimeout(timer);
   }, [text]);
 
