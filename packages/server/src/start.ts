@@ -224,7 +224,7 @@ async function exists(path: string): Promise<boolean> {
   );
 }
 
-/** `start.ts --data DIR --port N --host ADDRESS --demo`: runs until it is interrupted. */
+/** `start.ts --data DIR --port N --host ADDRESS --web DIR --demo`: runs until it is interrupted. */
 async function main(args: readonly string[]): Promise<void> {
   const words = await loadWords(chooseLanguage([(process.env.LC_ALL || process.env.LANG || 'en').replace('_', '-')]), [
     'server',
@@ -283,15 +283,23 @@ async function openDemo(server: RunningServer, words: Words<'server'>, say: (lin
   }
 }
 
-type Asked = Pick<ServerOptions, 'data' | 'port' | 'host' | 'address' | 'databaseUrl' | 'pack'> & {
+type Asked = Pick<ServerOptions, 'data' | 'port' | 'host' | 'address' | 'databaseUrl' | 'pack' | 'web'> & {
   readonly demo: boolean;
 };
 
 /** @returns the options, or the sentence that says what is wrong with them */
 function readOptions(args: readonly string[], words: Words<'server'>): Asked | string {
   const text = { type: 'string' } as const;
-  const known = { data: text, port: text, host: text, address: text, pack: text, demo: { type: 'boolean' } } as const;
-  let values: { data?: string; port?: string; host?: string; address?: string; pack?: string; demo?: boolean };
+  const known = {
+    data: text,
+    port: text,
+    host: text,
+    address: text,
+    pack: text,
+    web: text,
+    demo: { type: 'boolean' },
+  } as const;
+  let values: { [name in Exclude<keyof typeof known, 'demo'>]?: string } & { demo?: boolean };
   try {
     ({ values } = parseArgs({ args: [...args], options: known, strict: true }));
   } catch {
@@ -317,6 +325,7 @@ function readOptions(args: readonly string[], words: Words<'server'>): Asked | s
     port,
     demo: values.demo ?? false,
     ...(values.pack === undefined ? {} : { pack: values.pack }),
+    ...(values.web === undefined ? {} : { web: resolve(values.web) }),
     ...(values.host === undefined ? {} : { host: values.host }),
     ...(values.address === undefined ? {} : { address: values.address }),
     ...(process.env.DATABASE_URL ? { databaseUrl: process.env.DATABASE_URL } : {}),
