@@ -59,7 +59,7 @@ export function ColonyPage({ colony }: { readonly colony: string }) {
       <section className="stack" aria-labelledby="looks-title">
         <h3 id="looks-title">{words.say('district.colony.looks')}</h3>
         {answer.colony.examinations.length === 0 && <p className="quiet">{words.say('district.colony.looks.none')}</p>}
-        {answer.colony.examinations.map((examination, place) => (
+        {answer.colony.examinations.map((examination) => (
           <div key={examination.written.entry} className="stack close">
             <p className="look-day">
               {words.dayAndTime(examination.body.observedAt, deskTimeZone)} · {nameOf(examination.written.by)}
@@ -75,8 +75,6 @@ export function ColonyPage({ colony }: { readonly colony: string }) {
                 assessments: answer.colony.assessments.filter(
                   (one) => one.body.examination === examination.written.entry,
                 ),
-                // Notes are on the colony, not on one look: they stand once, with the newest.
-                notes: place === 0 ? [...answer.colony.notes] : [],
                 // They are of the colony, not of one look: told once, below.
                 notes: [],
               }}
