@@ -7,11 +7,13 @@ const listeners = new Set<(open: boolean) => void>();
  * (`public/hold-during-visit.js`).
  */
 export async function flagOpenVisit(open: boolean): Promise<void> {
+  if ('caches' in globalThis) {
+    const flags = await caches.open(store);
+    if (open) await flags.put(name, new Response('open'));
+    else await flags.delete(name);
+  }
+  // Only now: whoever asks for the new version again would be turned away as long as the flag stands.
   for (const listener of listeners) listener(open);
-  if (!('caches' in globalThis)) return;
-  const flags = await caches.open(store);
-  if (open) await flags.put(name, new Response('open'));
-  else await flags.delete(name);
 }
 
 /** Whether a visit is open, as last told. */
