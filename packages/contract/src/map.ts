@@ -39,6 +39,16 @@ export const mapAnswer = z.object({
 });
 export type MapAnswer = z.infer<typeof mapAnswer>;
 
+/**
+ * `GET /api/map/background`: what an office has set behind its apiaries, beyond the land that the program brings along: an
+ * archive of tiles (PMTiles) at the server, or picture tiles at an address with {z}, {x} and {y}.
+ */
+export const mapBackground = z.object({
+  kind: z.enum(['none', 'archive', 'tiles']),
+  address: z.string().nullable(),
+});
+export type MapBackground = z.infer<typeof mapBackground>;
+
 /** `GET /api/map/extent`: the window that holds every apiary granted; null where none has a position. */
 export const mapExtent = z.object({
   box: z.object({ west: z.number(), south: z.number(), east: z.number(), north: z.number() }).nullable(),

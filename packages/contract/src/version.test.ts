@@ -12,7 +12,7 @@ const pinned: Readonly<Record<number, string>> = {
   1: 'bb98ee497686b95b7ce0c9efe37b28472f8b76f470c3ce996dd216f9b7e2bf45',
   2: '9cd2c9b93ea868f4e0307dc709ce6bdef5195e0e96a8a4d325edf39b4a9ebdc4',
   3: '0f5805e312e26319a02f106420a091983689d54ea1065eeadb16a8d66354dc2a',
-  4: '5086fa76cd1d9a929e3b1b34059cccf2bbc5a27d87279c11714fdd08beb014d9',
+  4: '2b80f0374df3aee7c691ebf4b8f433477054e029fdc217dfe8168cda0329b942',
 };
 
 const instruction = `The shape of a message or of an entry kind has changed.

@@ -4,6 +4,7 @@ import { newIdentifier } from '@combside/record/identifier';
 import type { Office } from '@combside/record/office';
 import { type Accounts, openAccounts } from './accounts/accounts.ts';
 import { makeApp } from './http/app.ts';
+import type { Background } from './http/background.ts';
 import { openPhotographs, type Photographs } from './photographs/photographs.ts';
 import { type Arrivals, listenForArrivals } from './store/arrivals.ts';
 import type { Database } from './store/database.ts';
@@ -23,6 +24,8 @@ export interface Materials {
   readonly web: string;
   /** Id of the rule pack in force. */
   readonly pack: string;
+  /** What lies behind the apiaries on the map; nothing when left out. */
+  readonly background?: Background;
   readonly attemptsPerMinute?: number;
   /** Told of what nobody expected; never of a body. */
   readonly complain: (error: unknown) => void;
@@ -63,6 +66,7 @@ export async function assemble(materials: Materials): Promise<House> {
     photographs,
     arrivals,
     web: materials.web,
+    background: materials.background ?? { kind: 'none' },
     // The law of the place is the agency's to say; without its word, the invented one of the demonstration.
     program: version(),
     pack: materials.pack,

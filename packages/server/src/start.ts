@@ -12,6 +12,7 @@ import { createAdaptorServer } from '@hono/node-server';
 import type { Accounts } from './accounts/accounts.ts';
 import { assemble } from './assemble.ts';
 import { type DemoAccount, demoAccounts, demoPack, demoPassword, plantDemo } from './demo/plant.ts';
+import { readBackground } from './http/background.ts';
 import { startJobs } from './jobs/jobs.ts';
 import { type Cluster, startCluster } from './store/cluster.ts';
 import { type Database, openDatabase } from './store/database.ts';
@@ -31,6 +32,8 @@ export interface ServerOptions {
   readonly pack?: string;
   /** Folder of the built web app; `packages/web/dist` when left out. */
   readonly web?: string;
+  /** Behind the apiaries on the map: a `.pmtiles` file, or an address of tiles with {z}, {x} and {y}. */
+  readonly map?: string;
   /** Sign-in attempts a minute from one address. */
   readonly attemptsPerMinute?: number;
   /** Called with what a person at the terminal should know, already in words. */
@@ -72,6 +75,8 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const host = options.host ?? '127.0.0.1';
   const web = options.web ?? fileURLToPath(new URL('../../web/dist', import.meta.url));
   const pack = await loadPack(options.pack ?? demoPack);
+  const background = readBackground(options.map);
+  if (!background) throw new ServerError('map-setting', options.map ?? '');
   /** What to undo, newest first, when starting fails or the server stops. */
   const undo: (() => Promise<unknown>)[] = [];
   const unwind = async (): Promise<void> => {
@@ -98,7 +103,16 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     const address = options.address ?? `http://${host.includes(':') ? `[${host}]` : host}:${port}`;
     if (!isLoopback(host) && !address.startsWith('https:')) say(words.say('server.open-to-network', { host }));
 
-    const house = await assemble({ database, data, address, web, pack: pack.id, complain, ...limits(options) });
+    const house = await assemble({
+      database,
+      data,
+      address,
+      web,
+      pack: pack.id,
+      background,
+      complain,
+      ...limits(options),
+    });
     undo.push(house.close);
     const { app, office, accounts, part, photographs } = house;
     const jobs = await startJobs(database, backgroundWork(database, office, photographs), complain);
@@ -224,7 +238,7 @@ async function exists(path: string): Promise<boolean> {
   );
 }
 
-/** `start.ts --data DIR --port N --host ADDRESS --web DIR --demo`: runs until it is interrupted. */
+/** `start.ts --data DIR --port N --host ADDRESS --web DIR --map FILE --demo`: runs until it is interrupted. */
 async function main(args: readonly string[]): Promise<void> {
   const words = await loadWords(chooseLanguage([(process.env.LC_ALL || process.env.LANG || 'en').replace('_', '-')]), [
     'server',
@@ -283,7 +297,7 @@ async function openDemo(server: RunningServer, words: Words<'server'>, say: (lin
   }
 }
 
-type Asked = Pick<ServerOptions, 'data' | 'port' | 'host' | 'address' | 'databaseUrl' | 'pack' | 'web'> & {
+type Asked = Pick<ServerOptions, 'data' | 'port' | 'host' | 'address' | 'databaseUrl' | 'pack' | 'web' | 'map'> & {
   readonly demo: boolean;
 };
 
@@ -297,6 +311,7 @@ function readOptions(args: readonly string[], words: Words<'server'>): Asked | s
     address: text,
     pack: text,
     web: text,
+    map: text,
     demo: { type: 'boolean' },
   } as const;
   let values: { [name in Exclude<keyof typeof known, 'demo'>]?: string } & { demo?: boolean };
@@ -320,11 +335,15 @@ function readOptions(args: readonly string[], words: Words<'server'>): Asked | s
   if (values.pack !== undefined && !(packIds as readonly string[]).includes(values.pack)) {
     return words.say('server.option-value', { option: '--pack', value: values.pack });
   }
+  if (readBackground(values.map) === null) {
+    return words.say('server.option-value', { option: '--map', value: values.map ?? '' });
+  }
   return {
     data: values.data ?? './data',
     port,
     demo: values.demo ?? false,
     ...(values.pack === undefined ? {} : { pack: values.pack }),
+    ...(values.map === undefined ? {} : { map: values.map }),
     ...(values.web === undefined ? {} : { web: resolve(values.web) }),
     ...(values.host === undefined ? {} : { host: values.host }),
     ...(values.address === undefined ? {} : { address: values.address }),

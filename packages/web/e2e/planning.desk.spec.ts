@@ -1,6 +1,10 @@
-import { readFile } from 'node:fs/promises';
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { doubleTheText, expect, expectNoAxeViolations, picture, test } from './journey.ts';
+import { startServer } from './server.ts';
+import { archiveOfOneTile } from './tile-archive.ts';
 
 const password = 'quillmoor-comb-7';
 
@@ -372,4 +376,37 @@ test('desk, planning and figures stand in German, at twice the text, and narrow'
   expect(await fits(), 'the desk sticks out sideways at twice the text').toBe(true);
   await picture(page, 'de-desk-double');
   await expectNoAxeViolations(page);
+});
+
+test('an office lays its own archive of tiles behind the map', async ({ browser }) => {
+  test.setTimeout(240_000);
+  const folder = await mkdtemp(join(tmpdir(), 'combside-tiles-'));
+  const path = join(folder, 'land.pmtiles');
+  await writeFile(path, archiveOfOneTile(await readFile(new URL('../public/icon-192.png', import.meta.url))));
+  const own = await startServer(['--map', path]);
+  try {
+    const context = await browser.newContext({ baseURL: own.address, viewport: { width: 1440, height: 900 } });
+    const page = await context.newPage();
+    await signIn(page, 'wilda@quillmoor.example');
+    const part = page.waitForResponse((answer) => answer.url().endsWith('/tiles.pmtiles') && answer.status() === 206);
+    await page.getByRole('radio', { name: 'Map' }).click();
+    await part;
+    const frame = page.locator('.map-frame');
+    await expect(frame).toHaveAttribute('data-shown', '59', { timeout: 60_000 });
+    const laid = () =>
+      frame.evaluate((element) => {
+        const { map } = element as unknown as {
+          map: { getLayer(id: string): object | undefined; isSourceLoaded(id: string): boolean };
+        };
+        return map.getLayer('background') !== undefined && map.isSourceLoaded('background');
+      });
+    await expect.poll(laid, { timeout: 30_000 }).toBe(true);
+    await expect(page.getByText('The background could not be fetched.')).toBeHidden();
+    await picture(page, 'map-own-background');
+    await expectNoAxeViolations(page);
+    await context.close();
+  } finally {
+    await own.remove();
+    await rm(folder, { recursive: true, force: true });
+  }
 });

@@ -42,6 +42,7 @@ import { planningListed } from '../store/planning.ts';
 import { visitPageOf } from '../store/visit-page.ts';
 import { visitsListed } from '../store/visits.ts';
 import { readMessage, readQuery, refuse } from './answers.ts';
+import { archiveOf, type Background, backgroundTold, foreignOrigin } from './background.ts';
 import { liveStream } from './live.ts';
 import { webPages } from './pages.ts';
 import { registerAddresses } from './register.ts';
@@ -58,6 +59,8 @@ export interface AppPorts {
   readonly web: string;
   /** Id of the rule pack in force here (law/load-pack). */
   readonly pack: string;
+  /** What lies behind the apiaries on the map. */
+  readonly background: Background;
   /** Version of the program. */
   readonly program: string;
   readonly server: { readonly device: string; readonly publicKey: string };
@@ -80,7 +83,7 @@ export function makeApp(ports: AppPorts): Hono<Env> {
   const { database, accounts, office, photographs } = ports;
   const app = new Hono<Env>();
 
-  app.use(securityHeaders(ports.secure));
+  app.use(securityHeaders(ports.secure, foreignOrigin(ports.background)));
   app.use(cameFrom);
   app.use('/api/*', sameOriginOnly, noStore);
   app.use('/api/*', compress());
@@ -179,6 +182,8 @@ export function makeApp(ports: AppPorts): Hono<Env> {
   app.get('/api/map', async (context) =>
     context.json(await mapWindow(database, rights(context), readQuery(context, mapAsked))),
   );
+  app.get('/api/map/background', async (context) => context.json(backgroundTold(ports.background)));
+  app.get('/api/map/tiles.pmtiles', (context) => archiveOf(context, ports.background));
   app.get('/api/map/extent', async (context) => context.json(await mapExtentOf(database, rights(context))));
   app.get('/api/planning', async (context) => {
     const asked = readQuery(context, planningAsked);

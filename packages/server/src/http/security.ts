@@ -5,29 +5,35 @@ import { refuse } from './answers.ts';
  * What a page of ours may do. Styles may stand in attributes, because drawings and the map set them; scripts may not.
  * WebAssembly reads codes and combs; `blob:` shows a paper that the page has just made.
  */
-const contentSecurityPolicy = [
-  "default-src 'self'",
-  "script-src 'self' 'wasm-unsafe-eval'",
-  "style-src 'self' 'unsafe-inline'",
-  "img-src 'self' data: blob:",
-  "font-src 'self' data:",
-  "connect-src 'self'",
-  "worker-src 'self' blob:",
-  "frame-src 'self' blob:",
-  "object-src 'none'",
-  "base-uri 'none'",
-  "form-action 'self'",
-  "frame-ancestors 'none'",
-].join('; ');
+const contentSecurityPolicy = (elsewhere: string): string =>
+  [
+    "default-src 'self'",
+    "script-src 'self' 'wasm-unsafe-eval'",
+    "style-src 'self' 'unsafe-inline'",
+    `img-src 'self' data: blob:${elsewhere}`,
+    "font-src 'self' data:",
+    `connect-src 'self'${elsewhere}`,
+    "worker-src 'self' blob:",
+    "frame-src 'self' blob:",
+    "object-src 'none'",
+    "base-uri 'none'",
+    "form-action 'self'",
+    "frame-ancestors 'none'",
+  ].join('; ');
 
-/** Headers on every answer. Camera and position are for our own pages; nothing else is for anybody. */
-export function securityHeaders(secure: boolean): MiddlewareHandler {
+/**
+ * Headers on every answer. Camera and position are for our own pages; nothing else is for anybody.
+ *
+ * @param tilesFrom the one foreign server that the map may fetch pictures from, where the office has set one
+ */
+export function securityHeaders(secure: boolean, tilesFrom: string | null = null): MiddlewareHandler {
+  const policy = contentSecurityPolicy(tilesFrom === null ? '' : ` ${tilesFrom}`);
   return async (context, next) => {
     await next();
     const set = (name: string, value: string): void => {
       if (!context.res.headers.has(name)) context.res.headers.set(name, value);
     };
-    set('content-security-policy', contentSecurityPolicy);
+    set('content-security-policy', policy);
     set('x-content-type-options', 'nosniff');
     set('x-frame-options', 'DENY');
     set('referrer-policy', 'no-referrer');

@@ -16,6 +16,10 @@ const ofTheServer = {
     status: 500,
     message: 'A migration that was applied has been edited since. Migrations only go forward: add a new one instead.',
   },
+  'map-setting': {
+    status: 500,
+    message: 'The map takes a .pmtiles file, or an address of tiles with {z}, {x} and {y}',
+  },
   'no-free-port': { status: 500, message: 'No free port was found' },
   'key-missing': {
     status: 500,

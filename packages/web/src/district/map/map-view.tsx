@@ -11,6 +11,7 @@ import { useWords } from '../../ui/words-context.tsx';
 import { useDeskAddress } from '../desk-address.ts';
 import { markOfResult, ResultMark } from '../result-mark.tsx';
 import { useArrivals } from '../use-office.ts';
+import { addBackground } from './background.ts';
 import { fetchBaseMap, graticule } from './base-map.ts';
 import { MapFailed } from './map-failed.tsx';
 import { mapStyle } from './map-style.ts';
@@ -50,6 +51,7 @@ export default function MapView({ chosen }: { readonly chosen: string | null }) 
   const [extent, setExtent] = useState<MapExtent | null>(null);
   const [answer, setAnswer] = useState<MapAnswer | null>(null);
   const [older, setOlder] = useState(false);
+  const [bare, setBare] = useState(false);
   const open = useRef((_apiary: string) => {});
   open.current = (apiary) => go(desk.to(`/apiary/${apiary}`));
 
@@ -78,6 +80,7 @@ export default function MapView({ chosen }: { readonly chosen: string | null }) 
       made.on('load', () => {
         if (left || !made) return;
         for (const { name, data, pixelRatio } of mapImages()) made.addImage(name, data, { pixelRatio });
+        void addBackground(made, () => setBare(true));
         void (made.getSource('degrees') as maplibre.GeoJSONSource).setData(graticule(holds?.box ?? null));
         // A map may be empty without a word: tests ask this one what it has really drawn.
         Object.assign(box, { map: made });
@@ -183,6 +186,7 @@ export default function MapView({ chosen }: { readonly chosen: string | null }) 
         {older && (
           <p className="finding owed">{words.say(answer ? 'district.map.older' : 'district.map.unanswered')}</p>
         )}
+        {bare && <p className="quiet">{words.say('district.map.background.failed')}</p>}
         {answer && <p>{words.say('district.map.told', { count: answer.apiaries, suspect: suspects })}</p>}
         {!answer && !older && <p className="quiet">{words.say('district.map.loading')}</p>}
         {extent && extent.unplaced > 0 && (
