@@ -8,13 +8,12 @@ import type { Pack } from '@combside/law/pack';
 import type { CircumstancesKnown } from '@combside/record/kinds/assessment';
 import type { ColonyState } from '@combside/record/states';
 import { type DiseaseId, diseases } from '@combside/science/signs/catalogue';
-import { useState } from 'react';
+import { lazy, Suspense, useState } from 'react';
 import { useLocation } from 'wouter';
 import { Button } from '../ui/button.tsx';
 import { Choice } from '../ui/choice.tsx';
 import { FindingLine } from '../ui/finding-line.tsx';
 import { askReasoning, useReasoning } from '../ui/reasoning/reasoning.ts';
-import { ReasoningPage } from '../ui/reasoning/reasoning-page.tsx';
 import { Refusal, type Refused } from '../ui/refusal.tsx';
 import { sayId } from '../ui/say-sentence.ts';
 import { useWords } from '../ui/words-context.tsx';
@@ -30,6 +29,11 @@ import { correctionKey, type DraftInHand, draftKey, useDraft } from './use-draft
 import { useKnown } from './use-known.ts';
 import { useVisit, type VisitInHand } from './use-visit.ts';
 import { WhyCorrected } from './why-corrected.tsx';
+
+// One tap deeper than the line, so no part of what the first tap waits for.
+const ReasoningPage = lazy(async () => ({
+  default: (await import('../ui/reasoning/reasoning-page.tsx')).ReasoningPage,
+}));
 
 const views = ['look', 'less', 'signs', 'more', 'why', 'close'] as const;
 type View = (typeof views)[number];
@@ -198,7 +202,9 @@ export function OpenColony({ known, colony, view: asked, corrects = null }: Open
     return (
       <Screen {...screen} foot={back}>
         <ReasoningLineButton line={line.answer} failed={line.failed} onOpen={null} />
-        <Why hand={hand} colony={colony} visit={visit} known={before} />
+        <Suspense fallback={<p>{words.say('reasoning.working')}</p>}>
+          <Why hand={hand} colony={colony} visit={visit} known={before} />
+        </Suspense>
       </Screen>
     );
   }

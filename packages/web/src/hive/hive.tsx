@@ -1,24 +1,26 @@
 import './hive.css';
 import type { Language } from '@combside/words/language';
-import { useEffect, useState } from 'react';
+import { lazy, Suspense, useEffect, useState } from 'react';
 import { Route, Switch } from 'wouter';
 import type { Session } from '../app/session.ts';
 import { flagOpenVisit } from '../app/visit-flag.ts';
 import { SpeaksWords, useWords } from '../ui/words-context.tsx';
 import { CleanDownScreen } from './clean-down-screen.tsx';
 import { ColonyScreen } from './colony-screen.tsx';
-import { CorrectColony } from './correct-colony.tsx';
 import { EndVisit } from './end-visit.tsx';
 import { type Field, GivesField, useField, useSummaries } from './field.tsx';
 import { FindApiary } from './find-apiary.tsx';
 import { NotTakenScreen } from './not-taken.tsx';
 import { openField } from './open-field.ts';
-import { ResultScreen } from './result-screen.tsx';
-import { Roadside } from './roadside.tsx';
 import { SafetyCard } from './safety-card.tsx';
 import { StartVisit } from './start-visit.tsx';
 import { Today } from './today.tsx';
 import { VisitScreen } from './visit-screen.tsx';
+
+// Fetched when they are entered (and kept on the device like everything else): Today does not wait for them.
+const CorrectColony = lazy(async () => ({ default: (await import('./correct-colony.tsx')).CorrectColony }));
+const ResultScreen = lazy(async () => ({ default: (await import('./result-screen.tsx')).ResultScreen }));
+const Roadside = lazy(async () => ({ default: (await import('./roadside.tsx')).Roadside }));
 
 interface HiveProps {
   readonly session: Session;
@@ -72,43 +74,45 @@ function OpensField({ session }: { readonly session: Session }) {
   return (
     <GivesField field={opened}>
       <FlagsOpenVisit />
-      <Switch>
-        <Route path="/not-taken">
-          <NotTakenScreen />
-        </Route>
-        <Route path="/find">
-          <FindApiary />
-        </Route>
-        <Route path="/roadside">
-          <Roadside />
-        </Route>
-        <Route path="/start/apiary/:apiary">{({ apiary }) => <StartVisit apiary={apiary} visit={null} />}</Route>
-        <Route path="/start/visit/:visit/apiary/:apiary">
-          {({ visit, apiary }) => <StartVisit apiary={apiary} visit={visit} />}
-        </Route>
-        <Route path="/safety/:apiary">{({ apiary }) => <SafetyCard apiary={apiary} />}</Route>
-        <Route path="/visit/:visit/colony/:colony/:view?">
-          {({ visit, colony, view }) => (
-            <ColonyScreen key={colony} visit={visit} colony={colony} view={view ?? 'look'} />
-          )}
-        </Route>
-        <Route path="/visit/:visit/correct/:colony/:view?">
-          {({ visit, colony, view }) => (
-            <CorrectColony key={colony} visit={visit} colony={colony} view={view ?? 'look'} />
-          )}
-        </Route>
-        <Route path="/visit/:visit/clean-down/:after">
-          {({ visit, after }) => <CleanDownScreen visit={visit} after={after === 'exit' ? null : after} />}
-        </Route>
-        <Route path="/visit/:visit/end">{({ visit }) => <EndVisit visit={visit} />}</Route>
-        <Route path="/visit/:visit/result">{({ visit }) => <ResultScreen visit={visit} />}</Route>
-        <Route path="/visit/:visit/:as?">
-          {({ visit, as }) => <VisitScreen visit={visit} as={as === 'walk' ? 'walk' : 'plan'} />}
-        </Route>
-        <Route>
-          <Today />
-        </Route>
-      </Switch>
+      <Suspense fallback={<p className="front field">{words.say('front.opening')}</p>}>
+        <Switch>
+          <Route path="/not-taken">
+            <NotTakenScreen />
+          </Route>
+          <Route path="/find">
+            <FindApiary />
+          </Route>
+          <Route path="/roadside">
+            <Roadside />
+          </Route>
+          <Route path="/start/apiary/:apiary">{({ apiary }) => <StartVisit apiary={apiary} visit={null} />}</Route>
+          <Route path="/start/visit/:visit/apiary/:apiary">
+            {({ visit, apiary }) => <StartVisit apiary={apiary} visit={visit} />}
+          </Route>
+          <Route path="/safety/:apiary">{({ apiary }) => <SafetyCard apiary={apiary} />}</Route>
+          <Route path="/visit/:visit/colony/:colony/:view?">
+            {({ visit, colony, view }) => (
+              <ColonyScreen key={colony} visit={visit} colony={colony} view={view ?? 'look'} />
+            )}
+          </Route>
+          <Route path="/visit/:visit/correct/:colony/:view?">
+            {({ visit, colony, view }) => (
+              <CorrectColony key={colony} visit={visit} colony={colony} view={view ?? 'look'} />
+            )}
+          </Route>
+          <Route path="/visit/:visit/clean-down/:after">
+            {({ visit, after }) => <CleanDownScreen visit={visit} after={after === 'exit' ? null : after} />}
+          </Route>
+          <Route path="/visit/:visit/end">{({ visit }) => <EndVisit visit={visit} />}</Route>
+          <Route path="/visit/:visit/result">{({ visit }) => <ResultScreen visit={visit} />}</Route>
+          <Route path="/visit/:visit/:as?">
+            {({ visit, as }) => <VisitScreen visit={visit} as={as === 'walk' ? 'walk' : 'plan'} />}
+          </Route>
+          <Route>
+            <Today />
+          </Route>
+        </Switch>
+      </Suspense>
     </GivesField>
   );
 }

@@ -1,6 +1,5 @@
 import { photographsHeld } from '@combside/contract/photograph';
 import { TransportError } from '@combside/record/transport';
-import { Upload } from 'tus-js-client';
 import type { Photographs } from './photographs.ts';
 
 /** One request sends at most so many bytes, so that a cut costs little. */
@@ -48,8 +47,18 @@ async function heldAtOffice(hashes: readonly string[]): Promise<Set<string>> {
   return new Set(photographsHeld.parse(await answer.json()).held);
 }
 
+/** Fetched when there is something to send: the first opening of the hive does without it. */
+async function uploader() {
+  try {
+    return (await import('tus-js-client')).Upload;
+  } catch (cause) {
+    throw new TransportError('no connection', 'the part of the program that sends photographs', cause);
+  }
+}
+
 async function upload(photographs: Photographs, hash: string, blob: Blob): Promise<void> {
   const begun = await photographs.uploadOf(hash);
+  const Upload = await uploader();
   await new Promise<void>((resolve, reject) => {
     const sending = new Upload(blob, {
       endpoint: '/api/uploads',
