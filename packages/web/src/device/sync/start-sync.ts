@@ -32,10 +32,12 @@ export interface Sync {
 const wakeMilliseconds = 700;
 /** While entries wait, another try is made so often. */
 const retryMilliseconds = 30_000;
+/** While somebody looks at the screen, what the office has meanwhile is fetched so often. */
+const lookMilliseconds = 60_000;
 
 /**
  * Starts the sync worker and wakes it when the program is opened, becomes visible, comes online, or has written
- * something.
+ * something; and every minute while it is in sight, so that a round planned at the office arrives by itself.
  */
 export function startSync(person: string, store: IndexedStore, database: DeviceDatabase): Sync {
   const worker = new Worker(new URL('./sync-worker.ts', import.meta.url), { type: 'module' });
@@ -117,6 +119,9 @@ export function startSync(person: string, store: IndexedStore, database: DeviceD
   const again = setInterval(() => {
     if (document.visibilityState === 'visible' && status.waiting > 0 && !status.sending) void run();
   }, retryMilliseconds);
+  const look = setInterval(() => {
+    if (document.visibilityState === 'visible' && navigator.onLine && !status.sending) void run();
+  }, lookMilliseconds);
   document.addEventListener('visibilitychange', whenVisible);
   addEventListener('online', whenOnline);
   addEventListener('offline', whenOffline);
@@ -139,6 +144,7 @@ export function startSync(person: string, store: IndexedStore, database: DeviceD
     stop() {
       clearTimeout(timer);
       clearInterval(again);
+      clearInterval(look);
       document.removeEventListener('visibilitychange', whenVisible);
       removeEventListener('online', whenOnline);
       removeEventListener('offline', whenOffline);
