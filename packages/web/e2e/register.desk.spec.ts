@@ -90,6 +90,17 @@ test('the register is searched, a record changed with its reason, and the change
   await expect(page.getByText('Fetching…')).toHaveCount(0);
   await picture(page, 'register-settle');
   await expectNoAxeViolations(page);
+  const waiting = page.getByRole('list', { name: 'To settle' }).getByRole('link');
+  const before = await waiting.count();
+  await waiting.first().click();
+  await expect(page.getByText(/the register says .* proposed is/)).toBeVisible();
+  await picture(page, 'register-proposed');
+  await expectNoAxeViolations(page);
+  await page.getByRole('button', { name: /^The register shall say/ }).click();
+  await expect(page.getByText(/the register says .* proposed is/)).toHaveCount(0, { timeout: 30_000 });
+  await expect(page.getByText('Written, and at the office.')).toBeVisible({ timeout: 30_000 });
+  await open(page, 'To settle');
+  await expect(waiting).toHaveCount(before - 1, { timeout: 30_000 });
 });
 
 test('a hostile file says what, where and what to do, and nothing of it goes in by halves', async ({ page }) => {
@@ -183,6 +194,18 @@ test('a clean file goes in once, its duplicates are found and merged, and what i
     .click();
   await expect(page.getByRole('heading', { name: 'Also recorded as' })).toBeVisible();
   await expect(page.getByRole('main').getByRole('link', { name: /^North Le[ay]/ })).toHaveCount(2);
+
+  // A merge can be taken back, with its reason; both records stand by themselves again.
+  await page.getByRole('heading', { name: 'Also recorded as' }).locator('xpath=..').getByRole('link').click();
+  await expect(page.getByText('This record is read as part of another one.')).toBeVisible();
+  await page.getByRole('button', { name: 'Stand by itself again' }).click();
+  await expect(page.getByRole('alert')).toBeVisible();
+  await page.getByLabel('Why (stays with the change)').fill('two brothers');
+  await picture(page, 'register-merged');
+  await expectNoAxeViolations(page);
+  await page.getByRole('button', { name: 'Stand by itself again' }).click();
+  await expect(page.getByText('This record is read as part of another one.')).toHaveCount(0, { timeout: 30_000 });
+  await expect(page.getByText('Why: two brothers')).toBeVisible();
 
   await open(page, 'Write out');
   await page.getByLabel('District').selectOption('quillmoor');

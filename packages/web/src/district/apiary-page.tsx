@@ -53,6 +53,9 @@ export function ApiaryPage({ session, apiary }: ApiaryPageProps) {
             .filter(Boolean)
             .join(' · ')}
         </p>
+        <p>
+          <Link href={`/register/apiaries/${apiary}`}>{words.say('district.in-register')}</Link>
+        </p>
         {answer.apiary.apiary.contested.length > 0 && (
           <p className="caution">{words.say('district.apiary.contested')}</p>
         )}

@@ -8,7 +8,13 @@ export interface Asked<T> {
   again(): void;
 }
 
-/** Asks the office for a page, and again whenever `relevant` says that an arrival touches it. */
+/** However much arrives, a page is asked for again at most so often, in milliseconds: an import brings hundred thousands. */
+const calm = 1000;
+
+/**
+ * Asks the office for a page, and again whenever `relevant` says that an arrival touches it: at once for the first, and
+ * once more after those that came close behind it.
+ */
 export function useAsked<T>(address: string, relevant: (event: LiveEvent) => boolean): Asked<T> {
   const [kept, setKept] = useState<{ address: string; answer: T | null; state: Asked<T>['state'] }>({
     address,
@@ -38,8 +44,23 @@ export function useAsked<T>(address: string, relevant: (event: LiveEvent) => boo
   }, [address]);
 
   useEffect(() => void ask(), [ask]);
+  const resting = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
+  const missed = useRef(false);
+  const newest = useRef(ask);
+  newest.current = ask;
+  useEffect(() => () => clearTimeout(resting.current), []);
+  const askAndRest = () => {
+    missed.current = false;
+    void newest.current();
+    resting.current = setTimeout(() => {
+      resting.current = undefined;
+      if (missed.current) askAndRest();
+    }, calm);
+  };
   useArrivals((event) => {
-    if (relevant(event)) void ask();
+    if (!relevant(event)) return;
+    if (resting.current === undefined) askAndRest();
+    else missed.current = true;
   });
   const current = kept.address === address ? kept : { answer: null, state: 'asking' as const };
   return { ...current, again: () => void ask() };

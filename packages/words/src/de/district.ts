@@ -67,6 +67,7 @@ export const district = {
   'district.nav': 'Räume des Amtes',
   'district.desk': 'Schreibtisch',
   'district.register': 'Register',
+  'district.in-register': 'Im Register, mit Verlauf',
   'district.planning': 'Planung',
   'district.figures': 'Zahlen',
   'district.owed': 'Was ansteht',

@@ -108,6 +108,7 @@ export const register = {
   'register.proposed.by': '{name}, {when}. {why}',
   'register.proposed.accept': 'Im Register soll {to} stehen',
   'register.proposed.reject': 'Es bleibt {from}',
+  'register.proposed.rejected': 'Vorgeschlagen war {to}; es bleibt {from}.',
   'register.settle.none': 'Nichts wartet auf eine Entscheidung.',
   'register.settle.contested': 'strittig',
   'register.settle.proposals': '{count, plural, one {# Änderungsvorschlag} other {# Änderungsvorschläge}}',

@@ -64,6 +64,7 @@ export const district = {
   'district.nav': 'Rooms of the office',
   'district.desk': 'Desk',
   'district.register': 'Register',
+  'district.in-register': 'In the register, with its history',
   'district.planning': 'Planning',
   'district.figures': 'Figures',
   'district.owed': 'What is owed',

@@ -107,6 +107,7 @@ export const register = {
   'register.proposed.by': '{name}, {when}. {why}',
   'register.proposed.accept': 'The register shall say {to}',
   'register.proposed.reject': 'It stays {from}',
+  'register.proposed.rejected': 'Proposed was {to}; it stays {from}.',
   'register.settle.none': 'Nothing waits for a decision.',
   'register.settle.contested': 'contested',
   'register.settle.proposals': '{count, plural, one {# proposed change} other {# proposed changes}}',

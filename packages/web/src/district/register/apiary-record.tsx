@@ -1,18 +1,16 @@
 import { changeApiary } from '@combside/casework/register/apiary';
-import { takeApart } from '@combside/casework/register/merge';
 import type { ApiaryPage } from '@combside/contract/apiary-page';
 import { mergedInto } from '@combside/record/fold';
 import type { ApiaryBody } from '@combside/record/kinds/apiary';
 import type { MovementBody } from '@combside/record/kinds/movement';
 import { Link } from 'wouter';
 import type { Session } from '../../app/session.ts';
-import { Button } from '../../ui/button.tsx';
 import { sayId } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { deskTimeZone } from '../time-zone.ts';
 import { useAsked } from '../use-office.ts';
 import { Page } from './page.tsx';
-import { ChangeForm, Contested, History, Proposed, WritingStatus } from './record-parts.tsx';
+import { ChangeForm, Contested, History, MergedInto, Proposed, WritingStatus } from './record-parts.tsx';
 import { sayPosition } from './say-value.ts';
 import { useWriting } from './use-writing.ts';
 
@@ -51,23 +49,7 @@ export function ApiaryRecord({ session, apiary }: { readonly session: Session; r
             .join(' · ')}
         </p>
       </header>
-      {into && (
-        <div className="caution stack close">
-          <p>{words.say('register.merged-into')}</p>
-          <div className="buttons">
-            <Link className="button" href={`/register/apiaries/${into}`}>
-              {words.say('register.merged-into.open')}
-            </Link>
-            <Button
-              onClick={() =>
-                void writing.write(takeApart(answer.apiary, words.say('register.take-apart')), [answer.apiary.about])
-              }
-            >
-              {words.say('register.take-apart')}
-            </Button>
-          </div>
-        </div>
-      )}
+      {into && <MergedInto state={answer.apiary} into={`/register/apiaries/${into}`} writing={writing} />}
       <WritingStatus writing={writing} />
       <Contested state={answer.apiary} people={people} names={names} writing={writing} />
       <Proposed state={answer.apiary} colonies={[]} people={people} names={names} writing={writing} />

@@ -1,17 +1,14 @@
 import { changeKeeper } from '@combside/casework/register/keeper';
-import { takeApart } from '@combside/casework/register/merge';
 import type { KeeperPage } from '@combside/contract/register';
 import { mergedInto } from '@combside/record/fold';
 import type { KeeperBody } from '@combside/record/kinds/keeper';
 import { Link } from 'wouter';
 import type { Session } from '../../app/session.ts';
-import { Button } from '../../ui/button.tsx';
 import { sayId } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { useAsked } from '../use-office.ts';
 import { Page } from './page.tsx';
-import { ChangeForm, Contested, History, WritingStatus } from './record-parts.tsx';
-import { useCalmArrivals } from './use-calm-arrivals.ts';
+import { ChangeForm, Contested, History, MergedInto, WritingStatus } from './record-parts.tsx';
 import { useWriting } from './use-writing.ts';
 
 const changeable = [
@@ -25,8 +22,10 @@ const changeable = [
 /** A keeper with the apiaries, and everything that was written about the person. */
 export function KeeperRecord({ session, keeper }: { readonly session: Session; readonly keeper: string }) {
   const words = useWords();
-  const asked = useAsked<KeeperPage>(`/api/keepers/${keeper}`, (event) => event.about.id === keeper);
-  useCalmArrivals((event) => event.about.type === 'apiary' || event.kind === 'merge', asked.again);
+  const asked = useAsked<KeeperPage>(
+    `/api/keepers/${keeper}`,
+    (event) => event.about.id === keeper || event.about.type === 'apiary' || event.kind === 'merge',
+  );
   const writing = useWriting(session);
   const { answer } = asked;
   const body = answer?.keeper.keeper.current?.body;
@@ -46,23 +45,7 @@ export function KeeperRecord({ session, keeper }: { readonly session: Session; r
             .join(' · ')}
         </p>
       </header>
-      {into && (
-        <div className="caution stack close">
-          <p>{words.say('register.merged-into')}</p>
-          <div className="buttons">
-            <Link className="button" href={`/register/keepers/${into}`}>
-              {words.say('register.merged-into.open')}
-            </Link>
-            <Button
-              onClick={() =>
-                void writing.write(takeApart(answer.keeper, words.say('register.take-apart')), [answer.keeper.about])
-              }
-            >
-              {words.say('register.take-apart')}
-            </Button>
-          </div>
-        </div>
-      )}
+      {into && <MergedInto state={answer.keeper} into={`/register/keepers/${into}`} writing={writing} />}
       <WritingStatus writing={writing} />
       <Contested state={answer.keeper} people={answer.people} names={names} writing={writing} />
       <ul className="facts">

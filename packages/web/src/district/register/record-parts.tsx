@@ -1,5 +1,6 @@
 import type { Act } from '@combside/casework/act';
 import { type HistoryEvent, historyOf } from '@combside/casework/register/history';
+import { takeApart } from '@combside/casework/register/merge';
 import {
   acceptApiaryChange,
   acceptColonyChange,
@@ -11,6 +12,7 @@ import { withReason } from '@combside/casework/register/with-reason';
 import type { Person } from '@combside/contract/people';
 import type { ApiaryState, ColonyState, KeeperState, StateBase } from '@combside/record/states';
 import { type FormEvent, type ReactNode, useId, useState } from 'react';
+import { Link } from 'wouter';
 import { Button } from '../../ui/button.tsx';
 import { Refusal } from '../../ui/refusal.tsx';
 import { sayId } from '../../ui/say-sentence.ts';
@@ -143,13 +145,16 @@ export function Proposed({
             <div className="buttons">
               <Button
                 disabled={writing.state === 'writing' || writing.state === 'opening'}
-                onClick={() => void writing.write(accept(), [state.about])}
+                onClick={() => void writing.write(withReason(accept(), reason, writing.newId), [state.about])}
               >
                 {words.say('register.proposed.accept', said)}
               </Button>
               <Button
                 disabled={writing.state === 'writing' || writing.state === 'opening'}
-                onClick={() => void writing.write(rejectChange(state, one), [state.about])}
+                onClick={() => {
+                  const why = words.say('register.proposed.rejected', said);
+                  void writing.write(withReason(rejectChange(state, one), why, writing.newId), [state.about]);
+                }}
               >
                 {words.say('register.proposed.reject', said)}
               </Button>
@@ -291,4 +296,47 @@ export function Labelled({
 
 export function nameOf(people: readonly Person[], person: string, unknown: string): string {
   return people.find((one) => one.person === person)?.name ?? unknown;
+}
+
+/** Says that the record is read as part of another, and takes that back, with the reason. */
+export function MergedInto({
+  state,
+  into,
+  writing,
+}: {
+  readonly state: KeeperState | ApiaryState;
+  /** Where the record that is kept is shown. */
+  readonly into: string;
+  readonly writing: Writing;
+}) {
+  const words = useWords();
+  const id = useId();
+  const [reason, setReason] = useState('');
+  return (
+    <section className="caution stack close" aria-label={words.say('register.merged-into')}>
+      <p>{words.say('register.merged-into')}</p>
+      <div>
+        <Link className="button" href={into}>
+          {words.say('register.merged-into.open')}
+        </Link>
+      </div>
+      <Labelled id={id} label={words.say('register.change.why')}>
+        <input
+          id={id}
+          className="text-input"
+          value={reason}
+          maxLength={500}
+          onChange={(event) => setReason(event.currentTarget.value)}
+        />
+      </Labelled>
+      <div>
+        <Button
+          disabled={writing.state === 'writing' || writing.state === 'opening'}
+          onClick={() => void writing.write(takeApart(state, reason), [state.about])}
+        >
+          {words.say('register.take-apart')}
+        </Button>
+      </div>
+    </section>
+  );
 }

@@ -7,7 +7,6 @@ import { Button } from '../../ui/button.tsx';
 import { useWords } from '../../ui/words-context.tsx';
 import { useAsked } from '../use-office.ts';
 import { RegisterTabs } from './register-tabs.tsx';
-import { useCalmArrivals } from './use-calm-arrivals.ts';
 
 interface RegisterListProps {
   readonly of: 'apiaries' | 'keepers';
@@ -65,9 +64,8 @@ function Found({ text, chosen }: { readonly text: string; readonly chosen: strin
   const words = useWords();
   const { answer, state, again } = useAsked<RegisterHits>(
     `/api/register/search?text=${encodeURIComponent(text)}`,
-    () => false,
+    isOfRegister,
   );
-  useCalmArrivals(isOfRegister, again);
   return (
     <>
       <Trouble state={state} again={again} />
@@ -190,8 +188,7 @@ function useLines<Page extends { readonly next: string | null }, Line>(
   field: keyof Page,
   key: (line: Line) => string,
 ) {
-  const first = useAsked<Page>(`${address}?limit=60`, () => false);
-  useCalmArrivals(isOfRegister, first.again);
+  const first = useAsked<Page>(`${address}?limit=60`, isOfRegister);
   const [later, setLater] = useState<{ lines: Line[]; next: string | null } | null>(null);
   const next = later ? later.next : (first.answer?.next ?? null);
   const top = (first.answer?.[field] ?? []) as readonly Line[];

@@ -3,15 +3,13 @@ import { Link } from 'wouter';
 import { Button } from '../../ui/button.tsx';
 import { useWords } from '../../ui/words-context.tsx';
 import { useAsked } from '../use-office.ts';
-import { useCalmArrivals } from './use-calm-arrivals.ts';
 
 const folders = { apiary: 'apiaries', keeper: 'keepers', colony: 'colonies' } as const;
 
 /** Records that wait for somebody's word; each opens where it can be given. */
 export function UnsettledList() {
   const words = useWords();
-  const { answer, state, again } = useAsked<Unsettled>('/api/register/unsettled?limit=200', () => false);
-  useCalmArrivals(() => true, again);
+  const { answer, state, again } = useAsked<Unsettled>('/api/register/unsettled?limit=200', () => true);
   return (
     <>
       <h2>{words.say('register.settle')}</h2>
