@@ -41,7 +41,11 @@ function Office({ session }: { readonly session: Session }) {
         <span role="status" className={live ? 'quiet' : 'finding owed'}>
           {words.say(live ? 'district.live.open' : 'district.live.waiting')}
         </span>
-        <span>{session.districts.join(', ')}</span>
+        <span>
+          {session.districts.length > 3
+            ? words.say('district.districts', { count: session.districts.length })
+            : session.districts.join(', ')}
+        </span>
         <nav className="office-rooms" aria-label={words.say('district.nav')}>
           <Link href="/">{words.say('district.desk')}</Link>
           <Link href="/register">{words.say('district.register')}</Link>

@@ -64,6 +64,7 @@ export const district = {
   'district.not-handed-over': 'Das schriftliche Ergebnis ist noch nicht übergeben.',
   'district.left-open': 'Ungeöffnet gelassen: Volk {label}, {reason}',
   'district.newer': 'Ein Teil wurde von einer neueren Fassung geschrieben; er ist aufbewahrt, wird aber nicht gezeigt.',
+  'district.districts': '{count} Bezirke',
   'district.nav': 'Räume des Amtes',
   'district.desk': 'Schreibtisch',
   'district.register': 'Register',

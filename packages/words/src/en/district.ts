@@ -61,6 +61,7 @@ export const district = {
   'district.not-handed-over': 'The written result has not been handed over yet.',
   'district.left-open': 'Left unopened: colony {label}, {reason}',
   'district.newer': 'Part of this was written by a newer version and is kept, but not shown.',
+  'district.districts': '{count} districts',
   'district.nav': 'Rooms of the office',
   'district.desk': 'Desk',
   'district.register': 'Register',

@@ -17,11 +17,12 @@ export function drawMonths(
   say: { readonly opened: string; readonly month: (month: string) => string; readonly number: (n: number) => string },
 ): Element {
   const most = Math.max(1, ...months.map((one) => one.opened));
+  const narrow = width / Math.max(1, months.length) < 72;
   const drawn = Plot.plot({
     width,
-    height: Math.min(320, 0.4 * width),
+    height: Math.max(240, Math.min(320, 0.4 * width)),
     marginLeft: 56,
-    marginBottom: 56,
+    marginBottom: narrow ? 84 : 56,
     marginTop: 40,
     style: { fontSize: '14px', fontFamily: 'inherit', background: 'none', overflow: 'visible' },
     x: {
@@ -30,6 +31,7 @@ export function drawMonths(
       label: null,
       tickFormat: say.month,
       tickSize: 0,
+      tickRotate: narrow ? -50 : 0,
       padding: 0.25,
     },
     y: {

@@ -103,7 +103,7 @@ export function mapStyle(base: BaseMap): StyleSpecification {
           'icon-size': ['interpolate', ['linear'], ['get', 'count'], 1, 0.9, 100, 1.1, 10000, 1.5],
           'text-field': ['get', 'label'],
           'text-font': font,
-          'text-size': 13,
+          'text-size': 12,
           'text-anchor': 'center',
           'text-offset': [-0.2, 0.25],
           'text-allow-overlap': true,
