@@ -68,7 +68,7 @@ const sameSiteMetres = 250;
 
 /**
  * @param held the register as it stands; keepers and apiaries read as part of another are passed over
- * @param newId makes identifiers, each later one greater
+ * @param newId makes identifiers
  * @param progress told of the number of lines done, now and then
  */
 export function planImport(

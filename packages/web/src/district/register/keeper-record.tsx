@@ -39,7 +39,7 @@ export function KeeperRecord({ session, keeper }: { readonly session: Session; r
         <p>
           {[
             body.number && words.say('register.number', { number: body.number }),
-            sayId(words, `register.trade.${body.trade}`),
+            body.trade !== 'not known' && sayId(words, `register.trade.${body.trade}`),
           ]
             .filter(Boolean)
             .join(' · ')}
