@@ -1,4 +1,4 @@
-/** Runs in the browser for bench/record.ts and bench/sync.ts: the device's own parts, timed. */
+/** Runs in the browser for bench/record.ts, bench/sync.ts and bench/hive.ts: the device's own parts, timed. */
 import { sampleBodies } from '../packages/record/src/acceptance/golden-bodies.ts';
 import { loopback } from '../packages/record/src/acceptance/loopback.ts';
 import {
@@ -91,8 +91,8 @@ const record = {
   },
 
   /** Fills the store of a whole district as a fetch from the office would: in packs. @returns milliseconds */
-  async fillDistrict(apiaries: number, coloniesEach: number): Promise<number> {
-    const store = await openIndexedStore(await openDatabase('district'));
+  async fillDistrict(apiaries: number, coloniesEach: number, name = 'district'): Promise<number> {
+    const store = await openIndexedStore(await openDatabase(name));
     const device = sampleId(1, 1);
     let seq = 0;
     const begun = performance.now();

@@ -94,6 +94,19 @@ test('a closed colony is corrected with a reason, and both readings are shown in
   await picture(page, 'corrected-double');
   expect(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth)).toBe(true);
 
+  // The same in German.
+  await page.evaluate(() => localStorage.setItem('combside.preferences', JSON.stringify({ language: 'de' })));
+  await page.goto(colony);
+  await expect(page.getByText(/^Berichtigt von Ines Marrowby/)).toBeVisible();
+  await picture(page, 'de-corrected');
+  await expectNoAxeViolations(page);
+  await page.getByRole('link', { name: 'Diesen Eintrag berichtigen' }).click();
+  await page.getByRole('button', { name: 'Warum berichtigt wird' }).click();
+  await expect(page.getByRole('button', { name: 'Berichtigung eintragen' })).toBeDisabled();
+  await picture(page, 'de-correct-why');
+  await expectNoAxeViolations(page);
+  await page.evaluate(() => localStorage.setItem('combside.preferences', JSON.stringify({ language: 'en' })));
+
   // Nothing changed is no correction.
   await page.goto(colony);
   await page.getByRole('link', { name: 'Correct this record' }).click();

@@ -1,10 +1,10 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
-import { get } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type BrowserContext, chromium, type Page } from '@playwright/test';
 import { browserFlags, findBrowser } from './browser.ts';
+import { scriptsOfFirstLoad } from './first-load.ts';
 import { expect, test } from './journey.ts';
 
 /*
@@ -498,22 +498,6 @@ test('fourteen days later without a network the hive still opens and works', asy
   await expect(later.getByText(/^1 of \d+$/)).toBeVisible();
 });
 
-/** How many bytes the server sends for this address when asked for gzip. */
-function bytesAsGzip(address: string): Promise<number> {
-  return new Promise((resolve, reject) => {
-    get(address, { headers: { 'accept-encoding': 'gzip' } }, (answer) => {
-      let bytes = 0;
-      answer.on('data', (part: Buffer) => {
-        bytes += part.length;
-      });
-      answer.on('end', () =>
-        answer.headers['content-encoding'] === 'gzip' ? resolve(bytes) : reject(new Error(`${address} came unpacked`)),
-      );
-      answer.on('error', reject);
-    }).on('error', reject);
-  });
-}
-
 /** Largest allowed first load of the hive side: all its script, as gzip, in bytes. */
 const mostScript = 250_000;
 
@@ -528,22 +512,16 @@ test('the first load of the hive side sends at most 250 kB of script', async ({ 
   // A phone that was never here, but for being signed in; what the service worker keeps for later is not the first load.
   const fresh = await browser.newContext({ storageState: signedIn, serviceWorkers: 'block' });
   const first = await fresh.newPage();
-  const scripts = new Set<string>();
-  // Heard of the context, so that scripts of workers are counted too.
-  fresh.on('request', (request) => {
-    if (/[.]js($|[?])/.test(request.url())) scripts.add(request.url());
+  const loaded = await scriptsOfFirstLoad(first, new URL('/hive', page.url()).href, async () => {
+    await expect(first.getByText(/visits? planned/)).toBeVisible({ timeout: 60_000 });
   });
-  await first.goto(new URL('/hive', page.url()).href);
-  await expect(first.getByText(/visits? planned/)).toBeVisible({ timeout: 60_000 });
-  await first.waitForLoadState('networkidle');
-  // As the real server packs them, byte by byte; a worker's own script is heard of without its size.
-  const sizes = await Promise.all([...scripts].map(bytesAsGzip));
+  const sizes = [...loaded.values()];
   const total = sizes.reduce((sum, size) => sum + size, 0);
   console.log(
     `script of the first load of the hive side, as gzip: ${(total / 1000).toFixed(1)} kB in ${sizes.length} files`,
   );
   expect(sizes.length).toBeGreaterThan(2);
-  expect([...scripts].some((address) => address.includes('worker'))).toBe(true);
+  expect([...loaded.keys()].some((address) => address.includes('worker'))).toBe(true);
   expect(Math.min(...sizes)).toBeGreaterThan(0);
   expect(total).toBeLessThanOrEqual(mostScript);
   await fresh.close();

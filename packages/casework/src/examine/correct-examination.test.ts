@@ -106,6 +106,29 @@ describe('a correction', () => {
     });
   });
 
+  test('does not cover a suspicion stated at a later look', () => {
+    const { site, state, start, correct } = closed([...look, sunken], 'signs seen');
+    const visit = site.newId();
+    site.carryOut(startAt(site, visit, { startedAt: later }), later);
+    const [colony] = site.colonies;
+    const closing = closeColony({
+      taps: [...look, sunken],
+      colony: site.ledger.colony(colony),
+      visit: site.ledger.visit(visit),
+      pack,
+      closing: 'signs seen',
+      suspected: ['american-foulbrood'],
+      observedAt: '2027-05-05T08:00:00.000Z',
+      examinationId: site.newId(),
+    });
+    site.carryOut(closing, '2027-05-05T08:00:00.000Z');
+    const afterwards = '2027-05-06T07:00:00.000Z';
+    const taps: Tap[] = [...start().filter((one) => one.tap !== 'sign'), { tap: 'everything looked at' }];
+    expect(taps).not.toContainEqual(sunken);
+    site.carryOut(correct({ taps, closing: 'nothing seen', correctedAt: afterwards }), afterwards);
+    expect(state().assessments[0]?.body).toMatchObject({ statedAt: afterwards, result: 'remains suspect' });
+  });
+
   test('can state the suspicion that was forgotten', () => {
     const { site, state, start, correct } = closed([...look, sunken], 'signs seen');
     site.carryOut(correct({ taps: start(), suspected: ['american-foulbrood'] }), later);

@@ -111,18 +111,15 @@ export function correctExamination(
   return { ...done([corrected, concluded], findings), examination: body, assessed };
 }
 
-/** The colony as it was known at that look: without it, and without what was looked at later. */
-function withoutLaterLooks(colony: ColonyState, examinationId: string, observedAt: string): ColonyState {
-  const later = new Set(
-    colony.examinations.filter((one) => one.body.observedAt > observedAt).map((one) => one.written.entry),
+/**
+ * The colony without this look and later ones, which are no evidence for it. Suspicions stay, whenever they were stated:
+ * the corrected word is the newest about the colony, and must not cover one that stands.
+ */
+function withoutLaterLooks(colony: ColonyState, corrects: string, observedAt: string): ColonyState {
+  const examinations = colony.examinations.filter(
+    (one) => one.written.entry !== corrects && one.body.observedAt <= observedAt,
   );
-  return {
-    ...colony,
-    examinations: colony.examinations.filter(
-      (one) => one.written.entry !== examinationId && !later.has(one.written.entry),
-    ),
-    assessments: colony.assessments.filter((one) => !later.has(one.body.examination)),
-  };
+  return { ...colony, examinations };
 }
 
 function sameWords(a: readonly string[], b: readonly string[]): boolean {

@@ -422,6 +422,7 @@ function CloseScreen(props: CloseScreenProps) {
         </>
       }
     >
+      {props.why}
       {props.claimWords !== null && !props.onTrouble && <p className="large-words">{props.claimWords}</p>}
       {missing && <Refusal refusal={missing} />}
       {lookAsked && props.look}
@@ -448,7 +449,6 @@ function CloseScreen(props: CloseScreenProps) {
           {suspected !== null && <p className="caution">{words.say('hive.suspect.first')}</p>}
         </>
       )}
-      {props.why}
     </Screen>
   );
 }
