@@ -5,9 +5,16 @@ import { Button } from '../ui/button.tsx';
 import { Refusal, type Refused } from '../ui/refusal.tsx';
 import { useWords } from '../ui/words-context.tsx';
 import { useField } from './field.tsx';
+import type { Saving } from './use-draft.ts';
+
+interface AddNoteProps {
+  readonly about: About;
+  /** Told how the keeping goes, so that the screen never says "saved here" of letters that are not. */
+  readonly onSaving: (saving: Saving) => void;
+}
 
 /** Free words about a colony or a visit. What is typed is kept like any other draft until it is written. */
-export function AddNote({ about }: { readonly about: About }) {
+export function AddNote({ about, onSaving }: AddNoteProps) {
   const words = useWords();
   const field = useField();
   const key = `note/${about.type}/${about.id}`;
@@ -15,11 +22,13 @@ export function AddNote({ about }: { readonly about: About }) {
   const [refusal, setRefusal] = useState<Refused | null>(null);
   const [failed, setFailed] = useState(false);
   const stored = useRef<Promise<void>>(Promise.resolve());
+  const latest = useRef('');
 
   useEffect(() => {
     let left = false;
     void field.loadDraft(key).then(([kept]) => {
-      if (!left && kept?.tap === 'remark') setText(kept.text);
+      // Whoever began to type before this was read keeps what they typed.
+      if (!left && kept?.tap === 'remark') setText((typed) => typed ?? kept.text);
     });
     return () => {
       left = true;
@@ -29,9 +38,20 @@ export function AddNote({ about }: { readonly about: About }) {
   const type = (next: string) => {
     setText(next);
     setRefusal(null);
+    latest.current = next;
+    onSaving('saving');
     stored.current = stored.current
-      .then(() => field.saveDraft(key, next === '' ? [] : [{ tap: 'remark', text: next }]))
-      .catch(() => setFailed(true));
+      // A letter overtaken by the next need not be stored by itself: what stands there is.
+      .then(() =>
+        latest.current === next ? field.saveDraft(key, next === '' ? [] : [{ tap: 'remark', text: next }]) : undefined,
+      )
+      .then(() => {
+        if (latest.current === next) onSaving('saved');
+      })
+      .catch(() => {
+        setFailed(true);
+        onSaving('failed');
+      });
   };
   const keep = async () => {
     const act = addNote(about, text ?? '');

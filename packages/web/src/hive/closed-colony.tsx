@@ -1,5 +1,6 @@
 import { assessmentAt, examinationAt } from '@combside/casework/examine/walk';
 import type { ColonyState } from '@combside/record/states';
+import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { Button } from '../ui/button.tsx';
 import { CorrectionsShown } from '../ui/corrections-shown.tsx';
@@ -10,12 +11,14 @@ import { useWords } from '../ui/words-context.tsx';
 import { AddNote } from './add-note.tsx';
 import { useField } from './field.tsx';
 import { Screen } from './screen.tsx';
+import type { Saving } from './use-draft.ts';
 import { useNames } from './use-names.ts';
 
 /** A colony that is closed at this visit: what stands written, and after a suspicion what comes first now. */
 export function ClosedColony({ colony, visit }: { readonly colony: ColonyState; readonly visit: string }) {
   const words = useWords();
   const field = useField();
+  const [saving, setSaving] = useState<Saving>('saved');
   const [, go] = useLocation();
   const nameOf = useNames();
   const label = colony.colony.current?.body.label ?? '';
@@ -25,6 +28,7 @@ export function ClosedColony({ colony, visit }: { readonly colony: ColonyState; 
   const seen = examined?.body.signs.filter((one) => one.outcome === 'seen') ?? [];
   return (
     <Screen
+      saving={saving}
       title={words.say('hive.colony.title', { label })}
       foot={
         <>
@@ -78,7 +82,7 @@ export function ClosedColony({ colony, visit }: { readonly colony: ColonyState; 
         />
       )}
       <NotesShown notes={colony.notes} nameOf={nameOf} timeZone={field.timeZone} />
-      <AddNote about={colony.about} />
+      <AddNote about={colony.about} onSaving={setSaving} />
     </Screen>
   );
 }

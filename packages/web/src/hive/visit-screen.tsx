@@ -1,6 +1,6 @@
 import { beforeOpening } from '@combside/casework/examine/clean-down';
 import { type WalkedColony, walk } from '@combside/casework/examine/walk';
-import { lazy, Suspense } from 'react';
+import { lazy, Suspense, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { Button } from '../ui/button.tsx';
 import { Choice } from '../ui/choice.tsx';
@@ -11,6 +11,7 @@ import { AddNote } from './add-note.tsx';
 import { useField } from './field.tsx';
 import { PlanOfApiary } from './plan-of-apiary.tsx';
 import { Screen } from './screen.tsx';
+import type { Saving } from './use-draft.ts';
 import { useNames } from './use-names.ts';
 import { useVisit } from './use-visit.ts';
 
@@ -28,6 +29,7 @@ export function VisitScreen({ visit, as }: VisitScreenProps) {
   const [, go] = useLocation();
   const known = useVisit(visit);
   const field = useField();
+  const [saving, setSaving] = useState<Saving>('saved');
   const nameOf = useNames();
   if (known === undefined) {
     return (
@@ -62,6 +64,7 @@ export function VisitScreen({ visit, as }: VisitScreenProps) {
 
   return (
     <Screen
+      saving={saving}
       title={known.apiary.apiary.current?.body.name ?? ''}
       beside={words.say('hive.visit.opened', { done: opened.length, all: walked.length })}
       foot={
@@ -106,7 +109,7 @@ export function VisitScreen({ visit, as }: VisitScreenProps) {
         <ChanceSoFar colonies={known.colonies} visit={visit} />
       </Suspense>
       <NotesShown notes={known.visit.notes} nameOf={nameOf} timeZone={field.timeZone} />
-      <AddNote about={known.visit.about} />
+      <AddNote about={known.visit.about} onSaving={setSaving} />
       <Link className="button" href={`/safety/${known.apiary.about.id}`}>
         {words.say('hive.safety.open')}
       </Link>

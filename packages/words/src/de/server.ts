@@ -22,7 +22,8 @@ export const server = {
   'server.stopping': 'Wird beendet; Gespeichertes bleibt gespeichert.',
   'server.stopped': 'Beendet.',
   'server.failed': 'Combside konnte nicht starten: {why}',
-  'server.usage': 'Aufruf: start [--data ORDNER] [--port NUMMER] [--host ADRESSE] [--address URL] [--pack ID] [--web ORDNER] [--map DATEI] [--demo]',
+  'server.usage':
+    'Aufruf: start [--data ORDNER] [--port NUMMER] [--host ADRESSE] [--address URL] [--pack ID] [--web ORDNER] [--map DATEI] [--demo]',
   'server.option-unknown': 'Die Option {option} gibt es nicht.',
   'server.option-value': 'Die Option {option} braucht einen passenden Wert; angegeben: {value}',
 } as const satisfies Readonly<Record<keyof typeof english, string>>;

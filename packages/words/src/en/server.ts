@@ -19,7 +19,8 @@ export const server = {
   'server.stopping': 'Stopping; what was stored stays stored.',
   'server.stopped': 'Stopped.',
   'server.failed': 'Combside could not start: {why}',
-  'server.usage': 'Usage: start [--data FOLDER] [--port NUMBER] [--host ADDRESS] [--address URL] [--pack ID] [--web FOLDER] [--map FILE] [--demo]',
+  'server.usage':
+    'Usage: start [--data FOLDER] [--port NUMBER] [--host ADDRESS] [--address URL] [--pack ID] [--web FOLDER] [--map FILE] [--demo]',
   'server.option-unknown': 'There is no option {option}.',
   'server.option-value': 'The option {option} needs a value that fits; given: {value}',
 } as const;
