@@ -1,7 +1,7 @@
-import { registerSW } from 'virtual:pwa-register';
 import { useEffect, useState } from 'react';
 import { Button } from '../ui/button.tsx';
 import { useWords } from '../ui/words-context.tsx';
+import { type KeptProgram, keepProgram } from './kept-program.ts';
 import { isVisitOpen, onVisitFlag } from './visit-flag.ts';
 
 /**
@@ -10,26 +10,24 @@ import { isVisitOpen, onVisitFlag } from './visit-flag.ts';
  */
 export function NewVersion() {
   const words = useWords();
-  const [take, setTake] = useState<(() => void) | null>(null);
+  const [program, setProgram] = useState<KeptProgram | null>(null);
+  const [ready, setReady] = useState(false);
   const [visitOpen, setVisitOpen] = useState(true);
   useEffect(() => {
-    const change = registerSW({
-      onNeedRefresh: () => setTake(() => () => void change(true)),
-      onRegisteredSW: (_address, registration) => {
-        // A version that was refused during a visit is asked for again when the visit is over.
-        onVisitFlag((open) => {
-          if (!open) void registration?.update().catch(() => undefined);
-        });
-      },
-    });
+    // A browser that keeps no program still runs this one, with a network.
+    void keepProgram(() => setReady(true)).then(setProgram, () => undefined);
     void isVisitOpen().then(setVisitOpen);
     return onVisitFlag(setVisitOpen);
   }, []);
-  if (!take || visitOpen) return null;
+  useEffect(() => {
+    // A version that was turned away during the visit is asked for again when it is over.
+    if (program && !visitOpen) program.look();
+  }, [program, visitOpen]);
+  if (!ready || !program || visitOpen) return null;
   return (
     <aside className="new-version">
       <span>{words.say('front.update.ready')}</span>
-      <Button onClick={take}>{words.say('front.update.take')}</Button>
+      <Button onClick={program.take}>{words.say('front.update.take')}</Button>
     </aside>
   );
 }
