@@ -1,15 +1,7 @@
 import type { Page } from '@playwright/test';
-import {
-  doubleTheText,
-  expect,
-  expectNoAxeViolations,
-  ownServer,
-  picture,
-  test as shared,
-  type WorkerFixtures,
-} from './journey.ts';
+import { doubleTheText, expect, expectNoAxeViolations, picture, test } from './journey.ts';
 
-const test = shared.extend<object, WorkerFixtures>({ server: ownServer });
+test.use({ servedFor: 'correction' });
 
 async function signIn(page: Page, email: string): Promise<void> {
   await page.goto('/');

@@ -7,31 +7,28 @@ import { type RunningServer, startServer } from './server.ts';
 const pictures = join(import.meta.dirname, '../test-results/pictures');
 
 /** What a journey is given: the page, and a server of its own worker, at which relative addresses point. */
-export interface WorkerFixtures {
+interface WorkerFixtures {
+  /**
+   * Whom the server stands for. A spec that needs the district as it was planted says so with its own name
+   * (`test.use({ servedFor: 'kill' })`) and gets a server of its own; the others share one.
+   */
+  readonly servedFor: string;
   readonly server: RunningServer;
 }
 
-/**
- * A server that stands for one spec alone. Journeys that need the district as it was planted say
- * `const test = shared.extend<object, WorkerFixtures>({ server: ownServer })`; the others share one.
- */
-export const ownServer: [
-  (leansOn: object, use: (server: RunningServer) => Promise<void>) => Promise<void>,
-  { scope: 'worker'; timeout: number },
-] = [
-  // Playwright reads the first parameter's pattern to learn what a fixture leans on; this one leans on nothing.
-  // biome-ignore lint/correctness/noEmptyPattern: the form Playwright asks for
-  async ({}, use) => {
-    const server = await startServer();
-    await use(server);
-    await server.remove();
-  },
-  { scope: 'worker', timeout: 240_000 },
-];
-
 /** The test function of every browser journey. Use it in place of Playwright's own. */
 export const test = base.extend<object, WorkerFixtures>({
-  server: ownServer,
+  servedFor: ['every journey', { scope: 'worker', option: true }],
+  server: [
+    // Playwright reads the first parameter's pattern to learn what a fixture leans on; this one leans on nothing.
+    // biome-ignore lint/correctness/noEmptyPattern: the form Playwright asks for
+    async ({}, use) => {
+      const server = await startServer();
+      await use(server);
+      await server.remove();
+    },
+    { scope: 'worker', timeout: 240_000 },
+  ],
   baseURL: async ({ server }, use) => use(server.address),
 });
 

@@ -5,9 +5,9 @@ import { join } from 'node:path';
 import { type BrowserContext, chromium, type Page } from '@playwright/test';
 import { browserFlags, findBrowser } from './browser.ts';
 import { scriptsOfFirstLoad } from './first-load.ts';
-import { expect, ownServer, test as shared, type WorkerFixtures } from './journey.ts';
+import { expect, test } from './journey.ts';
 
-const test = shared.extend<object, WorkerFixtures>({ server: ownServer });
+test.use({ servedFor: 'kill' });
 
 /*
  * The page is killed in the middle of everything. A phone has three ways to do it: the browser ends the page, the system
