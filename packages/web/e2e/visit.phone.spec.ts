@@ -1,7 +1,9 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from '@playwright/test';
 import { doubleTheText, expect, expectNoAxeViolations, picture, test } from './journey.ts';
-import { type RunningServer, startServer } from './server.ts';
+
+// The office is stopped on the way, and no other journey may have begun the visits made here.
+test.use({ servedFor: 'visit' });
 
 const password = 'quillmoor-comb-7';
 
@@ -23,18 +25,13 @@ async function nothingSeen(page: Page, label: string): Promise<void> {
   await expect(page.getByRole('button', { name: 'Plan' }).or(page.getByRole('radio', { name: 'Plan' }))).toBeVisible();
 }
 
-let own: RunningServer | undefined;
-test.afterAll(() => own?.remove());
-
 test('an inspector examines an apiary without a network, and the office sees it when there is one', async ({
   page,
   context,
   browser,
+  server,
 }) => {
   test.setTimeout(360_000);
-  // An office of its own: it is stopped on the way, and the visit must not have been begun by another journey.
-  const server = await startServer();
-  own = server;
   await signIn(page, server.address, 'ines@quillmoor.example');
   await picture(page, 'front-door');
   await expectNoAxeViolations(page);

@@ -17,9 +17,11 @@ export function StatusLine({ saving = 'saved' }: { readonly saving?: Saving }) {
       ? words.say(sync.failure === 'not signed in' ? 'hive.status.sign-in-again' : 'hive.status.office-silent')
       : sync.sending
         ? words.say('hive.status.sending')
-        : sync.waiting > 0
-          ? words.say('hive.status.waiting', { count: sync.waiting })
-          : words.say('hive.status.at-office');
+        : sync.waiting === null
+          ? words.say('hive.status.counting')
+          : sync.waiting > 0
+            ? words.say('hive.status.waiting', { count: sync.waiting })
+            : words.say('hive.status.at-office');
   return (
     <div className="status">
       <span>

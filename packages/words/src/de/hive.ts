@@ -23,6 +23,7 @@ export const hive = {
   'hive.status.saving': 'speichert…',
   'hive.status.not-saved': 'NICHT GESPEICHERT',
   'hive.status.waiting': '{count, plural, one {# Eintrag wartet} other {# Einträge warten}} auf ein Netz',
+  'hive.status.counting': 'zählt, was wartet…',
   'hive.status.at-office': 'beim Amt',
   'hive.status.sending': 'sendet…',
   'hive.status.not-taken': '{count, plural, one {# Eintrag} other {# Einträge}} vom Amt nicht angenommen',

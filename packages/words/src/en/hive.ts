@@ -21,6 +21,7 @@ export const hive = {
   'hive.status.saving': 'saving…',
   'hive.status.not-saved': 'NOT SAVED',
   'hive.status.waiting': '{count, plural, one {# entry waits} other {# entries wait}} for a network',
+  'hive.status.counting': 'counting what waits…',
   'hive.status.at-office': 'at the office',
   'hive.status.sending': 'sending…',
   'hive.status.not-taken': '{count, plural, one {# entry} other {# entries}} not taken by the office',

@@ -8,8 +8,8 @@ import type { ToPage, ToWorker } from './messages.ts';
 export interface SyncStatus {
   readonly network: boolean;
   readonly sending: boolean;
-  /** Entries that wait for a network. */
-  readonly waiting: number;
+  /** Entries that wait for a network; null until they have been counted. */
+  readonly waiting: number | null;
   /** Entries that the office did not take; they stay here, with the reason. */
   readonly refused: number;
   readonly lastExchangeAt: string | null;
@@ -46,7 +46,7 @@ export function startSync(person: string, store: IndexedStore, database: DeviceD
   let status: SyncStatus = {
     network: navigator.onLine,
     sending: false,
-    waiting: 0,
+    waiting: null,
     refused: 0,
     lastExchangeAt: null,
     failure: null,
@@ -117,7 +117,7 @@ export function startSync(person: string, store: IndexedStore, database: DeviceD
   };
   const whenOffline = () => change({ network: false });
   const again = setInterval(() => {
-    if (document.visibilityState === 'visible' && status.waiting > 0 && !status.sending) void run();
+    if (document.visibilityState === 'visible' && (status.waiting ?? 1) > 0 && !status.sending) void run();
   }, retryMilliseconds);
   const look = setInterval(() => {
     if (document.visibilityState === 'visible' && navigator.onLine && !status.sending) void run();

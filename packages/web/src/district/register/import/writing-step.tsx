@@ -36,7 +36,7 @@ export function WritingStep({ session, proposals, onAgain, onCancelled }: Writin
   const [state, setState] = useState<State>({ at: 'sealing', done: 0 });
   const called = useRef(false);
   const begun = useRef(false);
-  const [sync, setSync] = useState({ waiting: 0, refused: 0 });
+  const [sync, setSync] = useState<{ waiting: number | null; refused: number }>({ waiting: null, refused: 0 });
 
   useEffect(() => {
     if (!device) return;
@@ -86,7 +86,7 @@ export function WritingStep({ session, proposals, onAgain, onCancelled }: Writin
         <p role="status">
           <strong>{words.say('register.import.done', { count: records(proposals) })}</strong>
         </p>
-        <p>{words.say('register.import.waiting', { count: sync.waiting })}</p>
+        {sync.waiting !== null && <p>{words.say('register.import.waiting', { count: sync.waiting })}</p>}
         {sync.refused > 0 && <p className="caution">{words.say('register.import.refused', { count: sync.refused })}</p>}
         <Button onClick={onAgain}>{words.say('register.import.another')}</Button>
       </>
