@@ -98,7 +98,7 @@ test('the office asks its seven questions by keyboard, and each link brings the 
   await expectNoAxeViolations(page);
 
   // Kept as a note: in the book of this desk, and from there at the office.
-  await tabTo(page, 'button', 'Keep as a note on an apiary');
+  await tabTo(page, 'button', 'Keep as a note');
   await page.keyboard.press('Enter');
   await type(page, { 'On which apiary? Any part of its name, or of its keeper’s': 'Hazel Bank' });
   const keep = page.getByRole('button', { name: /^Keep on Hazel Bank/ });
@@ -112,10 +112,19 @@ test('the office asks its seven questions by keyboard, and each link brings the 
   if (!apiary) throw new Error('Hazel Bank is not on the register');
   await expect(keep).toBeEnabled();
   await keep.press('Enter');
-  await expect(page.getByText('Kept as a note on Hazel Bank, on this desk.')).toBeVisible();
+  await expect(page.getByText('Kept as a note on Hazel Bank, and at the office.')).toBeVisible({ timeout: 60_000 });
   await expect
     .poll(async () => (await page.request.get(`/api/apiaries/${apiary.apiary}`)).text(), { timeout: 60_000 })
     .toContain('Open 26 of 40: if at least 4 are affected');
+  // The page of the apiary shows it, and its link brings the inputs back.
+  await page.getByRole('link', { name: 'Open Hazel Bank' }).press('Enter');
+  const notes = page.getByRole('list', { name: 'Notes' });
+  await expect(notes).toContainText('Open 26 of 40: if at least 4 are affected');
+  await picture(page, 'note-on-apiary');
+  await expectNoAxeViolations(page);
+  await notes.getByRole('link', { name: 'Open this question again, with what was stated' }).press('Enter');
+  await expect(page.locator('.answer')).toHaveText(/^Open 26 of 40: if at least 4 are affected/);
+  await expect(page.getByRole('textbox', { name: 'Colonies on the site' })).toHaveValue('40');
 
   await ask(page, 'What did finding none tell me?');
   await type(page, {
@@ -217,6 +226,25 @@ test('the office asks its seven questions by keyboard, and each link brings the 
   await expectNoAxeViolations(page);
   await page.goto('/district/questions/burn-and-bury?fuel=petrol');
   await expect(page.getByRole('alert')).toContainText('left out: fuel=petrol');
+});
+
+test('an answer is kept on the case so far: the visit that left a suspicion', async ({ page }) => {
+  await signIn(page);
+  const answer = await page.request.get('/api/apiaries?limit=500');
+  const { apiaries } = (await answer.json()) as { apiaries: { name: string; mark: string | null }[] };
+  const suspect = apiaries.find((one) => one.mark === 'suspect');
+  if (!suspect) throw new Error('no apiary of the district is suspect');
+  await page.goto('/district/questions/finding-none?colonies=20&opened=20&sensitivity=0.9');
+  await page.getByRole('button', { name: 'Keep as a note' }).press('Enter');
+  await page.getByLabel('On which apiary? Any part of its name, or of its keeper’s').fill(suspect.name);
+  const keep = page.getByRole('button', { name: `Keep on the suspicion at ${suspect.name}` }).first();
+  await expect(keep).toBeEnabled({ timeout: 60_000 });
+  await picture(page, 'keep-on-case');
+  await keep.press('Enter');
+  await expect(page.getByRole('status').filter({ hasText: 'at the office.' })).toBeVisible({ timeout: 60_000 });
+  await page.getByRole('link', { name: `Open ${suspect.name}` }).press('Enter');
+  await expect(page.getByRole('list', { name: 'Notes' }).last()).toContainText('What did finding none tell me?');
+  await expectNoAxeViolations(page);
 });
 
 test('questions read well in German, with twice the text, and on a narrow window', async ({ page }) => {

@@ -1,7 +1,9 @@
 import type { ApiaryPage as Page } from '@combside/contract/apiary-page';
 import type { Owed } from '@combside/contract/owed';
+import type { StateBase } from '@combside/record/states';
 import { Link } from 'wouter';
 import type { Session } from '../app/session.ts';
+import { NotesShown } from '../ui/notes-shown.tsx';
 import { sayId } from '../ui/say-sentence.ts';
 import { useWords } from '../ui/words-context.tsx';
 import { AskForVisit } from './ask-for-visit.tsx';
@@ -90,6 +92,11 @@ export function ApiaryPage({ session, apiary }: ApiaryPageProps) {
         </ul>
       </section>
       <OwedHere apiary={apiary} />
+      <NotesShown
+        notes={answer.apiary.notes as StateBase['notes']}
+        nameOf={(person) => answer.people.find((one) => one.person === person)?.name ?? words.say('always.not-known')}
+        timeZone={deskTimeZone}
+      />
       <section className="stack close" aria-labelledby="where-title">
         <h3 id="where-title">{words.say('district.apiary.where')}</h3>
         <ul className="facts">

@@ -94,6 +94,7 @@ export const casework = {
   'casework.correction.photographs': 'Fotos',
   'casework.notes': 'Notizen',
   'casework.note.by': '{name}, {when}',
+  'casework.note.question': 'Diese Frage mit den damaligen Angaben wieder öffnen',
 
   'casework.claim.full':
     'Nichts gesehen: {frames, plural, one {die # Brutwabe} other {alle # Brutwaben}}, beide Seiten, abgestoßen',

@@ -92,6 +92,7 @@ export const casework = {
   'casework.correction.photographs': 'Photographs',
   'casework.notes': 'Notes',
   'casework.note.by': '{name}, {when}',
+  'casework.note.question': 'Open this question again, with what was stated',
 
   'casework.claim.full':
     'Nothing seen: {frames, plural, one {the # brood frame} other {all # brood frames}}, both sides, shaken',

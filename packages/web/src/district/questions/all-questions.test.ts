@@ -3,6 +3,7 @@ import { loadWords } from '@combside/words/load-words';
 import type { Words } from '@combside/words/words';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { linkInNote } from '../../ui/link-in-note.ts';
 import { allQuestions } from './all-questions.ts';
 import { monthsLater } from './asked/free-since.ts';
 import { readClasses } from './asked/laboratory-number.ts';
@@ -144,6 +145,13 @@ describe('answers of the office', () => {
   });
 });
 
+/** The inputs that the link of a kept note brings back. */
+function readNoteLink(question: Question, note: string): Values {
+  const address = linkInNote(note).question;
+  expect(address?.startsWith(`/district/questions/${question.id}`)).toBe(true);
+  return readAddress(question.fields, new URLSearchParams(address?.split('?')[1] ?? '')).values;
+}
+
 describe('every question', () => {
   const stated = (question: Question) =>
     fc.record(
@@ -190,7 +198,9 @@ describe('every question', () => {
             }
             for (const id of answer.takes) expect(words.sayIfKnown(`questions.${id}`), id).not.toBeNull();
             for (const id of answer.cautions) expect(words.sayIfKnown(`disposal.caution.${id}`), id).not.toBeNull();
-            expect(noteText(words, question, values, answer, 'x').length).toBeLessThan(5000 + 2000);
+            const note = noteText(words, question, values, answer, writeAddress(question.fields, values));
+            expect(note.length).toBeLessThanOrEqual(5000);
+            expect(readNoteLink(question, note)).toEqual(values);
           }
           const figure = answer.figure;
           const numbers =
@@ -219,6 +229,20 @@ describe('every question', () => {
 });
 
 describe('parts', () => {
+  it('cuts the words of a note that is too long, never its link, and says when the link itself is', () => {
+    const question = named('laboratory-number');
+    const note = (classes: string) => {
+      const { values } = readAddress(question.fields, new URLSearchParams({ load: '5', classes }));
+      const address = writeAddress(question.fields, values);
+      return noteText(english, question, values, question.answer(values as never), address);
+    };
+    expect(readNoteLink(question, note('x'.repeat(2000)))).toMatchObject({ load: 5, classes: 'x'.repeat(2000) });
+    const german = note('ü'.repeat(2000));
+    expect(german.length).toBeLessThanOrEqual(5000);
+    expect(linkInNote(german).question).toBeNull();
+    expect(german).toContain('too long for a link');
+  });
+
   it('never rounds a share up to certainty or down to nothing', () => {
     expect(sayShare(english, 0.999999)).toBe('over 99.99%');
     expect(sayShare(english, 1e-9)).toBe('under 0.01%');

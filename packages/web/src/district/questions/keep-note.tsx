@@ -1,84 +1,132 @@
-import type { Apiaries } from '@combside/contract/apiaries';
+import { addNote } from '@combside/casework/examine/add-note';
+import type { Apiaries, ApiaryLine } from '@combside/contract/apiaries';
+import type { Visits } from '@combside/contract/visits';
+import type { About } from '@combside/record/entry';
 import { useId, useState } from 'react';
+import { Link } from 'wouter';
 import type { Session } from '../../app/session.ts';
 import { Button } from '../../ui/button.tsx';
 import { sayId } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
-import { useDeskDevice } from '../use-desk-device.ts';
+import { useWriting, type Writing } from '../register/use-writing.ts';
+import { deskTimeZone } from '../time-zone.ts';
 import { useAsked } from '../use-office.ts';
 
 interface KeepNoteProps {
   readonly session: Session;
-  /** The whole note; at most 5000 characters are kept. */
+  /** The whole note, as long as the record takes. */
   readonly text: string;
 }
 
-/** Keeps an answer as a note on an apiary: chosen by name, then written into the desk's own book. */
+/** Keeps an answer as a note: chosen by name, then written into the record, on its way to the office. */
 export function KeepNote({ session, text }: KeepNoteProps) {
   const words = useWords();
   const [open, setOpen] = useState(false);
   if (!open) return <Button onClick={() => setOpen(true)}>{sayId(words, 'questions.keep')}</Button>;
-  return <ChooseApiary session={session} text={text} onLeave={() => setOpen(false)} />;
+  return <ChoosePlace session={session} text={text} onLeave={() => setOpen(false)} />;
 }
 
-function ChooseApiary({ session, text, onLeave }: KeepNoteProps & { readonly onLeave: () => void }) {
+/** Where a note was kept: its name, the address of its page, and the note. */
+interface Kept {
+  readonly name: string;
+  readonly page: string;
+  readonly text: string;
+}
+
+function ChoosePlace({ session, text, onLeave }: KeepNoteProps & { readonly onLeave: () => void }) {
   const words = useWords();
   const id = useId();
-  const { state, device } = useDeskDevice(session);
+  const writing = useWriting(session);
   const [search, setSearch] = useState('');
-  const [kept, setKept] = useState<{ apiary: string; text: string } | 'writing' | 'failed' | null>(null);
+  const [kept, setKept] = useState<Kept | null>(null);
   const { answer, state: asked } = useAsked<Apiaries>(
     `/api/apiaries?limit=8&search=${encodeURIComponent(search.trim())}`,
     () => false,
   );
-  const write = async (apiary: string, name: string) => {
-    if (!device) return;
-    setKept('writing');
-    try {
-      await device.book.write([
-        {
-          kind: 'note',
-          version: 1,
-          about: { type: 'apiary', id: apiary },
-          body: { text: text.slice(0, 5000) },
-          replaces: [],
-        },
-      ]);
-      setKept({ apiary: name, text });
-    } catch (failure) {
-      setKept('failed');
-      // Handed on, so that the fault report has it.
-      void Promise.reject(failure);
-    }
+  const done = kept !== null && kept.text === text;
+  const blocked = done || ['opening', 'no store', 'writing'].includes(writing.state);
+  const keep = async (about: About, name: string, page: string) => {
+    if (await writing.write(addNote(about, text), [])) setKept({ name, page, text });
   };
-  const done = kept !== null && typeof kept === 'object' && kept.text === text;
   return (
     <section className="stack close keep-note" aria-label={sayId(words, 'questions.keep')}>
       <label htmlFor={id}>{sayId(words, 'questions.keep.which')}</label>
       <input id={id} className="text-input" value={search} onChange={(event) => setSearch(event.target.value)} />
-      {state !== 'there' && state !== 'opening' && <p className="caution">{sayId(words, 'questions.keep.no-store')}</p>}
+      {writing.state === 'no store' && <p className="caution">{sayId(words, 'questions.keep.no-store')}</p>}
       {asked === 'failed' && <p className="caution">{sayId(words, 'district.failed.nothing')}</p>}
       {answer?.apiaries.length === 0 && <p className="quiet">{sayId(words, 'questions.keep.none')}</p>}
       <ul className="rows">
         {answer?.apiaries.map((one) => (
-          <li key={one.apiary}>
+          <li key={one.apiary} className="stack close">
             <Button
               look="wide"
-              disabled={!device || kept === 'writing' || done}
-              onClick={() => void write(one.apiary, one.name)}
+              disabled={blocked}
+              onClick={() => void keep({ type: 'apiary', id: one.apiary }, one.name, `/apiary/${one.apiary}`)}
             >
               {sayId(words, 'questions.keep.on', { name: one.name, keeper: one.keeperName ?? '–' })}
             </Button>
+            {isSuspect(one.mark) && <Cases apiary={one} blocked={blocked} keep={keep} />}
           </li>
         ))}
       </ul>
-      <p role="status">
-        {done ? sayId(words, 'questions.keep.kept', { name: kept.apiary }) : ''}
-        {kept === 'failed' ? sayId(words, 'questions.keep.failed') : ''}
-      </p>
+      <KeptWord kept={done ? kept : null} writing={writing} />
       <Button look="plain" onClick={onLeave}>
         {sayId(words, 'questions.keep.leave')}
       </Button>
     </section>
+  );
+}
+
+const isSuspect = (word: string | null) => word === 'suspect' || word === 'remains suspect';
+
+/** The cases of an apiary so far: visits that left a suspicion behind, while the suspicion stands. */
+function Cases({
+  apiary,
+  blocked,
+  keep,
+}: {
+  readonly apiary: ApiaryLine;
+  readonly blocked: boolean;
+  readonly keep: (about: About, name: string, page: string) => Promise<void>;
+}) {
+  const words = useWords();
+  const { answer } = useAsked<Visits>(`/api/visits?apiary=${apiary.apiary}&limit=50`, () => false);
+  const visits = answer?.visits.filter((visit) => visit.results.some((one) => isSuspect(one.result))) ?? [];
+  return visits.slice(0, 3).map((visit) => {
+    const values = { name: apiary.name, day: visit.startedAt ? words.dayOf(visit.startedAt, deskTimeZone) : '–' };
+    return (
+      <Button
+        key={visit.visit}
+        look="wide"
+        disabled={blocked}
+        onClick={() =>
+          void keep(
+            { type: 'visit', id: visit.visit },
+            sayId(words, 'questions.keep.case', values),
+            `/visit/${visit.visit}`,
+          )
+        }
+      >
+        {sayId(words, 'questions.keep.on-case', values)}
+      </Button>
+    );
+  });
+}
+
+function KeptWord({ kept, writing }: { readonly kept: Kept | null; readonly writing: Writing }) {
+  const words = useWords();
+  return (
+    <>
+      <p role="status">
+        {kept &&
+          sayId(words, `questions.keep.${writing.state === 'at office' ? 'at-office' : 'kept'}`, { name: kept.name })}
+      </p>
+      {kept && <Link href={kept.page}>{sayId(words, 'questions.keep.open', { name: kept.name })}</Link>}
+      {writing.state === 'failed' && (
+        <p className="caution" role="alert">
+          {sayId(words, 'questions.keep.failed')}
+        </p>
+      )}
+    </>
   );
 }
