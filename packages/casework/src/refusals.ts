@@ -54,6 +54,9 @@ export const refusals = [
   'casework.refused.position-missing',
   'casework.refused.same-district',
   'casework.refused.movement-nowhere',
+  'casework.refused.day-to-come',
+  'casework.refused.days-exchanged',
+  'casework.refused.fewer-than-named',
   'casework.refused.reason-missing',
   'casework.refused.note-empty',
   'casework.refused.round-empty',
@@ -61,6 +64,9 @@ export const refusals = [
   'casework.refused.not-two-records',
   'casework.refused.merged-already',
   'casework.refused.not-merged',
+  'casework.refused.comb-not-read',
+  'casework.refused.comb-picture-too-large',
+  'casework.refused.comb-cell-not-there',
 ] as const;
 
 export type RefusalId = (typeof refusals)[number];

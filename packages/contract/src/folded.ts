@@ -4,6 +4,7 @@ import { assessmentBody } from '@combside/record/kinds/assessment';
 import { attendanceBody } from '@combside/record/kinds/attendance';
 import { cleanDownBody } from '@combside/record/kinds/clean-down';
 import { colonyBody } from '@combside/record/kinds/colony';
+import { combReadingBody } from '@combside/record/kinds/comb-reading';
 import { examinationBody, photographReference } from '@combside/record/kinds/examination';
 import { handoverBody } from '@combside/record/kinds/handover';
 import { keeperBody } from '@combside/record/kinds/keeper';
@@ -69,6 +70,7 @@ export const colonyState = z.object({
   colony: registerOf(colonyBody),
   examinations: z.array(foldedOf(examinationBody)),
   assessments: z.array(foldedOf(assessmentBody)),
+  combReadings: z.array(foldedOf(combReadingBody)),
   proposals: z.array(foldedOf(proposedChangeBody)),
   reasons: z.array(foldedOf(reasonBody)),
 });

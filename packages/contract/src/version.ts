@@ -3,7 +3,7 @@
  * Raise it when any message or entry kind changes shape, add a line to the history, and pin the new hash in
  * `version.test.ts`. A change an older phone cannot live with also raises `oldestServed`.
  */
-export const protocolVersion = 4;
+export const protocolVersion = 5;
 
 /** The oldest phone the server still serves. It must keep being able to hand over what it recorded. */
 export const oldestServed = 1;
@@ -29,6 +29,10 @@ export const protocolHistory: readonly { readonly version: number; readonly brou
     version: 4,
     brought:
       'what is owed, the map, planning, the programme’s figures; the gravest word about an apiary in lists, notes on the colonies of a visit',
+  },
+  {
+    version: 5,
+    brought: 'readings of comb photographs',
   },
 ];
 

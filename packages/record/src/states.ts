@@ -4,6 +4,7 @@ import type { AssessmentBody } from './kinds/assessment.ts';
 import type { AttendanceBody } from './kinds/attendance.ts';
 import type { CleanDownBody } from './kinds/clean-down.ts';
 import type { ColonyBody } from './kinds/colony.ts';
+import type { CombReadingBody } from './kinds/comb-reading.ts';
 import type { CountersignatureBody } from './kinds/countersignature.ts';
 import type { DeviceBody } from './kinds/device.ts';
 import type { ExaminationBody, PhotographReference } from './kinds/examination.ts';
@@ -85,6 +86,8 @@ export interface ColonyState extends StateBase {
   /** Newest observation first. */
   readonly examinations: readonly Folded<ExaminationBody>[];
   readonly assessments: readonly Folded<AssessmentBody>[];
+  /** Newest first, accepted or not. */
+  readonly combReadings: readonly Folded<CombReadingBody>[];
   readonly proposals: readonly Folded<ProposedChangeBody>[];
   readonly reasons: readonly Folded<ReasonBody>[];
 }

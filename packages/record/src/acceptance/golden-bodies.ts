@@ -239,6 +239,32 @@ export const sampleBodies: Readonly<Record<string, { readonly about: string; rea
     about: 'apiary',
     body: { hash, mediaType: 'image/jpeg', bytes: 12345, takenAt: instant, caption: 'at the roadside' },
   },
+  'comb-reading.1': {
+    about: 'colony',
+    body: {
+      visit: id(5),
+      apiary: id(3),
+      observedAt: instant,
+      photograph: { hash, mediaType: 'image/jpeg', bytes: 12345, takenAt: instant, caption: '' },
+      place,
+      reader: {
+        version: 1,
+        picture: { width: 4000, height: 3000 },
+        pitchPx: 44.25,
+        warnings: ['never-a-diagnosis', 'scale-not-visible'],
+        region: [
+          { x: 10, y: 20 },
+          { x: 3990.5, y: 20 },
+          { x: 2000, y: 2980 },
+        ],
+        secondLook: [{ cell: 0, outlying: 5.5, why: 'sunken' }],
+      },
+      // Sealed worker brood at 100.25, 50 with confidence 1; not decided, open without stores, at 144.5, 50.75 with 0.6.
+      cells: { count: 2, packed: 'AAAAAAAAkQHIAAD_AQAAAAAAQgLLAA2Z' },
+      corrections: [{ cell: 1, class: 'open-empty' }],
+      accepted: true,
+    },
+  },
   'correction.1': {
     about: 'colony',
     body: { corrects: id(9), reason: 'typed wrong', version: 1, body: { text: 'as it should be' } },

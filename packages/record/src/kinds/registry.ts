@@ -5,6 +5,7 @@ import { attendance } from './attendance.ts';
 import { cleanDown } from './clean-down.ts';
 import { clockFlag } from './clock-flag.ts';
 import { colony } from './colony.ts';
+import { combReading } from './comb-reading.ts';
 import { correction } from './correction.ts';
 import { countersignature } from './countersignature.ts';
 import { device } from './device.ts';
@@ -39,6 +40,7 @@ const known: readonly Kind[] = [
   merge,
   reason,
   photograph,
+  combReading,
   correction,
   note,
   erasure,

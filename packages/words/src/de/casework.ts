@@ -304,6 +304,10 @@ export const casework = {
   'casework.refused.position-missing': 'Ein Stand ohne Lage ist nicht wiederzufinden. Zuerst die Lage aufnehmen.',
   'casework.refused.movement-nowhere':
     'Eine Bewegung braucht einen Ort, von dem oder zu dem sie ging, und beide sind verschieden.',
+  'casework.refused.day-to-come': 'Dieser Tag kommt erst noch. Eine Bewegung wird eingetragen, wenn sie stattgefunden hat.',
+  'casework.refused.days-exchanged': 'Der erste der beiden Tage liegt nach dem zweiten. Die Tage tauschen.',
+  'casework.refused.fewer-than-named':
+    '{named, plural, one {# Volk ist} other {# Völker sind}} einzeln genannt: Weniger können es nicht gewesen sein.',
   'casework.refused.same-district': 'Der Stand gehört schon zu {district}.',
   'casework.refused.note-empty': 'Zuerst die Notiz schreiben.',
   'casework.refused.reason-missing': 'Den Grund angeben.',
@@ -399,6 +403,10 @@ export const casework = {
   'casework.refused.merged-already':
     'Einer der beiden gehört schon zu einem anderen Eintrag. Diesen erst wieder trennen.',
   'casework.refused.not-merged': 'Dieser Eintrag steht für sich allein.',
+  'casework.refused.comb-not-read': 'Das Foto ließ sich nicht auswerten; es gibt keine Auswertung zum Aufheben.',
+  'casework.refused.comb-picture-too-large':
+    'Das Foto ist zu groß, um seine Auswertung aufzuheben. Auf höchstens {side} Pixel an der langen Seite verkleinern.',
+  'casework.refused.comb-cell-not-there': 'Die Auswertung hat keine Zelle Nummer {cell}.',
   'casework.register.same-label-stays':
     '{count, plural, one {# Volk bleibt} other {# Völker bleiben}} beim anderen Eintrag, weil dort, wo zusammengeführt wird, ein Volk mit gleicher Bezeichnung steht. Nachsehen, ob es dieselben Völker sind.',
   'casework.chance.so-far': 'Bisher geöffnet: Aussicht {chance}, ein erkranktes Volk gefunden zu haben',

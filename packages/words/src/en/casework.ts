@@ -296,6 +296,10 @@ export const casework = {
   'casework.refused.label-taken': 'Another colony here is called {label}.',
   'casework.refused.position-missing': 'A site without a position cannot be found again. Take the position first.',
   'casework.refused.movement-nowhere': 'A movement needs a place it came from or went to, and they differ.',
+  'casework.refused.day-to-come': 'This day is still to come. A movement is written down once it has taken place.',
+  'casework.refused.days-exchanged': 'The first of the two days lies after the second. Exchange them.',
+  'casework.refused.fewer-than-named':
+    '{named, plural, one {# colony is} other {# colonies are}} named one by one: no fewer can have gone.',
   'casework.refused.same-district': 'The apiary belongs to {district} already.',
   'casework.refused.note-empty': 'Write the note first.',
   'casework.refused.reason-missing': 'Say why.',
@@ -384,6 +388,10 @@ export const casework = {
   'casework.refused.not-two-records': 'These are not two records of one kind.',
   'casework.refused.merged-already': 'One of the two is read as part of another record already. Take that apart first.',
   'casework.refused.not-merged': 'This record stands by itself.',
+  'casework.refused.comb-not-read': 'This photograph could not be read, so there is no reading to keep.',
+  'casework.refused.comb-picture-too-large':
+    'The photograph is too large for its reading to be kept. Shrink it to {side} pixels or less on its longer side.',
+  'casework.refused.comb-cell-not-there': 'The reading has no cell number {cell}.',
   'casework.register.same-label-stays':
     '{count, plural, one {# colony stays} other {# colonies stay}} with the other record, because a colony with the same label stands at the one kept. Look whether they are the same hives.',
   'casework.chance.so-far': 'Opened so far: chance {chance} to have found one diseased colony',
