@@ -36,7 +36,7 @@ import {
   type OfficeStore,
   type Placement,
 } from './store.ts';
-import { batchLimit, type Checkpoint, type Greeting, type Page, type PushResult } from './transport.ts';
+import { batchLimit, type Checkpoint, countThatFits, type Greeting, type Page, type PushResult } from './transport.ts';
 import { beginsItsChain, type TrustedDevice, trustedDevices } from './trust.ts';
 
 export interface OfficePorts {
@@ -371,12 +371,13 @@ export async function openOffice(ports: OfficePorts, options: OfficeOptions): Pr
     async pull(scope, after, limit) {
       const asked = Math.max(1, Math.min(limit, batchLimit));
       const found = await store.placed(scope, after, asked + 1);
-      const items = found.slice(0, asked).map(({ placement, kept }) => ({
+      const given = found.slice(0, asked);
+      const items = given.slice(0, countThatFits(given.map(({ kept }) => kept.entry))).map(({ placement, kept }) => ({
         position: placement.position,
         entry: kept.entry,
         receivedAt: kept.receivedAt ?? instantAt(0),
       }));
-      return { scope, items, more: found.length > asked };
+      return { scope, items, more: found.length > items.length };
     },
     async checkpoint(scope, position) {
       const at = instantAt(clock.now());

@@ -46,6 +46,41 @@ async function signedAgain(phone: SmallPhone, entry: Entry): Promise<Entry> {
 const author = (person: string) => ({ person, mayWrite: writesIn([everyoneScope, districtScope('north')]) });
 
 describe('attacks on the exchange', () => {
+  test('many large entries go in several messages, none larger than the office takes', async () => {
+    const world = await smallWorld();
+    const phone = await world.phone();
+    const about = await writtenApiary(phone);
+    // Each note is as large as notes may be; six hundred of them are some three million characters.
+    for (let i = 0; i < 600; i++) await phone.book.write([newNote(about, `${i} ${'x'.repeat(4990)}`.slice(0, 5000))]);
+    const messages: number[] = [];
+    const pages: number[] = [];
+    const watched: Transport = {
+      ...phone.transport,
+      push: (entries) => {
+        messages.push(JSON.stringify(entries).length);
+        return phone.transport.push(entries);
+      },
+    };
+    const report = await exchange({ ...phone, transport: watched, hasher: nodeHasher, verifier: nodeVerifier });
+    expect(report).toMatchObject({ waiting: 0, faults: [] });
+    expect(messages.length).toBeGreaterThan(1);
+    for (const size of messages) expect(size).toBeLessThan(2_100_000);
+
+    const other = await world.phone();
+    const reading: Transport = {
+      ...other.transport,
+      pull: async (...asked) => {
+        const page = await other.transport.pull(...asked);
+        pages.push(JSON.stringify(page).length);
+        return page;
+      },
+    };
+    const read = await exchange({ ...other, transport: reading, hasher: nodeHasher, verifier: nodeVerifier });
+    expect(read.faults).toEqual([]);
+    expect(read.fetched).toBeGreaterThan(600);
+    for (const size of pages) expect(size).toBeLessThan(2_200_000);
+  });
+
   test('an entry of a newer version is kept and forwarded, and read after the update', async () => {
     const newerNote: Kind = {
       ...(note as Kind),

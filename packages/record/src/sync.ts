@@ -28,7 +28,7 @@ import { bodyMatches, chainBeginning, emptyDigest, extendDigest, linkOf, signatu
 import { checkpointIsSigned } from './checkpoint.ts';
 import type { Hasher, Verifier } from './ports.ts';
 import type { Cursor, DeviceStore, Kept, OfficeKey } from './store.ts';
-import { batchLimit, everyoneScope, type Page, type PushResult, type Transport } from './transport.ts';
+import { batchLimit, countThatFits, everyoneScope, type Page, type PushResult, type Transport } from './transport.ts';
 
 export interface SyncPorts {
   readonly book: Book;
@@ -90,11 +90,12 @@ export async function exchange(
   let resendFrom: number | null = null;
   let lastFailure = '';
   while (!stopped()) {
-    const batch: Kept[] =
+    const waiting: Kept[] =
       resendFrom === null
         ? await store.outbox(batchLimit)
         : await store.chain((await book.identity()).device, resendFrom, batchLimit);
-    if (batch.length === 0) break;
+    if (waiting.length === 0) break;
+    const batch = waiting.slice(0, countThatFits(waiting.map(({ entry }) => entry)));
     const results = await transport.push(batch.map(({ entry }) => entry));
     const answer = await noteAnswers(ports, batch, results);
     tally.sent += answer.received;

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { entry, identifier, instant, sha256Hex } from './entry.ts';
+import { type Entry, entry, identifier, instant, sha256Hex } from './entry.ts';
 
 /**
  * The way between a phone and the office: four questions and their answers. The contract wraps these shapes in its
@@ -8,6 +8,22 @@ import { entry, identifier, instant, sha256Hex } from './entry.ts';
 
 /** Largest number of entries in one push or one page. */
 export const batchLimit = 500;
+
+/**
+ * Most text in one push or one page, in characters of JSON. Readings of photographs are large; 500 of them would be more
+ * than a server takes or a phone can hold. Three bytes a character still stay below the largest message.
+ */
+export const batchText = 2_000_000;
+
+/** How many of these entries, from the first, go into one push or one page: at least one, so that it always goes on. */
+export function countThatFits(entries: readonly Entry[]): number {
+  let text = 0;
+  for (const [place, one] of entries.entries()) {
+    text += JSON.stringify(one).length;
+    if (text > batchText && place > 0) return place;
+  }
+  return entries.length;
+}
 
 /** Name of the scope that everybody reads: devices, and what the office says about them. */
 export const everyoneScope = 'everyone';
