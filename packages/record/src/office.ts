@@ -4,8 +4,9 @@
  * A PUSH ends for each entry in one of five ways. "received": it counts, now or since earlier. "refused": its signature
  * and its place in the chain hold, but it may not count; the office keeps the envelope alone, marked, so that the chain
  * goes on, and says why in its own chain. "gap": entries before it are missing. "clash": another entry stands at its
- * place. "broken": signature or link does not hold, or it is not this person's to send. The last three store nothing,
- * so nobody can spoil another person's chain.
+ * place. "broken": signature, body or link does not hold, or it is not this person's to send. The last three store
+ * nothing, so nobody can spoil another person's chain, and what was damaged on the way can be sent again: only what its
+ * author signed as it stands is refused for good.
  *
  * WHAT THE OFFICE WRITES ITSELF, in its own chain: a countersignature for each new device, a clock flag for an entry
  * more than 24 hours ahead, a refusal, an erasure, and what people write at its desks.
@@ -263,6 +264,11 @@ export async function openOffice(ports: OfficePorts, options: OfficeOptions): Pr
       if (!heads.has(device)) heads.set(device, await inside.head(device));
       const head = heads.get(device) ?? null;
       const next = (head?.seq ?? 0) + 1;
+      // Before its place is judged: a damaged number must not look like another device's entry.
+      if (court.trusted.has(device) && !court.signedWell.has(item)) {
+        results.set(item, { id, outcome: 'broken', reason: 'wrong signature' });
+        continue;
+      }
       if (seq < next) {
         results.set(item, { id, outcome: 'clash' });
         continue;
@@ -308,18 +314,17 @@ export async function openOffice(ports: OfficePorts, options: OfficeOptions): Pr
   function linkFault(item: SentEntry, head: Head | null, prev: string | null, court: Court): string | null {
     const device = court.trusted.get(item.entry.envelope.device);
     if (device === undefined) return 'no device entry';
-    if (!court.signedWell.has(item)) return 'wrong signature';
     if (device.person !== court.author.person) return 'not your device';
     if (prev !== (head?.hash ?? null)) return 'does not follow';
     if (head === null && !item.begins) return 'no device entry';
+    if (!item.bodyHolds) return 'wrong body hash';
     return null;
   }
 
   /** Why an entry of a sound chain does not count, as far as the record itself can say. */
   function contentRefusal(item: SentEntry, court: Court, facts: ReadonlyMap<string, Kept>): string | null {
-    const { entry, bodyHolds } = item;
+    const { entry } = item;
     if (entry.envelope.by !== court.author.person) return 'wrong author';
-    if (!bodyHolds) return 'wrong body hash';
     const fault = contentFault(entry, false, kinds);
     if (fault !== null) return fault;
     const same = facts.get(item.id);

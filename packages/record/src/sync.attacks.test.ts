@@ -1,4 +1,4 @@
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { nodeHasher, nodeKeys, nodeSigner, nodeVerifier } from './acceptance/node-ports.ts';
 import { sampleApiary } from './acceptance/samples.ts';
 import { type SmallPhone, smallWorld } from './acceptance/small-world.ts';
@@ -41,6 +41,25 @@ async function signedAgain(phone: SmallPhone, entry: Entry): Promise<Entry> {
   const signer = await phone.keys.signerFor(entry.envelope.device);
   const signature = toBase64Url(await signer.sign(signedBytes(entry.envelope)));
   return { ...entry, envelope: { ...entry.envelope, signature } };
+}
+
+/** An entry with another body, its hash and signature right: what a faulty program would write. */
+async function sealedWrongly(phone: SmallPhone, entry: Entry, body: unknown): Promise<Entry> {
+  const bodyHash = await bodyHashOf(nodeHasher, entry.salt ?? '', body);
+  return signedAgain(phone, { ...entry, body, envelope: { ...entry.envelope, bodyHash } });
+}
+
+/** Damages the first entry of a push, so many times. */
+function damagingWire(phone: SmallPhone, damage: (entry: Entry) => Entry, times: number): Transport {
+  let left = times;
+  return {
+    ...phone.transport,
+    push: ([first, ...rest]) => {
+      if (first === undefined || left === 0) return phone.transport.push(first === undefined ? [] : [first, ...rest]);
+      left--;
+      return phone.transport.push([damage(first), ...rest]);
+    },
+  };
 }
 
 const author = (person: string) => ({ person, mayWrite: writesIn([everyoneScope, districtScope('north')]) });
@@ -128,16 +147,94 @@ describe('attacks on the exchange', () => {
     const about = await writtenApiary(phone);
     for (const text of ['one', 'two', 'three']) await phone.book.write([newNote(about, text)]);
     const chain = await chainOf(phone);
-    const poisoned = chain[3] as Entry;
-    chain[3] = { ...poisoned, body: { text: 'slipped in' } };
+    // Signed as it stands, by a faulty program: the following entries name it, so nobody else changed it.
+    const poisoned = await sealedWrongly(phone, chain[3] as Entry, { txt: 'no such field' });
+    const last = chain[4] as Entry;
+    const prev = await linkOf(nodeHasher, poisoned.envelope);
+    chain[3] = poisoned;
+    chain[4] = await signedAgain(phone, { ...last, envelope: { ...last.envelope, prev } });
     const results = await world.office.push(chain, author(phone.person));
     expect(results.map(({ outcome }) => outcome)).toEqual(['received', 'received', 'received', 'refused', 'received']);
-    expect(results[3]).toMatchObject({ reason: 'wrong body hash' });
+    expect(results[3]).toMatchObject({ reason: 'wrong body' });
     expect((await world.office.state(about))?.notes.map(({ body }) => body.text)).toEqual(['one', 'three']);
     const kept = await world.officeStore.chain((await phone.book.identity()).device, 4, 1);
-    expect(kept[0]).toMatchObject({ refused: 'wrong body hash', entry: { body: null, salt: null } });
+    expect(kept[0]).toMatchObject({ refused: 'wrong body', entry: { body: null, salt: null } });
     const device = { type: 'device', id: (await phone.book.identity()).device } as const;
     expect((await world.office.state(device))?.refusals.map(({ body }) => body.seq)).toEqual([4]);
+  });
+
+  test('a body damaged on the way is not refused for good: nothing is stored, and the true one goes through', async () => {
+    const world = await smallWorld();
+    const phone = await world.phone();
+    const about = await writtenApiary(phone);
+    for (const text of ['one', 'two', 'three']) await phone.book.write([newNote(about, text)]);
+    const chain = await chainOf(phone);
+    const damaged = chain.map((entry, i) => (i === 3 ? { ...entry, body: { text: 'slipped in' } } : entry));
+    const results = await world.office.push(damaged, author(phone.person));
+    expect(results.map(({ outcome }) => outcome)).toEqual(['received', 'received', 'received', 'broken', 'gap']);
+    expect(results[3]).toMatchObject({ reason: 'wrong body hash' });
+    expect((await world.officeStore.head((await phone.book.identity()).device))?.seq).toBe(3);
+    expect(await phone.sync()).toMatchObject({ faults: [], refused: [], waiting: 0, newIdentity: false });
+    expect((await world.office.state(about))?.notes.map(({ body }) => body.text)).toEqual(['one', 'two', 'three']);
+  });
+
+  test('what a wire damages a few times arrives in the same run, under the same name, and says no fault', async () => {
+    for (const damage of [
+      (entry: Entry) => ({ ...entry, body: { text: 'on the way' } }),
+      (entry: Entry) => ({ ...entry, envelope: { ...entry.envelope, signature: 'A'.repeat(86) } }),
+      (entry: Entry) => ({ ...entry, envelope: { ...entry.envelope, seq: 1 } }),
+      (entry: Entry) => ({ ...entry, envelope: { ...entry.envelope, id: 'gone' } }),
+    ]) {
+      const world = await smallWorld();
+      const phone = await world.phone();
+      const about = await writtenApiary(phone);
+      await phone.sync();
+      await phone.book.write([newNote(about, 'as written')]);
+      const wire = damagingWire(phone, damage, 3);
+      const report = await exchange({ ...portsOf(phone), transport: wire });
+      expect(report).toMatchObject({ faults: [], refused: [], waiting: 0, newIdentity: false, sent: 1 });
+      expect((await world.office.state(about))?.notes.map(({ body }) => body.text)).toEqual(['as written']);
+    }
+  });
+
+  test('what a wire damages every time waits, is said, and arrives over a better one', async () => {
+    const world = await smallWorld();
+    const phone = await world.phone();
+    const about = await writtenApiary(phone);
+    await phone.sync();
+    await phone.book.write([newNote(about, 'as written')]);
+    await phone.book.write([newNote(about, 'good')]);
+    const wire = damagingWire(phone, (entry) => ({ ...entry, body: { text: 'on the way' } }), Number.POSITIVE_INFINITY);
+    const report = await exchange({ ...portsOf(phone), transport: wire });
+    expect(report).toMatchObject({ refused: [], waiting: 2, newIdentity: false });
+    expect(report.faults).toMatchObject([{ fault: 'damaged on the way' }]);
+    expect(await phone.sync()).toMatchObject({ faults: [], refused: [], waiting: 0, newIdentity: false });
+    expect((await world.office.state(about))?.notes.map(({ body }) => body.text)).toEqual(['as written', 'good']);
+  });
+
+  test('a page damaged on the way is read again before it is believed', async () => {
+    const world = await smallWorld();
+    const [writer, reader] = [await world.phone(), await world.phone()];
+    const about = await writtenApiary(writer);
+    await writer.book.write([newNote(about, 'as written')]);
+    await writer.sync();
+    let left = 2;
+    const wire: Transport = {
+      ...reader.transport,
+      async pull(scope, after, limit) {
+        const page = await reader.transport.pull(scope, after, limit);
+        if (scope === everyoneScope || left === 0) return page;
+        left--;
+        const items = page.items.map((item) =>
+          item.entry.envelope.kind === 'note' ? { ...item, entry: { ...item.entry, body: { text: 'x' } } } : item,
+        );
+        return { ...page, items };
+      },
+    };
+    const report = await exchange({ ...portsOf(reader), transport: wire });
+    expect(left).toBe(0);
+    expect(report.faults).toEqual([]);
+    expect((await reader.book.state(about))?.notes.map(({ body }) => body.text)).toEqual(['as written']);
   });
 
   test('entries nobody can read do not stand in the way of those that can be read', async () => {
@@ -173,23 +270,24 @@ describe('attacks on the exchange', () => {
     // The phone's store is damaged: the body no longer matches its hash.
     const [wrong] = (await phone.book.write([newNote(about, 'as written')])) as [Entry];
     await phone.book.write([newNote(about, 'good')]);
-    const damaged: Transport = {
-      ...phone.transport,
-      push: (entries) =>
-        phone.transport.push(
-          entries.map((entry) =>
-            entry.envelope.id === wrong.envelope.id ? { ...entry, body: { text: 'as damaged' } } : entry,
-          ),
-        ),
-    };
-    const ports = { ...portsOf(phone), transport: damaged };
-    const report = await exchange(ports);
-    expect(report.refused).toEqual([{ id: wrong.envelope.id, reason: 'wrong body hash' }]);
+    const outbox = phone.store.outbox.bind(phone.store);
+    vi.spyOn(phone.store, 'outbox').mockImplementation(async (limit) =>
+      (await outbox(limit)).map((kept) =>
+        kept.entry.envelope.id === wrong.envelope.id
+          ? { ...kept, entry: { ...kept.entry, body: { text: 'as damaged' } } }
+          : kept,
+      ),
+    );
+    const report = await exchange(portsOf(phone));
+    expect(report.refused).toEqual([{ id: wrong.envelope.id, reason: 'body missing' }]);
     expect(report.faults).toMatchObject([{ fault: 'own entry broken' }]);
-    expect(report.waiting).toBe(0);
-    expect((await phone.store.refused()).map(({ refused }) => refused)).toEqual(['wrong body hash']);
+    expect(report).toMatchObject({ waiting: 0, newIdentity: false });
+    expect((await phone.store.refused()).map(({ refused }) => refused)).toEqual(['body missing']);
     expect((await phone.book.state(about))?.notes.map(({ body }) => body.text)).toEqual(['good']);
-    expect(await phone.book.state(about)).toEqual(await world.office.state(about));
+    // The office knows that something was written and cannot be read; it shows the good one.
+    const there = await world.office.state(about);
+    expect(there?.notes.map(({ body }) => body.text)).toEqual(['good']);
+    expect(there?.erased.map(({ written }) => written.entry)).toEqual([wrong.envelope.id]);
   });
 
   test('the same message twice, and at once, is taken once', async () => {

@@ -15,9 +15,15 @@
  * WHEN THE OFFICE SAYS "clash", another device writes under our name: this phone was cloned, or restored from a backup.
  * The phone takes a new identity and seals what it had not sent again, under the same identifiers (chain.ts). "gap"
  * means the office lost the end of our chain, or never had it: we send from there. "broken" means the office cannot
- * verify our own entry: when we cannot either, the phone's store is damaged; both ways the chain cannot go on, so a new
- * identity is taken, and it is said loudly. "refused" is an answer, not a failure: the entry stays here, with the reason,
+ * verify our own entry, and that it was not the wire (below): the chain cannot go on, so a new identity is taken, and it
+ * is said loudly. "refused" is an answer, not a failure: the entry stays here, with the reason,
  * and no longer counts.
+ *
+ * WHAT THE WIRE DAMAGED is not ours. Before an answer "broken" is believed, our own copy is verified: when it holds, the
+ * message was damaged on the way and is sent again, a few times. A body that is still damaged at the other end stays in
+ * the outbox for the next run, under the same name: nothing is given up. A body that does not match its hash here either
+ * is damaged in this store: its envelope goes alone, so that the office refuses it for good and the chain goes on. A
+ * page with an entry that does not verify is read again as often, before it is believed.
  *
  * THE CHECK. The digest over all envelope hashes of a scope, in order, is kept with the cursor; the office signs its own
  * at the same position. When they differ, something was left out or slipped in: it is reported, and the scope is read
@@ -40,7 +46,13 @@ export interface SyncPorts {
 
 /** Something that must be looked at by a person; never a mere lack of connection. */
 export interface SyncFault {
-  readonly fault: 'own entry broken' | 'entry rejected' | 'page out of order' | 'copy differs' | 'no progress';
+  readonly fault:
+    | 'own entry broken'
+    | 'damaged on the way'
+    | 'entry rejected'
+    | 'page out of order'
+    | 'copy differs'
+    | 'no progress';
   /** What and where, without personal data. */
   readonly where: string;
 }
@@ -63,6 +75,18 @@ export interface SyncReport {
 
 /** More new identities than this in one run mean that something else is wrong. */
 const mostIdentities = 3;
+
+/** How often a message damaged on the way is sent or asked for again, one after the other. */
+const mostRepeats = 3;
+
+/** What the office or this device says of an entry that may have been damaged on the way. */
+const mayBeDamage: readonly string[] = [
+  'wrong shape',
+  'wrong body hash',
+  'wrong signature',
+  'no device entry',
+  'no answer',
+];
 
 /**
  * Exchanges everything with the office once.
@@ -89,6 +113,10 @@ export async function exchange(
   let identities = 0;
   let resendFrom: number | null = null;
   let lastFailure = '';
+  let damaged = '';
+  let repeats = 0;
+  /** Entries whose body no longer matches its hash here: only their envelopes are sent. */
+  const withheld = new Set<string>();
   while (!stopped()) {
     const waiting: Kept[] =
       resendFrom === null
@@ -96,8 +124,12 @@ export async function exchange(
         : await store.chain((await book.identity()).device, resendFrom, batchLimit);
     if (waiting.length === 0) break;
     const batch = waiting.slice(0, countThatFits(waiting.map(({ entry }) => entry)));
-    const results = await transport.push(batch.map(({ entry }) => entry));
-    const answer = await noteAnswers(ports, batch, results);
+    const results = await transport.push(
+      batch.map(({ entry, hash }) =>
+        withheld.has(hash) ? { envelope: entry.envelope, salt: null, body: null } : entry,
+      ),
+    );
+    const answer = await noteAnswers(ports, batch, results, withheld);
     tally.sent += answer.received;
     refused.push(...answer.refused);
     faults.push(...answer.faults);
@@ -106,6 +138,23 @@ export async function exchange(
       const last = batch.at(-1);
       resendFrom = resendFrom === null || last === undefined ? null : last.entry.envelope.seq + 1;
       continue;
+    }
+    if (stop.outcome === 'damaged') {
+      repeats = stop.id === damaged ? repeats + 1 : 1;
+      damaged = stop.id;
+      if (stop.here === 'verifies here') {
+        if (repeats <= mostRepeats) continue;
+        // Another identity would not mend what happens to a body on the way; for a signature it may.
+        if (stop.reason !== 'wrong signature' && stop.reason !== 'no device entry') {
+          faults.push({ fault: 'damaged on the way', where: stop.where });
+          break;
+        }
+      }
+      faults.push({ fault: 'own entry broken', where: `${stop.where}, ${stop.here}` });
+      if (stop.here === 'body damaged here' && !withheld.has(stop.hash)) {
+        withheld.add(stop.hash);
+        continue;
+      }
     }
     const failure = `${stop.outcome} ${stop.id}`;
     if (answer.settled === 0 && failure === lastFailure) {
@@ -160,37 +209,64 @@ interface Answers {
   readonly refused: readonly { readonly id: string; readonly reason: string }[];
   readonly faults: readonly SyncFault[];
   /** The first answer behind which the chain cannot go on. */
-  readonly stop: Extract<PushResult, { outcome: 'gap' | 'clash' | 'broken' }> | null;
+  readonly stop: Extract<PushResult, { outcome: 'gap' | 'clash' | 'broken' }> | Damaged | null;
 }
 
-async function noteAnswers(ports: SyncPorts, batch: readonly Kept[], results: readonly PushResult[]): Promise<Answers> {
+type OwnCopy = 'verifies here' | 'body damaged here' | 'envelope damaged here';
+
+/** An entry that did not arrive as it was sent, or that is damaged here. */
+interface Damaged {
+  readonly outcome: 'damaged';
+  readonly id: string;
+  readonly hash: string;
+  readonly reason: string;
+  readonly where: string;
+  readonly here: OwnCopy;
+}
+
+async function noteAnswers(
+  ports: SyncPorts,
+  batch: readonly Kept[],
+  results: readonly PushResult[],
+  withheld: ReadonlySet<string>,
+): Promise<Answers> {
   const receipts: Receipt[] = [];
   const refused: { id: string; reason: string }[] = [];
   const faults: SyncFault[] = [];
   let stop: Answers['stop'] = null;
   for (const [i, kept] of batch.entries()) {
+    const { id, kind } = kept.entry.envelope;
     const result = results[i];
-    if (result === undefined || result.id !== kept.entry.envelope.id) {
-      faults.push({ fault: 'no progress', where: `no answer to ${kept.entry.envelope.id}` });
+    const answered = result !== undefined && result.id === id;
+    const reason = !answered ? 'no answer' : result.outcome === 'broken' ? result.reason : null;
+    if (!answered || (reason !== null && mayBeDamage.includes(reason))) {
+      stop ??= {
+        outcome: 'damaged',
+        id,
+        hash: kept.hash,
+        reason: reason ?? '',
+        where: `${kind} ${id}: ${reason}`,
+        here: await ownCopy(ports, kept),
+      };
       continue;
     }
-    if (result.outcome === 'received') {
+    if (result.outcome === 'received' && withheld.has(kept.hash)) {
+      // A kind that may be erased passes without its body. What it said never left this device, and must not look sent.
+      receipts.push({ hash: kept.hash, receivedAt: result.receivedAt, refused: 'body missing' });
+      refused.push({ id, reason: 'body missing' });
+    } else if (result.outcome === 'received') {
       receipts.push({ hash: kept.hash, receivedAt: result.receivedAt, refused: null });
     } else if (result.outcome === 'refused') {
       receipts.push({ hash: kept.hash, receivedAt: result.receivedAt, refused: result.reason });
       refused.push({ id: result.id, reason: result.reason });
       // These reasons mean that what left this very device was wrong: a fault of the program or of its store.
-      if (['wrong body', 'wrong body hash', 'wrong about', 'bad clock'].includes(result.reason)) {
+      if (['wrong body', 'wrong about', 'bad clock'].includes(result.reason)) {
         faults.push({ fault: 'own entry broken', where: `${kept.entry.envelope.kind} ${result.id}: ${result.reason}` });
       }
     } else {
       stop ??= result;
       if (result.outcome === 'broken' && stop === result) {
-        const verifies = (await verifiesHere(ports, kept)) ? 'verifies here' : 'does not verify here either';
-        faults.push({
-          fault: 'own entry broken',
-          where: `${kept.entry.envelope.kind} ${result.id}: ${result.reason}, ${verifies}`,
-        });
+        faults.push({ fault: 'own entry broken', where: `${kind} ${id}: ${reason}, ${await ownCopy(ports, kept)}` });
       }
     }
   }
@@ -199,11 +275,13 @@ async function noteAnswers(ports: SyncPorts, batch: readonly Kept[], results: re
   return { received, settled: receipts.length, refused, faults, stop };
 }
 
-async function verifiesHere({ store, hasher, verifier }: SyncPorts, { entry }: Kept): Promise<boolean> {
+async function ownCopy({ store, hasher, verifier }: SyncPorts, { entry }: Kept): Promise<OwnCopy> {
   const [first] = await store.chain(entry.envelope.device, 1, 1);
   const beginning = first === undefined ? null : chainBeginning(first.entry);
-  if (beginning === null || !(await bodyMatches(hasher, entry))) return false;
-  return signatureMatches(verifier, entry.envelope, beginning.publicKey);
+  if (beginning === null || !(await signatureMatches(verifier, entry.envelope, beginning.publicKey))) {
+    return 'envelope damaged here';
+  }
+  return (await bodyMatches(hasher, entry)) ? 'verifies here' : 'body damaged here';
 }
 
 async function readScope(
@@ -217,6 +295,7 @@ async function readScope(
   let fetched = 0;
   let newIdentity = false;
   let cursor: Cursor = (await store.cursor(scope)) ?? { scope, position: 0, digest: emptyDigest };
+  let repeats = 0;
   for (let more = true; more && !stopped(); ) {
     const page = await transport.pull(scope, cursor.position, limit);
     const disorder = disorderIn(page, cursor);
@@ -228,6 +307,8 @@ async function readScope(
     const reception = await book.receive(page.items);
     fetched += reception.taken.length;
     newIdentity ||= reception.newIdentity;
+    if (reception.rejected.some(({ reason }) => mayBeDamage.includes(reason)) && ++repeats <= mostRepeats) continue;
+    repeats = 0;
     for (const { id, reason } of reception.rejected) {
       faults.push({ fault: 'entry rejected', where: `${scope}: ${id}: ${reason}` });
     }

@@ -46,7 +46,7 @@ export const pushResult = z.discriminatedUnion('outcome', [
   z.strictObject({ id: identifier, outcome: z.literal('gap'), from: z.int().min(1) }),
   /** Another entry stands at its place: two devices write under one name. */
   z.strictObject({ id: identifier, outcome: z.literal('clash') }),
-  /** Signature or link does not verify; nothing can follow it in this chain. */
+  /** Signature, body or link does not verify: damaged on the way, or nothing can follow it in this chain. */
   z.strictObject({ id: identifier, outcome: z.literal('broken'), reason: z.string().max(200) }),
 ]);
 export type PushResult = z.infer<typeof pushResult>;

@@ -6,7 +6,7 @@ import { describe, expect, test } from 'vitest';
 import { broodComb, combPlace, laidComb, laidPicture, photographOf } from '../acceptance/laid-comb.ts';
 import { arrival, smallSite, startAt } from '../acceptance/small-site.ts';
 import { correctedReading } from './corrected-reading.ts';
-import { type ProposeReading, proposeReading } from './propose-reading.ts';
+import { type ProposeReading, proposeReading, readingPart } from './propose-reading.ts';
 import { type ReplaceReading, replaceReading } from './replace-reading.ts';
 
 const at = '2027-05-04T09:30:00.000Z';
@@ -59,6 +59,15 @@ describe('a reading that is kept', () => {
     expect(standing.machine).toEqual(figures);
     expect(standing.reading).toEqual(figures);
     expect(standing.agreement).toBeNull();
+  });
+
+  test('is the same entry from the part that a draft keeps as from the reading itself', () => {
+    const { propose, result } = photographed();
+    const part = readingPart({ result, picture: laidPicture });
+    if (!part) throw new Error('not kept');
+    const fromDraft = propose({ read: { part: structuredClone(part) } });
+    const atOnce = propose();
+    expect(fromDraft.ok && fromDraft.reading).toEqual(atOnce.ok && atOnce.reading);
   });
 
   test('takes cells a little outside the photograph to its edge', () => {

@@ -20,8 +20,12 @@ export interface ReadPhotograph {
   readonly region?: readonly (readonly [number, number])[] | null;
 }
 
+/** The machine's part of a kept reading, in the form in which it is kept. */
+export type ReadingPart = Pick<CombReadingBody, 'reader' | 'cells'>;
+
 export interface ProposeReading {
-  readonly read: ReadPhotograph;
+  /** What the machine read, or its part as `readingPart` made it: a draft keeps only that. */
+  readonly read: ReadPhotograph | { readonly part: ReadingPart };
   readonly photograph: PhotographReference;
   readonly place: CombReadingBody['place'];
   readonly observedAt: string;
@@ -49,9 +53,9 @@ export function proposeReading(input: ProposeReading): Act<{ readonly reading: C
   if (!colony) return refused('casework.refused.not-in-register');
   if (colony.apiary !== visit.apiary) return refused('casework.refused.colony-elsewhere');
   if (input.observedAt < visit.startedAt) return refused('casework.refused.time-runs-backward');
-  const { result } = input.read;
-  if (result.verdict !== 'read') return refused('casework.refused.comb-not-read');
-  const part = readingPart(input.read);
+  const { read } = input;
+  if (!('part' in read) && read.result.verdict !== 'read') return refused('casework.refused.comb-not-read');
+  const part = 'part' in read ? read.part : readingPart(read);
   if (!part) return refused('casework.refused.comb-picture-too-large', { side: longestSideKept });
   const corrections = input.corrections ?? [];
   const unknown = firstUnknown(corrections, part.cells.count);
@@ -83,7 +87,7 @@ export function proposeReading(input: ProposeReading): Act<{ readonly reading: C
  *
  * @returns null when the photograph is larger, or holds more cells, than is kept
  */
-export function readingPart(read: ReadPhotograph): Pick<CombReadingBody, 'reader' | 'cells'> | null {
+export function readingPart(read: ReadPhotograph): ReadingPart | null {
   const { result, picture } = read;
   if (Math.max(picture.width, picture.height) > longestSideKept || result.cells.length > mostCellsKept) return null;
   // A cell at the edge may have its middle a little outside the photograph.

@@ -51,6 +51,7 @@ export interface DiceTally {
   contested: number;
   cuts: number;
   repliesLost: number;
+  damaged: number;
   duplicated: number;
   reordered: number;
   clones: number;
@@ -111,6 +112,7 @@ export async function rollDice(world: DiceWorld): Promise<DiceTally> {
     contested: 0,
     cuts: 0,
     repliesLost: 0,
+    damaged: 0,
     duplicated: 0,
     reordered: 0,
     clones: 0,
@@ -351,6 +353,20 @@ function goodWire(phone: Phone, offices: readonly Office[]): Transport {
 function badWire(phone: Phone, offices: readonly Office[], dice: Dice, tally: DiceTally): Transport {
   const good = goodWire(phone, dice.shuffled(offices));
   const other = goodWire(phone, dice.shuffled(offices));
+  // Dice of their own, so that the others fall as they did before there was damage. Never more in a row than the phone
+  // repeats: what is damaged every time is tried by itself.
+  const damage = diceOf(Math.floor(dice.roll() * 2 ** 31));
+  let inARow = 0;
+  const damagedOnTheWay = (entries: Entry[]): Entry[] => {
+    if (entries.length === 0 || inARow === 2 || !damage.chance(0.25)) {
+      inARow = 0;
+      return entries;
+    }
+    inARow++;
+    tally.damaged++;
+    const hit = damage.upTo(entries.length);
+    return entries.map((entry, i) => (i === hit ? damagedEntry(entry, damage) : entry));
+  };
   const passes = async <T>(ask: () => Promise<T>): Promise<T> => {
     if (dice.chance(0.08)) {
       tally.cuts++;
@@ -372,7 +388,7 @@ function badWire(phone: Phone, offices: readonly Office[], dice: Dice, tally: Di
         const order = dice.chance(0.3) ? dice.shuffled([...entries.keys()]) : [...entries.keys()];
         if (order.some((from, to) => from !== to)) tally.reordered++;
         const shuffled = order.map((from) => entries[from] as Entry);
-        const asked = [good.push(shuffled)];
+        const asked = [good.push(damagedOnTheWay(shuffled))];
         if (dice.chance(0.2)) {
           // The same message arrives at both office processes at once.
           tally.duplicated++;
@@ -384,6 +400,27 @@ function badWire(phone: Phone, offices: readonly Office[], dice: Dice, tally: Di
         return results;
       }),
   };
+}
+
+/** One entry as it comes out of a bad wire: its body, its signature, its place, its name or its author changed. */
+function damagedEntry(entry: Entry, dice: Dice): Entry {
+  const { envelope } = entry;
+  return dice.oneOf<() => Entry>([
+    () => ({ ...entry, body: { ...(entry.body as object), text: 'changed on the way' } }),
+    () => ({ ...entry, salt: `${entry.salt?.startsWith('A') ? 'B' : 'A'}${entry.salt?.slice(1) ?? ''}` }),
+    () => ({
+      ...entry,
+      envelope: {
+        ...envelope,
+        signature: `${envelope.signature.startsWith('A') ? 'B' : 'A'}${envelope.signature.slice(1)}`,
+      },
+    }),
+    () => ({ ...entry, envelope: { ...envelope, seq: Math.max(1, envelope.seq - 1) } }),
+    () => ({ ...entry, envelope: { ...envelope, seq: envelope.seq + 1 } }),
+    () => ({ ...entry, envelope: { ...envelope, id: '01900000-0bad-7000-8000-000000000001' } }),
+    () => ({ ...entry, envelope: { ...envelope, id: 'no identifier' } }),
+    () => ({ ...entry, envelope: { ...envelope, by: '01900000-0bad-7000-8000-000000000001' } }),
+  ])();
 }
 
 async function equalBooks(
