@@ -67,6 +67,26 @@ export const comb = {
   'comb.stage.reading': 'Es wird gezählt',
   'comb.corrected': '{count, plural, one {# Zelle von Hand berichtigt} other {# Zellen von Hand berichtigt}}',
   'comb.agreement': 'Bei {share} der angesehenen Zellen stimmen Sie mit der Auswertung überein',
+  // Zwei Auswertungen derselben Wabenseite nebeneinander.
+  'comb.compare.other-place':
+    'Das ist nicht dieselbe Seite derselben Wabe: Über eine Veränderung lässt sich nichts sagen.',
+  'comb.compare.place-not-known':
+    'Wabe oder Seite wurde nicht angegeben. Ob es dieselbe Wabenseite ist, weiß niemand; eine Veränderung wird nicht genannt.',
+  'comb.compare.other-reader':
+    'Die beiden wurden mit verschiedenen Programmversionen ausgewertet. Zum Vergleichen das ältere Foto neu auswerten.',
+  'comb.compare.much-unread':
+    'Mehr als die Hälfte einer Wabenseite ließ sich nicht auswerten; eine Veränderung wird nicht genannt.',
+  'comb.compare.unreadable':
+    'Eine der Auswertungen stammt von einer neueren Programmversion. Nach der Aktualisierung ist sie zu sehen.',
+  'comb.compare.other-extent':
+    'Die Fotos zeigen verschiedene Teile der Seite; die Flächen werden deshalb nicht verglichen.',
+  'comb.compare.some-unread':
+    'Mehr als drei Zehntel einer Wabenseite ließen sich nicht auswerten: Die Zahlen sind unsicher.',
+  'comb.compare.few-cells': 'Weniger als 100 Zellen gefunden: Die Zahlen sagen wenig.',
+  'comb.compare.not-accepted': 'Eine der Auswertungen hat noch niemand bestätigt.',
+  'comb.compare.more': 'mehr',
+  'comb.compare.less': 'weniger',
+  'comb.compare.within-error': 'keine Veränderung über den Fehler hinaus',
   'comb.command.usage': 'combside read FOTO oder ORDNER [--json] [--language en|de] [--region "x,y x,y x,y ..."]',
   'comb.command.missing': 'Es gibt keine Datei und keinen Ordner „{path}“.',
   'comb.command.empty-folder': 'Im Ordner „{path}“ sind keine Bilder.',

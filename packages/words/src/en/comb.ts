@@ -67,6 +67,21 @@ export const comb = {
   'comb.stage.reading': 'Counting',
   'comb.corrected': '{count, plural, one {# cell corrected by hand} other {# cells corrected by hand}}',
   'comb.agreement': 'You and the machine agreed on {share} of the cells you looked at',
+  // Two readings of one comb side, set against each other.
+  'comb.compare.other-place': 'These are not the same side of the same comb: no change can be told.',
+  'comb.compare.place-not-known':
+    'Frame or side was not entered, so nobody can tell whether this is the same comb side. No change is stated.',
+  'comb.compare.other-reader':
+    'The two were read by different versions of the program. Read the older photograph again to compare them.',
+  'comb.compare.much-unread': 'More than half of a comb side could not be read: no change is stated.',
+  'comb.compare.unreadable': 'One of the readings was written by a newer version of the program. Update to see it.',
+  'comb.compare.other-extent': 'The photographs show different parts of the side, so the areas are not compared.',
+  'comb.compare.some-unread': 'More than three tenths of a comb side could not be read: the figures are uncertain.',
+  'comb.compare.few-cells': 'Fewer than 100 cells were found: the figures say little.',
+  'comb.compare.not-accepted': 'One of the readings has not been accepted by anybody.',
+  'comb.compare.more': 'more',
+  'comb.compare.less': 'less',
+  'comb.compare.within-error': 'no change beyond the error',
   'comb.command.usage': 'combside read PHOTOGRAPH or FOLDER [--json] [--language en|de] [--region "x,y x,y x,y ..."]',
   'comb.command.missing': 'There is no file or folder "{path}".',
   'comb.command.empty-folder': 'The folder "{path}" holds no pictures.',
