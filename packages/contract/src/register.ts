@@ -3,7 +3,7 @@ import { apiaryBody } from '@combside/record/kinds/apiary';
 import { keeperBody } from '@combside/record/kinds/keeper';
 import { z } from 'zod';
 import { apiaryLine } from './apiaries.ts';
-import { keeperState } from './folded.ts';
+import { keeperState, movementState } from './folded.ts';
 import { person } from './people.ts';
 
 /** Query of `GET /api/register/search`: any words, in any order, in names, numbers, addresses, telephone and mail. */
@@ -102,6 +102,10 @@ export type Keepers = z.infer<typeof keepers>;
 export const keeperPage = z.object({
   keeper: keeperState,
   apiaries: z.array(apiaryLine),
+  /** What came to these apiaries and what left them, the newest 200. */
+  movements: z.array(movementState),
+  /** Names of the apiaries at either end of the movements, as far as they may be read. */
+  otherEnds: z.array(z.object({ apiary: identifier, name: z.string() })),
   mergedHere: z.array(z.object({ id: identifier, name: z.string() })),
   people: z.array(person),
   position: z.int(),

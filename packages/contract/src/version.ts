@@ -32,7 +32,7 @@ export const protocolHistory: readonly { readonly version: number; readonly brou
   },
   {
     version: 5,
-    brought: 'readings of comb photographs',
+    brought: 'readings of comb photographs; movements on the pages of a keeper and of a colony',
   },
 ];
 

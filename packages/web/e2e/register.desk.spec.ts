@@ -103,6 +103,101 @@ test('the register is searched, a record changed with its reason, and the change
   await expect(waiting).toHaveCount(before - 1, { timeout: 30_000 });
 });
 
+test('a sale and a movement are told at the desk, stand at both ends, and take the colonies named along', async ({
+  page,
+}) => {
+  await signIn(page, 'wilda@quillmoor.example');
+  await page.goto('/district/register');
+  const openApiary = async (name: string) => {
+    await page.getByRole('searchbox').first().fill(name);
+    await page.getByRole('link', { name: new RegExp(`^${name}`) }).click();
+    await expect(page.getByRole('heading', { name, exact: true })).toBeVisible();
+  };
+  const movements = page.getByRole('list', { name: 'Movements and sales' });
+  const write = page.getByRole('button', { name: 'Write the movement' });
+
+  // By keyboard alone: what is missing is named, a day to come is refused, and nothing typed is lost by it.
+  await openApiary('Knapweed Holt');
+  await page.getByRole('button', { name: 'Record a movement or a sale' }).press('Enter');
+  await write.press('Enter');
+  await expect(page.getByRole('alert')).toContainText(
+    'Where did it go, or who bought it? · On which day · Who says so',
+  );
+  await page.getByLabel('Search an apiary or a keeper').fill('hester mossgate');
+  await page.getByRole('button', { name: /^Hester Mossgate/ }).press('Enter');
+  await page.getByRole('button', { name: 'Bramble Field', exact: true }).press('Enter');
+  await expect(page.getByText('Chosen: Bramble Field')).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Choose another place' })).toBeFocused();
+  await page.getByLabel('What', { exact: true }).selectOption('nuclei');
+  await page.getByLabel('How many').fill('2');
+  await page.getByLabel('How', { exact: true }).selectOption('sold');
+  await page.getByLabel('On which day').fill('2099-05-03');
+  await page.getByLabel('Who says so').selectOption('told by the keeper');
+  await page.getByLabel('Why (stays with the change)').fill('the buyer rang up');
+  await write.press('Enter');
+  await expect(page.getByRole('alert')).toHaveText(/^This day is still to come/);
+  await picture(page, 'movement-form');
+  await expectNoAxeViolations(page);
+  await page.setViewportSize(phoneSize);
+  await picture(page, 'movement-form-narrow');
+  await page.setViewportSize(deskSize);
+  await page.getByLabel('On which day').fill('2026-05-03');
+  await write.press('Enter');
+  await expect(movements.getByText('2 nuclei sold to Bramble Field, 3 May 2026')).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByRole('button', { name: 'Record a movement or a sale' })).toBeFocused();
+
+  // More is known later: the change stands with its reason beside what was said first.
+  await page.getByText('What happened to this entry').click();
+  await expect(movements.getByText('Why: the buyer rang up')).toBeVisible();
+  await page.getByRole('button', { name: 'Change this movement' }).click();
+  await page.getByLabel('How many').fill('3');
+  await page.getByLabel('Why (stays with the change)').fill('the invoice says so');
+  await page.getByRole('button', { name: 'Write the change' }).click();
+  await expect(movements.getByText('3 nuclei sold to Bramble Field, 3 May 2026')).toBeVisible({ timeout: 30_000 });
+  await page.getByText('What happened to this entry').click();
+  await expect(movements.getByText('How many: 2 → 3')).toBeVisible();
+  await expect(movements.getByText('Why: the invoice says so')).toBeVisible();
+  await picture(page, 'movement-history');
+  await expectNoAxeViolations(page);
+  await openApiary('Bramble Field');
+  await expect(movements.getByText('3 nuclei sold from Knapweed Holt, 3 May 2026')).toBeVisible();
+
+  // From the keeper's record: one colony, named, goes to another of the keeper's own apiaries.
+  await page.getByRole('searchbox').first().fill('tamsy inglemarsh');
+  await page.getByRole('link', { name: /^Tamsy Inglemarsh/ }).click();
+  await page.getByRole('button', { name: 'Record a movement or a sale' }).click();
+  await page.getByLabel('Which apiary').selectOption('Ivy Field');
+  const ticks = page.getByRole('group', { name: 'Which of them, if that is known' }).getByRole('checkbox');
+  await ticks.first().check();
+  const label = ((await ticks.first().locator('xpath=..').textContent()) ?? '').trim();
+  await page.getByRole('button', { name: 'A place outside this register' }).click();
+  await page.getByLabel('Who or where, as far as known').fill('a cousin over the border');
+  await page.getByLabel('How', { exact: true }).selectOption('given');
+  await page.getByText('Only known to lie between two days').click();
+  await page.getByLabel('Not before').fill('2026-04-02');
+  await page.getByLabel('Not after').fill('2026-04-01');
+  await page.getByLabel('Who says so').selectOption('written by the keeper');
+  await write.click();
+  await expect(page.getByRole('alert')).toHaveText(/Exchange them/);
+  await page.getByLabel('Not after').fill('2026-04-09');
+  await write.click();
+  await expect(
+    movements.getByText(
+      '1 colony given from Ivy Field to a place outside this register, between 2 April 2026 and 9 April 2026',
+    ),
+  ).toBeVisible({ timeout: 30_000 });
+  await page
+    .getByRole('main')
+    .getByRole('link', { name: /^Ivy Field/ })
+    .click();
+  await page.getByRole('link', { name: `Colony ${label}`, exact: true }).click();
+  await expect(page.getByText('State of the hive: living → gone')).toBeVisible();
+  await expect(page.getByText('Why: a cousin over the border').last()).toBeVisible();
+  await expect(movements.getByText(/^1 colony given to a place outside/)).toBeVisible();
+  await picture(page, 'movement-colony');
+  await expectNoAxeViolations(page);
+});
+
 test('a hostile file says what, where and what to do, and nothing of it goes in by halves', async ({ page }) => {
   await signIn(page, 'wilda@quillmoor.example');
   await page.goto('/district/register/import');

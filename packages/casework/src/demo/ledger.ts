@@ -2,7 +2,7 @@ import { instantAt, tick } from '@combside/record/clock';
 import type { Entry, Proposal } from '@combside/record/entry';
 import { fold } from '@combside/record/fold';
 import { newIdentifier } from '@combside/record/identifier';
-import type { ApiaryState, ColonyState, KeeperState, VisitState } from '@combside/record/states';
+import type { ApiaryState, ColonyState, KeeperState, MovementState, VisitState } from '@combside/record/states';
 import type { Chance as Draws } from '@combside/science/random/seeded';
 
 /** One entry to be: what is proposed, by whom, on which device, at what time of its clock. */
@@ -33,6 +33,7 @@ export interface Ledger {
   apiary(id: string): ApiaryState;
   colony(id: string): ColonyState;
   visit(id: string): VisitState;
+  movement(id: string): MovementState;
   /** Colonies that the register says stand at an apiary, and all that once did. */
   coloniesOf(apiary: string): ColonyState[];
   readonly sown: readonly Sown[];
@@ -107,6 +108,7 @@ export function newLedger(draws: Draws): Ledger {
     apiary: (id) => state<ApiaryState>('apiary', id),
     colony: (id) => state<ColonyState>('colony', id),
     visit: (id) => state<VisitState>('visit', id),
+    movement: (id) => state<MovementState>('movement', id),
     coloniesOf: (apiary) => [...(byApiary.get(apiary) ?? [])].map((id) => state<ColonyState>('colony', id)),
   };
 }

@@ -4,9 +4,10 @@ import { arrival, hive, siteBody, smallSite } from '../acceptance/small-site.ts'
 import { changeApiary, moveApiary, newApiary, unregisteredSite } from './apiary.ts';
 import { changeColony, newColony } from './colony.ts';
 import { changeKeeper } from './keeper.ts';
-import { newMovement } from './movement.ts';
+import { changeMovement, newMovement, recordMovement } from './movement.ts';
 import { proposeChange } from './propose-change.ts';
 import { acceptApiaryChange, openProposals, settleContested } from './settle.ts';
+import { withReason } from './with-reason.ts';
 
 test('a change replaces what was seen, and names the fields', () => {
   const site = smallSite();
@@ -174,9 +175,87 @@ describe('a movement', () => {
     ['neither end', enter({ from: null }, { from: null, to: null }), 'casework.refused.movement-nowhere'],
     ['the same end twice', enter({ to: site.apiary }, { from: here, to: here }), 'casework.refused.movement-nowhere'],
     ['an apiary that is not the one shown', enter({ from: site.keeper }), 'casework.refused.not-in-register'],
-    ['days the wrong way round', enter({ latest: '2027-04-30' }), 'casework.refused.time-runs-backward'],
+    ['days the wrong way round', enter({ latest: '2027-04-30' }), 'casework.refused.days-exchanged'],
     ['no nuclei at all', enter({ quantity: 0 }), 'casework.refused.shape'],
   ])('is refused with %s', (_, act, reason) => {
     expect(act).toMatchObject({ ok: false, reason });
+  });
+
+  const today = '2027-05-04';
+  /** The small site, and beside it a second apiary at which one colony stands, called as told. */
+  const twoSites = (label: string) => {
+    const two = smallSite();
+    const [there, stranger] = [two.newId(), two.newId()];
+    two.carryOut(newApiary(there, { ...siteBody, name: 'Other Bank' }), arrival);
+    two.carryOut(newColony(stranger, hive(there, label), two.ledger.apiary(there), []), arrival);
+    const record = (change: Partial<MovementBody>) => {
+      const said: MovementBody = {
+        ...body,
+        from: two.apiary,
+        what: 'colonies',
+        quantity: null,
+        how: 'moved',
+        ...change,
+      };
+      return recordMovement(
+        two.newId(),
+        said,
+        { from: two.ledger.apiary(two.apiary), to: said.to === null ? null : two.ledger.apiary(said.to) },
+        said.colonies.map((id) => two.ledger.colony(id)),
+        said.to === null ? [] : two.ledger.coloniesOf(said.to),
+        today,
+      );
+    };
+    return { ...two, there, stranger, record };
+  };
+
+  test('takes the colonies that are named along, with the same reason', () => {
+    const { colonies, there, record, carryOut, newId, ledger } = twoSites('9');
+    const act = record({ to: there, colonies: [colonies[0], colonies[2]] });
+    carryOut(withReason(act, 'to the heather', newId), arrival);
+    const standing = (id: string) => ledger.colony(id).colony.current?.body.apiary;
+    expect(colonies.map((id) => standing(id) === there)).toEqual([true, false, true]);
+    const moved = ledger.colony(colonies[0]);
+    expect(moved.reasons.map((one) => one.body)).toEqual([
+      { explains: moved.colony.current?.written.entry, text: 'to the heather' },
+    ]);
+  });
+
+  test('to a place outside the register leaves the colonies named gone', () => {
+    const { colonies, record, carryOut, ledger } = twoSites('9');
+    carryOut(record({ how: 'sold', colonies: [colonies[1]] }), arrival);
+    expect(ledger.colony(colonies[1]).colony.current?.body.hiveState).toBe('gone');
+    expect(record({ colonies: [colonies[1]] })).toMatchObject({ reason: 'casework.refused.colony-gone' });
+  });
+
+  test.each([
+    ['a day still to come', { latest: '2027-05-05' }, 'casework.refused.day-to-come'],
+    ['fewer than are named', { quantity: 1, colonies: ['0', '1'] }, 'casework.refused.fewer-than-named'],
+    ['a colony that stands elsewhere', { colonies: ['stranger'] }, 'casework.refused.colony-elsewhere'],
+    ['a label in use where it went', { to: 'there', colonies: ['0'] }, 'casework.refused.label-taken'],
+  ] as const)('is not recorded with %s', (_, change, reason) => {
+    const two = twoSites('1');
+    const idOf = (name: string) => (name === 'stranger' ? two.stranger : (two.colonies[Number(name)] ?? ''));
+    const said = {
+      ...change,
+      ...('to' in change ? { to: two.there } : {}),
+      colonies: 'colonies' in change ? change.colonies.map(idOf) : [],
+    };
+    expect(two.record(said)).toMatchObject({ ok: false, reason });
+  });
+
+  test('is changed when more is known, and the change replaces what was seen', () => {
+    const { apiary, there, ledger, carryOut, newId } = twoSites('9');
+    const id = newId();
+    const ends = { from: ledger.apiary(apiary), to: null };
+    carryOut(newMovement(id, { ...body, from: apiary }, ends), arrival);
+    const state = () => ledger.movement(id);
+    const both = { ...ends, to: ledger.apiary(there) };
+    expect(changeMovement(state(), {}, ends, today)).toMatchObject({ reason: 'casework.refused.nothing-changed' });
+    expect(changeMovement(state(), { to: there }, ends, today)).toMatchObject({ ok: false });
+    const act = carryOut(changeMovement(state(), { to: there, quantity: 3 }, both, today), '2027-05-05T09:00:00.000Z');
+    expect(act.changed).toEqual(['quantity', 'to']);
+    expect(state().movement).toMatchObject({ current: { body: { to: there, quantity: 3 } }, contested: [] });
+    expect(state().movement.history).toHaveLength(2);
   });
 });

@@ -1,27 +1,31 @@
 import { type ApiaryBody, apiary } from '@combside/record/kinds/apiary';
 import { type ColonyBody, colony } from '@combside/record/kinds/colony';
 import { type KeeperBody, keeper } from '@combside/record/kinds/keeper';
+import { type MovementBody, movement } from '@combside/record/kinds/movement';
 import type { ProposedChangeBody } from '@combside/record/kinds/proposed-change';
-import type { ApiaryState, ColonyState, Folded, KeeperState, Register } from '@combside/record/states';
+import type { ApiaryState, ColonyState, Folded, KeeperState, MovementState, Register } from '@combside/record/states';
 import { type Act, done, refused } from '../act.ts';
 import { changeApiary } from './apiary.ts';
 import { changeColony } from './colony.ts';
 import { seen } from './seen.ts';
+
+type Registered = ApiaryState | ColonyState | KeeperState | MovementState;
+type RegisteredBody = ApiaryBody | ColonyBody | KeeperBody | MovementBody;
 
 /**
  * Settles a contested register value: the chosen one becomes the value, and replaces every other.
  *
  * @param entry id of the entry whose value is to stand, the current one or one that contests it
  */
-export function settleContested(state: ApiaryState | ColonyState | KeeperState, entry: string): Act {
+export function settleContested(state: Registered, entry: string): Act {
   const register = registerOf(state);
   if (register.contested.length === 0) return refused('casework.refused.nothing-contested');
-  const values: readonly Folded<ApiaryBody | ColonyBody | KeeperBody>[] = register.current
+  const values: readonly Folded<RegisteredBody>[] = register.current
     ? [register.current, ...register.contested]
     : register.contested;
   const chosen = values.find((one) => one.written.entry === entry);
   if (!chosen) return refused('casework.refused.not-in-register');
-  const kind = 'apiary' in state ? apiary : 'colony' in state ? colony : keeper;
+  const kind = 'apiary' in state ? apiary : 'colony' in state ? colony : 'movement' in state ? movement : keeper;
   return done([
     { kind: kind.kind, version: kind.version, about: state.about, body: chosen.body, replaces: seen(register) },
   ]);
@@ -87,6 +91,8 @@ export function rejectChange(state: ApiaryState | ColonyState, proposal: Folded<
   ]);
 }
 
-function registerOf(state: ApiaryState | ColonyState | KeeperState): Register<ApiaryBody | ColonyBody | KeeperBody> {
-  return 'apiary' in state ? state.apiary : 'colony' in state ? state.colony : state.keeper;
+function registerOf(state: Registered): Register<RegisteredBody> {
+  if ('apiary' in state) return state.apiary;
+  if ('colony' in state) return state.colony;
+  return 'movement' in state ? state.movement : state.keeper;
 }

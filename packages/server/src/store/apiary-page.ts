@@ -1,11 +1,11 @@
 import type { ApiaryPage } from '@combside/contract/apiary-page';
-import type { MovementState } from '@combside/record/states';
 import type { ColonySummary } from '@combside/record/summary';
 import { sql } from 'kysely';
 import type { Database } from './database.ts';
 import { ServerError } from './errors.ts';
-import { assertReadable, newestArrival, peopleIn, stateOf, statesOf } from './page-parts.ts';
-import { mayRead, type Rights } from './rights.ts';
+import { apiaryNames, endsOf, movementsAt } from './movements.ts';
+import { assertReadable, newestArrival, peopleIn, stateOf } from './page-parts.ts';
+import type { Rights } from './rights.ts';
 import { visitsListed } from './visits.ts';
 
 /**
@@ -36,14 +36,9 @@ export async function apiaryPageOf(database: Database, rights: Rights, apiary: s
     .sort((a, b) => a.label.localeCompare(b.label, 'en', { numeric: true }) || (a.colony < b.colony ? -1 : 1));
   const keeper = body.keeper ? await stateOf(database, 'keeper', body.keeper) : null;
   const { visits } = await visitsListed(database, rights, { apiary, limit: 50 });
-  const movements = await movementsAt(database, apiary);
-  const otherEnds = await namesOf(
-    database,
-    rights,
-    movements
-      .flatMap(({ movement }) => [movement.current?.body.from, movement.current?.body.to])
-      .filter((end) => end !== apiary),
-  );
+  const movements = await movementsAt(database, [apiary]);
+  const ends = endsOf(movements).filter((end) => end !== apiary);
+  const otherEnds = await apiaryNames(database, rights, ends);
   const mergedHere = await database.sql
     .selectFrom('combside.states')
     .select(['entity_id as id', 'name'])
@@ -66,35 +61,4 @@ export async function apiaryPageOf(database: Database, rights: Rights, apiary: s
     people: [...people],
     position,
   } as ApiaryPage;
-}
-
-/** What came here and what left, the newest 200. */
-async function movementsAt(database: Database, apiary: string): Promise<MovementState[]> {
-  const rows = await sql<{ id: string }>`
-    select entity_id as id from combside.states
-    where entity_type = 'movement' and (apiary = ${apiary}::uuid or other_apiary = ${apiary}::uuid)
-    order by happened_at desc nulls last, entity_id limit 200`.execute(database.sql);
-  const ids = rows.rows.map((row) => row.id);
-  const found = new Map((await statesOf(database, 'movement', ids)).map((state) => [state.about.id, state]));
-  return ids.flatMap((id) => found.get(id) ?? []);
-}
-
-/** Names of apiaries, as far as they may be read. */
-async function namesOf(
-  database: Database,
-  rights: Rights,
-  ids: readonly (string | null | undefined)[],
-): Promise<{ apiary: string; name: string }[]> {
-  const asked = ids.filter((id) => typeof id === 'string');
-  if (asked.length === 0) return [];
-  const rows = await database.sql
-    .selectFrom('combside.states')
-    .select(['entity_id', 'name', 'district'])
-    .where('entity_type', '=', 'apiary')
-    .where('entity_id', 'in', [...new Set(asked)])
-    .orderBy('name')
-    .execute();
-  return rows.flatMap(({ entity_id, name, district }) =>
-    district !== null && mayRead(rights, district) ? [{ apiary: entity_id, name: name ?? '' }] : [],
-  );
 }

@@ -2,6 +2,7 @@ import type { ColonyPage } from '@combside/contract/colony-page';
 import { apiaryLineOf } from './apiaries.ts';
 import type { Database } from './database.ts';
 import { ServerError } from './errors.ts';
+import { apiaryNames, endsOf, movementsAt } from './movements.ts';
 import { assertReadable, newestArrival, peopleIn, photographsShown, stateOf } from './page-parts.ts';
 import type { Rights } from './rights.ts';
 
@@ -22,6 +23,9 @@ export async function colonyPageOf(database: Database, rights: Rights, colony: s
     database,
     state.examinations.map((examination) => ({ colony, examination })),
   );
-  const people = await peopleIn(database, [state], []);
-  return { colony: state, apiary, photographs, people: [...people], position } as ColonyPage;
+  const sites = [...new Set(state.colony.history.map(({ body }) => body.apiary))];
+  const movements = await movementsAt(database, sites, colony);
+  const otherEnds = await apiaryNames(database, rights, [...sites, ...endsOf(movements)]);
+  const people = await peopleIn(database, [state, ...movements], []);
+  return { colony: state, apiary, movements, otherEnds, photographs, people: [...people], position } as ColonyPage;
 }

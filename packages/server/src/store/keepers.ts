@@ -3,6 +3,7 @@ import { sql } from 'kysely';
 import { apiariesOfKeeper } from './apiaries.ts';
 import type { Database } from './database.ts';
 import { ServerError } from './errors.ts';
+import { apiaryNames, endsOf, movementsAt } from './movements.ts';
 import { newestArrival, peopleIn, stateOf } from './page-parts.ts';
 import { pageMark, readPageMark } from './paging.ts';
 import { keeperIn } from './register-search.ts';
@@ -58,11 +59,17 @@ export async function keeperPageOf(database: Database, rights: Rights, keeper: s
     .where('merged_into', '=', keeper)
     .where('entity_type', '=', 'keeper')
     .execute();
+  const movements = await movementsAt(
+    database,
+    apiaries.map(({ apiary }) => apiary),
+  );
   return {
     keeper: state,
     apiaries,
+    movements,
+    otherEnds: await apiaryNames(database, rights, endsOf(movements)),
     mergedHere: merged.map((row) => ({ id: row.entity_id, name: row.name ?? '' })),
-    people: [...(await peopleIn(database, [state], []))],
+    people: [...(await peopleIn(database, [state, ...movements], []))],
     position,
   } as KeeperPage;
 }

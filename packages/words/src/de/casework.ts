@@ -304,7 +304,8 @@ export const casework = {
   'casework.refused.position-missing': 'Ein Stand ohne Lage ist nicht wiederzufinden. Zuerst die Lage aufnehmen.',
   'casework.refused.movement-nowhere':
     'Eine Bewegung braucht einen Ort, von dem oder zu dem sie ging, und beide sind verschieden.',
-  'casework.refused.day-to-come': 'Dieser Tag kommt erst noch. Eine Bewegung wird eingetragen, wenn sie stattgefunden hat.',
+  'casework.refused.day-to-come':
+    'Dieser Tag kommt erst noch. Eine Bewegung wird eingetragen, wenn sie stattgefunden hat.',
   'casework.refused.days-exchanged': 'Der erste der beiden Tage liegt nach dem zweiten. Die Tage tauschen.',
   'casework.refused.fewer-than-named':
     '{named, plural, one {# Volk ist} other {# Völker sind}} einzeln genannt: Weniger können es nicht gewesen sein.',

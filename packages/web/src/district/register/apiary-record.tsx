@@ -2,13 +2,13 @@ import { changeApiary } from '@combside/casework/register/apiary';
 import type { ApiaryPage } from '@combside/contract/apiary-page';
 import { mergedInto } from '@combside/record/fold';
 import type { ApiaryBody } from '@combside/record/kinds/apiary';
-import type { MovementBody } from '@combside/record/kinds/movement';
 import { Link } from 'wouter';
 import type { Session } from '../../app/session.ts';
 import { sayId } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { deskTimeZone } from '../time-zone.ts';
 import { useAsked } from '../use-office.ts';
+import { Movements } from './movements.tsx';
 import { Page } from './page.tsx';
 import { ChangeForm, Contested, History, MergedInto, Proposed, WritingStatus } from './record-parts.tsx';
 import { sayPosition } from './say-value.ts';
@@ -25,7 +25,10 @@ const changeable = [
 /** An apiary as the register knows it: where, how sure, whose, what stands there, what came and went, and its history. */
 export function ApiaryRecord({ session, apiary }: { readonly session: Session; readonly apiary: string }) {
   const words = useWords();
-  const asked = useAsked<ApiaryPage>(`/api/apiaries/${apiary}`, (event) => event.apiary === apiary);
+  const asked = useAsked<ApiaryPage>(
+    `/api/apiaries/${apiary}`,
+    (event) => event.apiary === apiary || event.about.type === 'movement',
+  );
   const writing = useWriting(session);
   const { answer } = asked;
   const body = answer?.apiary.apiary.current?.body;
@@ -133,16 +136,13 @@ export function ApiaryRecord({ session, apiary }: { readonly session: Session; r
           ))}
         </ul>
       </section>
-      <section className="stack close" aria-labelledby="movements-title">
-        <h3 id="movements-title">{words.say('register.movements')}</h3>
-        {answer.movements.length === 0 && <p className="quiet">{words.say('register.movements.none')}</p>}
-        <ul className="rows">
-          {answer.movements.flatMap((state) => {
-            const moved = state.movement.current?.body;
-            return moved ? [<MovementLine key={state.about.id} moved={moved} apiary={apiary} names={names} />] : [];
-          })}
-        </ul>
-      </section>
+      <Movements
+        session={session}
+        movements={answer.movements}
+        names={names}
+        own={[{ apiary, name: body.name }]}
+        people={people}
+      />
       <section className="stack close" aria-labelledby="visits-title">
         <h3 id="visits-title">{words.say('register.visits')}</h3>
         {answer.visits.length === 0 && <p className="quiet">{words.say('register.visits.none')}</p>}
@@ -162,44 +162,5 @@ export function ApiaryRecord({ session, apiary }: { readonly session: Session; r
       </section>
       <History state={answer.apiary} people={people} names={names} />
     </main>
-  );
-}
-
-function MovementLine({
-  moved,
-  apiary,
-  names,
-}: {
-  readonly moved: MovementBody;
-  readonly apiary: string;
-  readonly names: ReadonlyMap<string, string>;
-}) {
-  const words = useWords();
-  const left = moved.from === apiary;
-  const other = left ? moved.to : moved.from;
-  const place =
-    other === null ? words.say('register.movement.outside') : (names.get(other) ?? words.say('always.not-known'));
-  const days =
-    moved.earliest === moved.latest
-      ? words.day(moved.latest)
-      : words.say('register.movement.between', {
-          earliest: words.day(moved.earliest),
-          latest: words.day(moved.latest),
-        });
-  return (
-    <li className="stack close">
-      <p>
-        {words.say(left ? 'register.movement.out' : 'register.movement.in', {
-          quantity: moved.quantity ?? words.say('register.movement.some'),
-          what: sayId(words, `register.what.${moved.what}`),
-          how: sayId(words, `register.moved.${moved.how}`),
-          place,
-          days,
-        })}
-      </p>
-      <p className="quiet">
-        {words.say('register.movement.known-by', { how: sayId(words, `register.known-by.${moved.knownBy}`) })}
-      </p>
-    </li>
   );
 }

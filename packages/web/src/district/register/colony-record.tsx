@@ -5,6 +5,7 @@ import { sayId } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { deskTimeZone } from '../time-zone.ts';
 import { useAsked } from '../use-office.ts';
+import { Movements } from './movements.tsx';
 import { Page } from './page.tsx';
 import { Contested, History, Proposed, WritingStatus } from './record-parts.tsx';
 import { sayValue } from './say-value.ts';
@@ -13,12 +14,15 @@ import { useWriting } from './use-writing.ts';
 /** A colony as the register knows it, when it was looked at, and its history. */
 export function ColonyRecord({ session, colony }: { readonly session: Session; readonly colony: string }) {
   const words = useWords();
-  const asked = useAsked<ColonyPage>(`/api/colonies/${colony}`, (event) => event.about.id === colony);
+  const asked = useAsked<ColonyPage>(
+    `/api/colonies/${colony}`,
+    (event) => event.about.id === colony || event.about.type === 'movement',
+  );
   const writing = useWriting(session);
   const { answer } = asked;
   const body = answer?.colony.colony.current?.body;
   if (!answer || !body) return <Page asked={asked} />;
-  const names = new Map<string, string>();
+  const names = new Map(answer.otherEnds.map((one) => [one.apiary, one.name]));
   if (answer.apiary) names.set(answer.apiary.apiary, answer.apiary.name);
   return (
     <main className="office-page stack">
@@ -40,6 +44,15 @@ export function ColonyRecord({ session, colony }: { readonly session: Session; r
         <li>{sayValue(words, 'hiveType', body.hiveType, names)}</li>
         <li>{sayValue(words, 'broodBoxes', body.broodBoxes, names)}</li>
       </ul>
+      <Movements
+        session={session}
+        movements={answer.movements}
+        names={names}
+        own={answer.apiary ? [answer.apiary] : []}
+        colony={colony}
+        mayRecord={body.hiveState !== 'gone'}
+        people={answer.people}
+      />
       <section className="stack close" aria-labelledby="visits-title">
         <h3 id="visits-title">{words.say('register.visits')}</h3>
         {answer.colony.examinations.length === 0 && <p className="quiet">{words.say('register.visits.none')}</p>}

@@ -7,6 +7,7 @@ import type { Session } from '../../app/session.ts';
 import { sayId } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { useAsked } from '../use-office.ts';
+import { Movements } from './movements.tsx';
 import { Page } from './page.tsx';
 import { ChangeForm, Contested, History, MergedInto, WritingStatus } from './record-parts.tsx';
 import { useWriting } from './use-writing.ts';
@@ -24,13 +25,17 @@ export function KeeperRecord({ session, keeper }: { readonly session: Session; r
   const words = useWords();
   const asked = useAsked<KeeperPage>(
     `/api/keepers/${keeper}`,
-    (event) => event.about.id === keeper || event.about.type === 'apiary' || event.kind === 'merge',
+    (event) =>
+      event.about.id === keeper ||
+      event.about.type === 'apiary' ||
+      event.about.type === 'movement' ||
+      event.kind === 'merge',
   );
   const writing = useWriting(session);
   const { answer } = asked;
   const body = answer?.keeper.keeper.current?.body;
   if (!answer || !body) return <Page asked={asked} />;
-  const names = new Map<string, string>();
+  const names = new Map(answer.otherEnds.map((one) => [one.apiary, one.name]));
   const into = mergedInto(answer.keeper);
   return (
     <main className="office-page stack">
@@ -78,6 +83,13 @@ export function KeeperRecord({ session, keeper }: { readonly session: Session; r
           ))}
         </ul>
       </section>
+      <Movements
+        session={session}
+        movements={answer.movements}
+        names={names}
+        own={answer.apiaries}
+        people={answer.people}
+      />
       {answer.mergedHere.length > 0 && (
         <section className="stack close" aria-labelledby="merged-title">
           <h3 id="merged-title">{words.say('register.merged-here')}</h3>

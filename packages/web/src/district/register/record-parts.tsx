@@ -10,7 +10,7 @@ import {
 } from '@combside/casework/register/settle';
 import { withReason } from '@combside/casework/register/with-reason';
 import type { Person } from '@combside/contract/people';
-import type { ApiaryState, ColonyState, KeeperState, StateBase } from '@combside/record/states';
+import type { ApiaryState, ColonyState, KeeperState, MovementState, StateBase } from '@combside/record/states';
 import { type FormEvent, type ReactNode, useId, useState } from 'react';
 import { Link } from 'wouter';
 import { Button } from '../../ui/button.tsx';
@@ -55,13 +55,20 @@ export function Contested({
   names,
   writing,
 }: {
-  readonly state: ApiaryState | ColonyState | KeeperState;
+  readonly state: ApiaryState | ColonyState | KeeperState | MovementState;
   readonly people: readonly Person[];
   readonly names: Names;
   readonly writing: Writing;
 }) {
   const words = useWords();
-  const register = 'apiary' in state ? state.apiary : 'colony' in state ? state.colony : state.keeper;
+  const register =
+    'apiary' in state
+      ? state.apiary
+      : 'colony' in state
+        ? state.colony
+        : 'movement' in state
+          ? state.movement
+          : state.keeper;
   if (register.contested.length === 0) return null;
   const values = [...(register.current ? [register.current] : []), ...register.contested];
   const bodies = values.map(({ body }) => body as Record<string, unknown>);
@@ -171,16 +178,20 @@ export function History({
   state,
   people,
   names,
+  untitled = false,
 }: {
   readonly state: StateBase;
   readonly people: readonly Person[];
   readonly names: Names;
+  /** Whether the heading stands elsewhere already. */
+  readonly untitled?: boolean;
 }) {
   const words = useWords();
   const changes = (event: HistoryEvent) => event.what === 'changed' || event.what === 'contested';
+  const Part = untitled ? 'div' : 'section';
   return (
-    <section className="stack close" aria-labelledby="history-title">
-      <h3 id="history-title">{words.say('register.history')}</h3>
+    <Part className="stack close" {...(untitled ? {} : { 'aria-labelledby': 'history-title' })}>
+      {!untitled && <h3 id="history-title">{words.say('register.history')}</h3>}
       <ol className="rows history">
         {historyOf(state).map((event) => (
           <li key={`${event.written.entry} ${event.what}`} className="stack close">
@@ -210,7 +221,7 @@ export function History({
           </li>
         ))}
       </ol>
-    </section>
+    </Part>
   );
 }
 

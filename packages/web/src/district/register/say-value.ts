@@ -12,12 +12,18 @@ export function sayField(words: Words, field: string): string {
  * @param names names of keepers and apiaries by identifier, as far as they are known
  */
 export function sayValue(words: Words, field: string, value: unknown, names: ReadonlyMap<string, string>): string {
+  if (value === null && (field === 'from' || field === 'to')) return words.say('register.movement.outside');
+  if (value === null && field === 'quantity') return words.say('always.not-known');
   if (value === null || value === undefined || value === '') return words.say('register.nothing');
   switch (field) {
     case 'keeper':
     case 'apiary':
+    case 'from':
+    case 'to':
       return names.get(String(value)) ?? words.say('always.not-known');
     case 'lastConfirmedOn':
+    case 'earliest':
+    case 'latest':
       return words.day(String(value));
     case 'trade':
       return sayId(words, `register.trade.${value}`);
@@ -31,6 +37,14 @@ export function sayValue(words: Words, field: string, value: unknown, names: Rea
       return (value as readonly { box: string; frames: number }[])
         .map(({ box, frames }) => `${box} ${frames}`)
         .join(', ');
+    case 'what':
+      return sayId(words, `register.what.${value}`);
+    case 'how':
+      return sayId(words, `register.movement.how.${value}`);
+    case 'knownBy':
+      return sayId(words, `register.known-by.${value}`);
+    case 'colonies':
+      return words.number((value as readonly unknown[]).length);
     case 'plan':
       return String((value as { hives: readonly unknown[] }).hives.length);
     default:
