@@ -32,6 +32,8 @@ export default defineConfig({
         navigateFallbackDenylist: [/^\/api\//],
         clientsClaim: true,
         skipWaiting: false,
+        // Its map names the builder's own folders.
+        sourcemap: false,
       },
     }),
   ],

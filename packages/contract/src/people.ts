@@ -8,7 +8,7 @@ export type Role = z.infer<typeof role>;
 export const person = z.object({ person: identifier, name: z.string(), role, active: z.boolean() });
 export type Person = z.infer<typeof person>;
 
-/** `GET /api/people`: names behind the `by` of entries, for everybody signed in. */
+/** `GET /api/people`: names behind the `by` of entries, as far as they concern the districts of whoever asks. */
 export const people = z.object({ people: z.array(person) });
 export type People = z.infer<typeof people>;
 

@@ -158,10 +158,10 @@ test('what was written elsewhere arrives within a minute while the screen is in 
   await expect(page.getByText('at the office')).toBeVisible({ timeout: 60_000 });
   const visit = new URL(page.url()).pathname;
 
-  // The same inspector on a second phone.
+  // A colleague of the same district on another phone.
   const second = await browser.newContext({ baseURL: server.address, viewport: { width: 390, height: 844 } });
   const other = await second.newPage();
-  await signIn(other, 'ines@quillmoor.example');
+  await signIn(other, 'tobin@quillmoor.example');
   await other.getByRole('link', { name: 'At the hive' }).click();
   await expect(other.getByText('at the office')).toBeVisible({ timeout: 60_000 });
   await other.goto(visit);
@@ -175,4 +175,7 @@ test('what was written elsewhere arrives within a minute while the screen is in 
   await expect(note).toBeHidden();
   await page.clock.runFor(61_000);
   await expect(note).toBeVisible({ timeout: 30_000 });
+  // Named, also by a phone that asks nobody any more.
+  await page.context().setOffline(true);
+  await expect(page.getByRole('list', { name: 'Notes' })).toContainText('Tobin Vexley');
 });

@@ -84,6 +84,7 @@ test('an inspector examines an apiary without a network, and the office sees it 
   await page.getByRole('tab', { name: 'Cappings' }).click();
   await page.getByRole('button', { name: /^Sunken cappings not looked/ }).click();
   await choose(page, '11–100');
+  await expect(page.locator('.status')).toContainText('Hazel Bank');
   await picture(page, 'signs');
   await expectNoAxeViolations(page);
 
@@ -103,13 +104,20 @@ test('an inspector examines an apiary without a network, and the office sees it 
   // A rope test, and undo.
   await page.getByRole('button', { name: 'Rope test, finds, photographs' }).click();
   await choose(page, 'Moist, brown', 'Rough and dry');
-  for (let step = 0; step < 5; step++) await page.getByRole('button', { name: 'Thread when it broke: More' }).click();
+  await page.getByRole('button', { name: 'Thread when it broke: More' }).click();
+  // Stopped half way through: what was tapped is there again, and is no rope test yet.
+  await expect(page.getByRole('status').filter({ hasText: 'saved here' })).toBeVisible();
+  await page.reload();
+  await expect(page.getByRole('radio', { name: 'Moist, brown' })).toBeChecked();
+  await expect(page.getByRole('radio', { name: 'Rough and dry' })).toBeChecked();
+  await expect(page.locator('.kept-line')).toHaveCount(0);
+  for (let step = 0; step < 4; step++) await page.getByRole('button', { name: 'Thread when it broke: More' }).click();
   await page.getByRole('button', { name: 'Keep this rope test' }).click();
-  await expect(page.getByText('20 mm')).toBeVisible();
+  await expect(page.locator('.kept-line')).toContainText('20 mm');
   await picture(page, 'rope-test');
   await expectNoAxeViolations(page);
   await page.getByRole('button', { name: 'Undo: Rope test' }).click();
-  await expect(page.getByText('20 mm')).toBeHidden();
+  await expect(page.locator('.kept-line')).toHaveCount(0);
   await page.setInputFiles('input[type=file]', {
     name: 'comb.png',
     mimeType: 'image/png',
@@ -134,6 +142,7 @@ test('an inspector examines an apiary without a network, and the office sees it 
   for (let box = 0; box < (await both.count()); box++) await both.nth(box).click();
   await choose(page, 'Yes', 'Top bar toward me');
   await choose(page, 'American foulbrood');
+  await expect(page.getByText('A test was begun and not kept. If you close now, it is left out.')).toBeVisible();
   await picture(page, 'close');
   await expectNoAxeViolations(page);
   await page.getByRole('button', { name: 'I suspect American foulbrood' }).click();
@@ -147,10 +156,13 @@ test('an inspector examines an apiary without a network, and the office sees it 
   await page.getByRole('button', { name: 'Clean down before the next colony' }).click();
   await expect(page.getByRole('button', { name: 'Keep and go on' })).toBeDisabled();
   await choose(page, 'Changed', 'Flamed', 'Wiped');
+  await expect(page.locator('.status')).toContainText('Hazel Bank · Colony 3');
   await picture(page, 'clean-down');
   await expectNoAxeViolations(page);
   await page.getByRole('button', { name: 'Keep and go on' }).click();
   await expect(page.getByText('3 of 6')).toBeVisible();
+  // Beside a suspicion no number reassures.
+  await expect(page.getByText('How much the looks so far could find')).toBeHidden();
   await page.getByRole('radio', { name: 'Walking order' }).click();
   await picture(page, 'walking-order');
   await expectNoAxeViolations(page);
@@ -202,6 +214,7 @@ test('an inspector examines an apiary without a network, and the office sees it 
 
   // The end: what is open is said, and the exit asks for its own clean-down.
   await page.getByRole('link', { name: 'End the visit' }).click();
+  await expect(page.locator('.status')).toContainText('Hazel Bank');
   await picture(page, 'end');
   await expectNoAxeViolations(page);
   await page.getByRole('button', { name: 'End it and make the written result' }).click();

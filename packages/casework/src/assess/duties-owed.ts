@@ -41,5 +41,20 @@ function factsOf(colony: ColonyState, made: ColonyState['assessments'][number], 
 
 /** What is owed for these colonies. `now` is handed in by the edge. */
 export function dutiesOwed(colonies: readonly ColonyState[], pack: Pack, now: string): Duty[] {
-  return duties(factsFrom(colonies, pack), pack, now);
+  return onceForEachReason(duties(factsFrom(colonies, pack), pack, now));
+}
+
+/**
+ * A look again stands once for each colony and reason, however many notifiable diseases it is for: one look answers for
+ * all of them. It then names no condition. Every other duty stands as it is.
+ */
+export function onceForEachReason(owed: readonly Duty[]): Duty[] {
+  const once = new Map<string, Duty>();
+  for (const duty of owed) {
+    const { rule, apiary, colony, since, state, met } = duty;
+    const key = duty.duty === 'look again' ? [rule, apiary, colony, since, state, met].join('/') : duty.id;
+    const twin = once.get(key);
+    once.set(key, twin && twin.condition !== duty.condition ? { ...twin, condition: null } : duty);
+  }
+  return [...once.values()];
 }

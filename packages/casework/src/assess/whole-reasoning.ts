@@ -6,7 +6,7 @@ import type { ColonyState, Folded, Written } from '@combside/record/states';
 import { type Severity, severityOf } from '@combside/science/diagnosis/severity';
 import type { DiseaseId } from '@combside/science/signs/catalogue';
 import { type Assessed, assessExamination, notifiableDiseases } from './assess-examination.ts';
-import { factsFrom } from './duties-owed.ts';
+import { factsFrom, onceForEachReason } from './duties-owed.ts';
 import { frameCountsOf } from './evidence.ts';
 import { proposeAssessment } from './propose-assessment.ts';
 
@@ -70,15 +70,17 @@ export function wholeReasoning(input: ReasoningInput): WholeReasoning {
   const already = new Set(owed.map((one) => one.id));
   return {
     assessed,
-    owed,
+    owed: onceForEachReason(owed),
     wouldFollow: likely
       ? {
           condition: likely,
-          duties: owedWere(input, colony, {
-            ...assessed,
-            result: 'suspect',
-            suspicion: { basis: 'inspector', conditions: [likely], rule: null },
-          }).filter((one) => !already.has(one.id)),
+          duties: onceForEachReason(
+            owedWere(input, colony, {
+              ...assessed,
+              result: 'suspect',
+              suspicion: { basis: 'inspector', conditions: [likely], rule: null },
+            }).filter((one) => !already.has(one.id)),
+          ),
         }
       : null,
     severities: severitiesOf(colony, examination),

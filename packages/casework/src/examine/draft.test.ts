@@ -2,7 +2,7 @@ import { signs } from '@combside/science/signs/catalogue';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { smallSite } from '../acceptance/small-site.ts';
-import { addTap, draftFrom, type Tap, undo } from './draft.ts';
+import { addTap, draftFrom, type Tap, undo, unfinishedTests } from './draft.ts';
 
 const site = smallSite();
 const colony = site.ledger.colony(site.colonies[0]);
@@ -102,7 +102,9 @@ test('a draft is prefilled with hive type and brood frames present, and with not
     sealedBroodCombSides: null,
     signs: [],
     ropeTests: [],
+    ropeForm: { tissue: null, stick: null, threadMillimetres: null, snapsBack: null, colour: null, place: null },
     tests: [],
+    testForm: { test: null, result: null, batch: '', expires: null },
     honeyPositive: null,
     priorChanges: [],
     finds: [],
@@ -115,6 +117,57 @@ test('a draft is prefilled with hive type and brood frames present, and with not
     photographs: [],
     unread: [],
   });
+});
+
+test('a test half filled in is kept and is no evidence; kept as a test, it leaves an empty form but for the stick', () => {
+  const nothing = draftFrom([], colony);
+  const form = { ...nothing.ropeForm, stick: 'rough and dry', tissue: 'moist brown' } as const;
+  const half = draftFrom([{ tap: 'rope form', form }], colony);
+  expect(half).toEqual({ ...nothing, ropeForm: form });
+  expect(unfinishedTests(half)).toEqual(['rope test']);
+  // A stick in the hand is no test begun.
+  expect(unfinishedTests(draftFrom([{ tap: 'rope form', form: { ...form, tissue: null } }], colony))).toEqual([]);
+  const test = {
+    box: 'lower',
+    frame: null,
+    side: null,
+    tissue: 'moist brown',
+    stick: 'rough and dry',
+    threadMillimetres: 20,
+    snapsBack: null,
+    colour: null,
+  } as const;
+  const kept = draftFrom(
+    [
+      { tap: 'rope form', form: { ...form, threadMillimetres: 20 } },
+      { tap: 'rope test', test },
+    ],
+    colony,
+  );
+  expect(kept.ropeTests).toEqual([test]);
+  expect(kept.ropeForm).toEqual({ ...nothing.ropeForm, stick: 'rough and dry' });
+  expect(unfinishedTests(kept)).toEqual([]);
+  // A frame that is no longer there takes the place away, not the answers.
+  const gone = { box: 'upper', frame: 1, side: 'a' } as const;
+  expect(draftFrom([{ tap: 'rope form', form: { ...form, place: gone } }], colony).ropeForm).toEqual(form);
+});
+
+test('a batch is typed as one tap, and choosing what came of the test is another', () => {
+  const form = { test: 'lateral-flow-afb', result: null, batch: '', expires: null } as const;
+  let taps: readonly Tap[] = [];
+  for (const next of [
+    form,
+    { ...form, batch: 'I' },
+    { ...form, batch: 'IN' },
+    { ...form, batch: 'IN', result: 'positive' },
+  ] as const) {
+    const added = addTap(taps, { tap: 'test form', form: next }, colony);
+    if (!added.ok) throw new Error(added.reason);
+    taps = added.taps;
+  }
+  expect(taps.map((tap) => tap.tap === 'test form' && tap.form.batch)).toEqual(['', 'IN', 'IN']);
+  expect(unfinishedTests(draftFrom(taps, colony))).toEqual(['test']);
+  expect(draftFrom(taps, colony).tests).toEqual([]);
 });
 
 test('typing a remark letter by letter is one tap, which undo takes back whole', () => {

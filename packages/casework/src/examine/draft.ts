@@ -51,8 +51,12 @@ export type Tap =
       readonly cellsOpened: number | null;
       readonly cellsAffected: number | null;
     }
+  /** A rope test half filled in: kept like everything tapped, and no evidence until it is a rope test. */
+  | { readonly tap: 'rope form'; readonly form: RopeForm }
   | { readonly tap: 'rope test'; readonly test: RopeTest }
   | { readonly tap: 'rope test removed'; readonly index: number }
+  /** The same of a kit or the milk test. */
+  | { readonly tap: 'test form'; readonly form: TestForm }
   | { readonly tap: 'test'; readonly test: HiveTest }
   | { readonly tap: 'test removed'; readonly index: number }
   /** What a laboratory found in honey or bees of this operation, as far as it is known here. */
@@ -75,6 +79,24 @@ export type Tap =
   | { readonly tap: 'suspects'; readonly conditions: readonly string[] }
   | { readonly tap: 'photograph'; readonly photograph: PhotographReference }
   | { readonly tap: 'photograph removed'; readonly hash: string };
+
+/** A rope test as far as it was filled in. */
+export interface RopeForm {
+  readonly tissue: RopeTest['tissue'] | null;
+  readonly stick: RopeTest['stick'] | null;
+  readonly threadMillimetres: number | null;
+  readonly snapsBack: boolean | null;
+  readonly colour: RopeTest['colour'];
+  readonly place: Place | null;
+}
+
+/** A test read here, as far as it was filled in. */
+export interface TestForm {
+  readonly test: (typeof testsAtTheHive)[number] | null;
+  readonly result: HiveTest['result'] | null;
+  readonly batch: string;
+  readonly expires: string | null;
+}
 
 /** A brood box as looked at so far. `framesSeen` and `sides` are null until somebody states them: never prefilled. */
 export interface DraftBox {
@@ -101,7 +123,9 @@ export interface Draft {
   /** In the order in which signs meet the inspector, whatever the order of the taps. */
   readonly signs: readonly SignLooked[];
   readonly ropeTests: readonly RopeTest[];
+  readonly ropeForm: RopeForm;
   readonly tests: readonly HiveTest[];
+  readonly testForm: TestForm;
   readonly honeyPositive: boolean | null;
   readonly priorChanges: readonly PriorChanged[];
   readonly finds: ExaminationBody['finds'];
@@ -118,6 +142,15 @@ export interface Draft {
   readonly unread: readonly { readonly index: number; readonly why: Refused }[];
 }
 
+const noRope: RopeForm = {
+  tissue: null,
+  stick: null,
+  threadMillimetres: null,
+  snapsBack: null,
+  colour: null,
+  place: null,
+};
+const noTest: TestForm = { test: null, result: null, batch: '', expires: null };
 const neverAsked: Asked = { asked: false, answer: null, lastOn: null, what: '' };
 
 /**
@@ -145,7 +178,9 @@ function untouched(colony: ColonyState): Draft {
     sealedBroodCombSides: null,
     signs: [],
     ropeTests: [],
+    ropeForm: noRope,
     tests: [],
+    testForm: noTest,
     honeyPositive: null,
     priorChanges: [],
     finds: [],
@@ -196,8 +231,28 @@ export function addTap(
   const next = after(draft, tap);
   if ('reason' in next) return next;
   // Typing goes letter by letter; to undo, it is one tap.
-  const typing = (tap.tap === 'remark' || tap.tap === 'reason') && taps.at(-1)?.tap === tap.tap;
+  const last = taps.at(-1);
+  const typing = ((tap.tap === 'remark' || tap.tap === 'reason') && last?.tap === tap.tap) || typesOn(last, tap);
   return { ok: true, taps: [...(typing ? taps.slice(0, -1) : taps), tap], draft: { ...next, unread: draft.unread } };
+}
+
+function typesOn(last: Tap | undefined, tap: Tap): boolean {
+  if (last?.tap !== 'test form' || tap.tap !== 'test form') return false;
+  const { test, result, expires } = last.form;
+  return (
+    tap.form.test === test &&
+    tap.form.result === result &&
+    tap.form.expires === expires &&
+    last.form.batch !== '' &&
+    tap.form.batch !== last.form.batch
+  );
+}
+
+/** Which tests were begun and not kept: closing would leave them out, so it says so. */
+export function unfinishedTests(draft: Draft): readonly ('rope test' | 'test')[] {
+  const { tissue, threadMillimetres, snapsBack, colour } = draft.ropeForm;
+  const rope = [tissue, threadMillimetres, snapsBack, colour].some((one) => one !== null);
+  return [...(rope ? ['rope test' as const] : []), ...(draft.testForm.test !== null ? ['test' as const] : [])];
 }
 
 /** Takes the last tap back. Undoing nothing changes nothing. */
@@ -287,11 +342,18 @@ function after(draft: Draft, tap: Tap): Draft | Refused {
       return withAmount(draft, tap.sign, tap.amount);
     case 'cells at':
       return withCells(draft, tap);
+    case 'rope form':
+      return tap.form.place !== null && placeRefused(draft, tap.form.place)
+        ? { ...draft, ropeForm: { ...tap.form, place: null } }
+        : { ...draft, ropeForm: tap.form };
     case 'rope test':
       return withRopeTest(draft, tap.test);
     case 'rope test removed':
       if (draft.ropeTests[tap.index] === undefined) return refused('casework.refused.no-such-line');
       return { ...draft, ropeTests: draft.ropeTests.filter((_, index) => index !== tap.index) };
+    case 'test form':
+      if (tap.form.batch.length > 60) return outOfRange('characters', 0, 60);
+      return { ...draft, testForm: tap.form };
     case 'test':
       return withTest(draft, tap.test);
     case 'test removed':
@@ -435,7 +497,9 @@ function withRopeTest(draft: Draft, test: RopeTest): Draft | Refused {
   if (!['rough and dry', 'smooth or wet'].includes(test.stick)) return unknownWord(test.stick);
   const colours = ['white', 'yellow', 'coffee', 'dark brown', 'black', 'grey'];
   if (test.colour !== null && !colours.includes(test.colour)) return unknownWord(test.colour);
-  return { ...draft, ropeTests: [...draft.ropeTests, test] };
+  // The next cell is tried with the same kind of stick, mostly from the same comb.
+  const { stick, place } = draft.ropeForm;
+  return { ...draft, ropeTests: [...draft.ropeTests, test], ropeForm: { ...noRope, stick, place } };
 }
 
 function withTest(draft: Draft, test: HiveTest): Draft | Refused {
@@ -447,7 +511,7 @@ function withTest(draft: Draft, test: HiveTest): Draft | Refused {
   for (const day of [test.readOn, test.expires]) {
     if (day !== null && !/^\d{4}-\d{2}-\d{2}$/.test(day)) return refused('casework.refused.shape');
   }
-  return { ...draft, tests: [...draft.tests, test] };
+  return { ...draft, tests: [...draft.tests, test], testForm: noTest };
 }
 
 function withPrior(draft: Draft, condition: string, change: Omit<PriorChanged, 'condition'> | null): Draft | Refused {

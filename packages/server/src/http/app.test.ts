@@ -19,6 +19,7 @@ import {
   keeperProposal,
   visitProposal,
 } from '../acceptance/test-proposals.ts';
+import { peopleFor } from '../store/people.ts';
 
 let house: TestHouse;
 let north: Visitor;
@@ -145,8 +146,19 @@ describe('the office sees a visit as it arrived', () => {
       districts: ['north'],
       pack: 'quillmoor',
     });
-    const known = people.parse(await (await north.get('/api/people')).json());
-    expect(known.people.map((person) => person.name)).toEqual(['Combside', 'Nell', 'Otto', 'Sander']);
+    const namesFor = async (who: typeof north) =>
+      people.parse(await (await who.get('/api/people')).json()).people.map((person) => person.name);
+    expect(await namesFor(office)).toEqual(['Combside', 'Nell', 'Otto', 'Sander']);
+    // Sander works in the south only: nobody in the north needs the name.
+    expect(await namesFor(north)).toEqual(['Combside', 'Nell', 'Otto']);
+    // Who worked here once is still named, by the visits; who only asks about elsewhere does not learn of them.
+    const { person } = testPeople.north;
+    await house.database.pool.query('delete from combside.grants where person = $1', [person]);
+    const seenFrom = async (district: string) =>
+      (await peopleFor(house.database, { ...testPeople.south, districts: [district] })).map(({ name }) => name);
+    expect(await seenFrom('north')).toContain('Nell');
+    expect(await seenFrom('south')).not.toContain('Nell');
+    await house.database.pool.query('insert into combside.grants values ($1, $2, now())', [person, 'north']);
   });
 });
 

@@ -37,7 +37,7 @@ import {
   type PhotographsPart,
   type SignedIn,
 } from '../store/parts.ts';
-import { peopleOf } from '../store/people.ts';
+import { peopleFor } from '../store/people.ts';
 import { planningListed } from '../store/planning.ts';
 import { visitPageOf } from '../store/visit-page.ts';
 import { visitsListed } from '../store/visits.ts';
@@ -132,7 +132,7 @@ export function makeApp(ports: AppPorts): Hono<Env> {
     const districts = own.districts === 'all' ? await districtsKnown(database) : own.districts;
     return context.json({ ...own, email, districts: [...districts], pack: ports.pack } satisfies Me);
   });
-  app.get('/api/people', async (context) => context.json({ people: await peopleOf(database) }));
+  app.get('/api/people', async (context) => context.json({ people: await peopleFor(database, rights(context)) }));
 
   // The record's own four questions.
   const small = bodyLimit({ maxSize: 64 * 1024, onError: tooLarge });

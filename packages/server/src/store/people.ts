@@ -1,4 +1,5 @@
 import type { Person } from '@combside/contract/people';
+import { districtScope } from '@combside/record/transport';
 import { sql } from 'kysely';
 import type { Database } from './database.ts';
 import { everyDistrict, type Rights } from './rights.ts';
@@ -10,12 +11,23 @@ export interface PersonWritten extends Person {
   readonly districts: readonly string[];
 }
 
-/** The directory: names behind the `by` of entries. */
-export async function peopleOf(database: Database): Promise<readonly Person[]> {
-  return database.sql
-    .selectFrom('combside.people')
-    .select(['person', 'name', 'role', 'active'])
-    .orderBy('name')
+/**
+ * The directory as far as it concerns the asker: who is granted a district that he is granted, who made a visit that
+ * stands in one (also when long gone), and the office itself.
+ */
+export async function peopleFor(database: Database, rights: Rights): Promise<readonly Person[]> {
+  const all = database.sql.selectFrom('combside.people').select(['person', 'name', 'role', 'active']).orderBy('name');
+  if (rights.districts === 'all') return all.execute();
+  const granted = [everyDistrict, ...rights.districts];
+  const scopes = rights.districts.map(districtScope);
+  return all
+    .where(
+      sql<boolean>`(person = ${rights.person}::uuid or role = 'server'
+      or exists (select from combside.grants where grants.person = people.person and district = any(${granted}))
+      or exists (select from combside.states
+        join combside.memberships using (entity_type, entity_id)
+        where states.inspector = people.person and scope = any(${scopes})))`,
+    )
     .execute();
 }
 

@@ -7,6 +7,7 @@ import { keptPhotographs, type Photographs } from './photographs/photographs.ts'
 import { type StorageWatch, watchStorage } from './storage-watch.ts';
 import { type DatabaseWatch, databaseName, openDatabase } from './store/database.ts';
 import { openIndexedStore } from './store/indexed-store.ts';
+import { keptNames } from './sync/fetch-names.ts';
 import { type Sync, startSync } from './sync/start-sync.ts';
 
 /** Drafts: what was tapped and not sealed yet. */
@@ -30,6 +31,8 @@ export interface Device {
   readonly storage: StorageWatch;
   /** Own entries the office refused, oldest first, with the reason. */
   refused(): Promise<Kept[]>;
+  /** Names by person, as far as this device was told them. */
+  names(): Promise<Readonly<Record<string, string>>>;
   /** Lets go of the store, so that another tab may change its shape. */
   close(): void;
 }
@@ -90,6 +93,7 @@ export async function openDevice(person: string, watch: DatabaseWatch = {}): Pro
     sync: started,
     storage,
     refused: () => store.refused(),
+    names: () => keptNames(database),
     close() {
       started.stop();
       store.close();

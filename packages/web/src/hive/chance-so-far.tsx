@@ -8,7 +8,10 @@ interface ChanceSoFarProps {
   readonly visit: string;
 }
 
-/** What the looks of this visit could find so far: the chance that one diseased colony would have been seen. */
+/**
+ * What the looks of this visit could find so far: the chance that one diseased colony would have been seen. One tap
+ * deep, since a number reads as a judgement.
+ */
 export default function ChanceSoFar({ colonies, visit }: ChanceSoFarProps) {
   const words = useWords();
   const standing = colonies.filter((one) => one.colony.current?.body.hiveState !== 'gone');
@@ -24,10 +27,13 @@ export default function ChanceSoFar({ colonies, visit }: ChanceSoFarProps) {
   const chance = looks.length === 0 ? null : chanceFromLooks(standing.length, looks, sensitivity);
   if (chance === null) return null;
   return (
-    <p className="quiet">
-      {words.say('casework.chance.so-far', { chance: words.share(chance, 0) })}
-      {', '}
-      {words.say('casework.chance.so-far.doubt', { sensitivity: words.share(sensitivity, 0) })}
-    </p>
+    <details>
+      <summary>{words.say('hive.visit.chance')}</summary>
+      <p>
+        {words.say('casework.chance.so-far', { chance: words.share(chance, 0) })}
+        {', '}
+        {words.say('casework.chance.so-far.doubt', { sensitivity: words.share(sensitivity, 0) })}
+      </p>
+    </details>
   );
 }

@@ -47,6 +47,7 @@ export function CleanDownScreen({ visit, after }: CleanDownScreenProps) {
   const [refusal, setRefusal] = useState<Refused | null>(null);
   if (!known) return null;
 
+  const suspect = known.colonies.find((one) => one.about.id === after)?.colony.current?.body.label;
   const warning =
     next === null
       ? undefined
@@ -77,6 +78,10 @@ export function CleanDownScreen({ visit, after }: CleanDownScreenProps) {
   return (
     <Screen
       title={words.say(after === null ? 'hive.clean.title-exit' : 'hive.clean.title')}
+      where={[
+        known.apiary.apiary.current?.body.name ?? '',
+        ...(suspect ? [words.say('hive.colony.title', { label: suspect })] : []),
+      ].join(' · ')}
       foot={
         <>
           {refusal && <Refusal refusal={refusal} />}

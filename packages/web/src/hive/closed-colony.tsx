@@ -15,7 +15,16 @@ import type { Saving } from './use-draft.ts';
 import { useNames } from './use-names.ts';
 
 /** A colony that is closed at this visit: what stands written, and after a suspicion what comes first now. */
-export function ClosedColony({ colony, visit }: { readonly colony: ColonyState; readonly visit: string }) {
+export function ClosedColony({
+  colony,
+  visit,
+  where,
+}: {
+  readonly colony: ColonyState;
+  readonly visit: string;
+  /** Name of the apiary. */
+  readonly where: string;
+}) {
   const words = useWords();
   const field = useField();
   const [saving, setSaving] = useState<Saving>('saved');
@@ -29,6 +38,7 @@ export function ClosedColony({ colony, visit }: { readonly colony: ColonyState; 
   return (
     <Screen
       saving={saving}
+      where={where}
       title={words.say('hive.colony.title', { label })}
       foot={
         <>
@@ -48,7 +58,7 @@ export function ClosedColony({ colony, visit }: { readonly colony: ColonyState; 
         </>
       }
     >
-      <p className="large-words">{sayId(words, `casework.result.${assessed?.body.result ?? 'not judged'}`)}</p>
+      <p className="large-words begins">{sayId(words, `casework.result.${assessed?.body.result ?? 'not judged'}`)}</p>
       {assessed && assessed.body.suspected.length > 0 && (
         <p>{words.list(assessed.body.suspected.map((one) => sayId(words, `signs.condition.${one}.name`)))}</p>
       )}

@@ -2,6 +2,7 @@ import { notifiableDiseases } from '@combside/casework/assess/assess-examination
 import { fullClaim, lesserClaim, lookStated, somethingSeen } from '@combside/casework/examine/claim';
 import { beforeOpening } from '@combside/casework/examine/clean-down';
 import type { Closing } from '@combside/casework/examine/close-colony';
+import { unfinishedTests } from '@combside/casework/examine/draft';
 import { tapsFromExamination } from '@combside/casework/examine/taps-from-examination';
 import { examinationAt } from '@combside/casework/examine/walk';
 import type { Pack } from '@combside/law/pack';
@@ -64,7 +65,7 @@ export function ColonyScreen({ visit, colony, view }: ColonyScreenProps) {
     );
   }
   if (examinationAt(state, visit) && known.drafts[colony] === undefined) {
-    return <ClosedColony colony={state} visit={visit} />;
+    return <ClosedColony colony={state} visit={visit} where={known.apiary.apiary.current?.body.name ?? ''} />;
   }
   return <OpenColony known={known} colony={state} view={view} />;
 }
@@ -173,6 +174,7 @@ export function OpenColony({ known, colony, view: asked, corrects = null }: Open
     title: words.say(view === 'signs' ? 'hive.signs.title' : corrects ? 'hive.correct.title' : 'hive.colony.title', {
       label,
     }),
+    where: known.apiary.apiary.current?.body.name ?? '',
     saving: hand.saving,
     undoBar: <UndoBar hand={hand} />,
   };
@@ -229,6 +231,14 @@ export function OpenColony({ known, colony, view: asked, corrects = null }: Open
         busy={busy}
         failed={failed}
         look={<LookControls draft={draft} onTap={hand.tap} />}
+        unfinished={
+          unfinishedTests(draft).length > 0 && (
+            <div className="caution stack close">
+              <p>{words.say('hive.colony.test-unfinished')}</p>
+              <Button onClick={() => show('more')}>{words.say('hive.colony.test-unfinished.open')}</Button>
+            </div>
+          )
+        }
         why={
           corrects && (
             <WhyCorrected reason={draft.correctionReason} onReason={(text) => hand.tap({ tap: 'reason', text })} />
@@ -254,7 +264,6 @@ export function OpenColony({ known, colony, view: asked, corrects = null }: Open
   return (
     <Screen
       {...screen}
-      beside={words.say('hive.colony.boxes', { boxes: draft.boxes.length, frames })}
       foot={
         trouble || lesserShown ? (
           <>
@@ -296,7 +305,11 @@ export function OpenColony({ known, colony, view: asked, corrects = null }: Open
         beforeOpening(known.visit, known.colonies, colony.about.id).map((one) => (
           <FindingLine key={`${one.id} ${one.about?.id}`} finding={one} />
         ))}
-      <p className="quiet">{sayId(words, `casework.hive-type.${draft.hiveType}`)}</p>
+      <p className="quiet">
+        {sayId(words, `casework.hive-type.${draft.hiveType}`)}
+        {', '}
+        {words.say('hive.colony.boxes', { boxes: draft.boxes.length, frames })}
+      </p>
       <Choice
         label={words.say('hive.colony.state')}
         options={[
@@ -357,6 +370,7 @@ function suspectsOffered(pack: Pack): readonly DiseaseId[] {
 interface CloseScreenProps {
   readonly screen: {
     readonly title: string;
+    readonly where: string;
     readonly saving: 'saved' | 'saving' | 'failed';
     readonly undoBar: React.ReactNode;
   };
@@ -372,6 +386,8 @@ interface CloseScreenProps {
   readonly busy: boolean;
   readonly failed: boolean;
   readonly look: React.ReactNode;
+  /** A test that was begun and would be left out. */
+  readonly unfinished: React.ReactNode;
   /** Of a correction: where its reason is given. */
   readonly why: React.ReactNode;
   /** What the main button says in place of its usual words. */
@@ -422,6 +438,7 @@ function CloseScreen(props: CloseScreenProps) {
         </>
       }
     >
+      {props.unfinished}
       {props.why}
       {props.claimWords !== null && !props.onTrouble && <p className="large-words">{props.claimWords}</p>}
       {missing && <Refusal refusal={missing} />}

@@ -45,6 +45,7 @@ export function EndVisit({ visit }: { readonly visit: string }) {
   return (
     <Screen
       title={words.say('hive.end.title')}
+      where={known.apiary.apiary.current?.body.name ?? ''}
       foot={
         <>
           {refusal && <Refusal refusal={refusal} />}

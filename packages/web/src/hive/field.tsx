@@ -37,6 +37,8 @@ export interface Field {
   readonly photographs: Photographs;
   /** Own entries that the office did not take, oldest first. */
   notTaken(): Promise<readonly NotTaken[]>;
+  /** Names by person, as far as this device was told them. */
+  names(): Promise<Readonly<Record<string, string>>>;
   readonly sync: Sync;
   readonly storage: StorageWatch;
   /** Lets go of the store, so that another tab may change its shape. */

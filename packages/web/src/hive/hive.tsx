@@ -5,22 +5,22 @@ import { Route, Switch } from 'wouter';
 import type { Session } from '../app/session.ts';
 import { flagOpenVisit } from '../app/visit-flag.ts';
 import { SpeaksWords, useWords } from '../ui/words-context.tsx';
-import { CleanDownScreen } from './clean-down-screen.tsx';
 import { ColonyScreen } from './colony-screen.tsx';
-import { EndVisit } from './end-visit.tsx';
 import { type Field, GivesField, useField, useSummaries } from './field.tsx';
 import { FindApiary } from './find-apiary.tsx';
-import { NotTakenScreen } from './not-taken.tsx';
 import { openField } from './open-field.ts';
-import { SafetyCard } from './safety-card.tsx';
 import { StartVisit } from './start-visit.tsx';
 import { Today } from './today.tsx';
 import { VisitScreen } from './visit-screen.tsx';
 
 // Fetched when they are entered (and kept on the device like everything else): Today does not wait for them.
+const CleanDownScreen = lazy(async () => ({ default: (await import('./clean-down-screen.tsx')).CleanDownScreen }));
 const CorrectColony = lazy(async () => ({ default: (await import('./correct-colony.tsx')).CorrectColony }));
+const EndVisit = lazy(async () => ({ default: (await import('./end-visit.tsx')).EndVisit }));
+const NotTakenScreen = lazy(async () => ({ default: (await import('./not-taken.tsx')).NotTakenScreen }));
 const ResultScreen = lazy(async () => ({ default: (await import('./result-screen.tsx')).ResultScreen }));
 const Roadside = lazy(async () => ({ default: (await import('./roadside.tsx')).Roadside }));
+const SafetyCard = lazy(async () => ({ default: (await import('./safety-card.tsx')).SafetyCard }));
 
 interface HiveProps {
   readonly session: Session;

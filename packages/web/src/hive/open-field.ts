@@ -26,6 +26,7 @@ export async function openField(session: Session, watch: DatabaseWatch): Promise
         at: entry.envelope.at,
         reason: refused ?? '',
       })),
+    names: device.names,
     sync: device.sync,
     storage: device.storage,
     close: device.close,

@@ -50,7 +50,7 @@ function Result({ known, keeper }: { readonly known: VisitInHand; readonly keepe
   if (record === undefined) return null;
   if ('reason' in record) {
     return (
-      <Screen title={words.say('hive.result.title')}>
+      <Screen title={words.say('hive.result.title')} where={known.apiary.apiary.current?.body.name ?? ''}>
         <Refusal refusal={record} />
       </Screen>
     );
@@ -78,6 +78,7 @@ function Result({ known, keeper }: { readonly known: VisitInHand; readonly keepe
   return (
     <Screen
       title={words.say('hive.result.title')}
+      where={known.apiary.apiary.current?.body.name ?? ''}
       foot={
         <Link className="button wide" href="/">
           {words.say('hive.result.to-today')}

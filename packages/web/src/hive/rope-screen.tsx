@@ -1,7 +1,5 @@
-import type { Draft, Place, Tap } from '@combside/casework/examine/draft';
+import type { Draft, RopeForm, Tap } from '@combside/casework/examine/draft';
 import { drawCellSection } from '@combside/papers/drawings/cell-section';
-import type { RopeTest } from '@combside/record/kinds/examination';
-import { useState } from 'react';
 import { Button } from '../ui/button.tsx';
 import { Choice } from '../ui/choice.tsx';
 import { Drawn } from '../ui/drawn.tsx';
@@ -38,32 +36,14 @@ interface RopeScreenProps {
 /** One rope test on one cell: how to do it right, then what came of it. */
 export function RopeScreen({ draft, onTap }: RopeScreenProps) {
   const words = useWords();
-  const [tissue, setTissue] = useState<RopeTest['tissue'] | null>(null);
-  const [stick, setStick] = useState<RopeTest['stick'] | null>(null);
-  const [thread, setThread] = useState<number | null>(null);
-  const [snapsBack, setSnapsBack] = useState<'yes' | 'no' | null>(null);
-  const [colour, setColour] = useState<NonNullable<RopeTest['colour']> | null>(null);
-  const [place, setPlace] = useState<Place | null>(null);
+  const { tissue, stick, threadMillimetres: thread, snapsBack, colour, place } = draft.ropeForm;
+  const fill = (part: Partial<RopeForm>) => onTap({ tap: 'rope form', form: { ...draft.ropeForm, ...part } });
 
   const complete = tissue !== null && stick !== null && thread !== null;
   const keep = () => {
     if (!complete) return;
     const box = place ?? { box: draft.boxes[0]?.box ?? '', frame: null, side: null };
-    onTap({
-      tap: 'rope test',
-      test: {
-        ...box,
-        tissue,
-        stick,
-        threadMillimetres: thread,
-        snapsBack: snapsBack === null ? null : snapsBack === 'yes',
-        colour,
-      },
-    });
-    setTissue(null);
-    setThread(null);
-    setSnapsBack(null);
-    setColour(null);
+    onTap({ tap: 'rope test', test: { ...box, tissue, stick, threadMillimetres: thread, snapsBack, colour } });
   };
 
   return (
@@ -99,13 +79,13 @@ export function RopeScreen({ draft, onTap }: RopeScreenProps) {
         label={words.say('hive.rope.tissue')}
         options={tissues.map(([value, id]) => ({ value, label: words.say(id) }))}
         chosen={tissue}
-        onChoose={setTissue}
+        onChoose={(chosen) => fill({ tissue: chosen })}
       />
       <Choice
         label={words.say('hive.rope.stick')}
         options={sticks.map(([value, id]) => ({ value, label: words.say(id) }))}
         chosen={stick}
-        onChoose={setStick}
+        onChoose={(chosen) => fill({ stick: chosen })}
       />
       <Stepper
         label={words.say('hive.rope.thread')}
@@ -118,7 +98,7 @@ export function RopeScreen({ draft, onTap }: RopeScreenProps) {
         less={words.say('always.less')}
         more={words.say('always.more')}
         format={(value) => words.unit(value, 'mm')}
-        onChange={setThread}
+        onChange={(millimetres) => fill({ threadMillimetres: millimetres })}
       />
       <Choice
         label={words.say('hive.rope.snaps')}
@@ -126,23 +106,23 @@ export function RopeScreen({ draft, onTap }: RopeScreenProps) {
           { value: 'yes', label: words.say('always.yes') },
           { value: 'no', label: words.say('always.no') },
         ]}
-        chosen={snapsBack}
-        onChoose={setSnapsBack}
+        chosen={snapsBack === null ? null : snapsBack ? 'yes' : 'no'}
+        onChoose={(chosen) => fill({ snapsBack: chosen === 'yes' })}
       />
       <Choice
         label={words.say('hive.rope.colour')}
         options={colours.map(([value, id]) => ({ value, label: words.say(id) }))}
         chosen={colour}
-        onChoose={setColour}
+        onChoose={(chosen) => fill({ colour: chosen })}
       />
       {place === null ? (
         draft.boxes[0] && (
-          <Button onClick={() => setPlace({ box: draft.boxes[0]?.box ?? '', frame: 1, side: 'a' })}>
+          <Button onClick={() => fill({ place: { box: draft.boxes[0]?.box ?? '', frame: 1, side: 'a' } })}>
             {words.say('hive.signs.where')}
           </Button>
         )
       ) : (
-        <PlaceChoice boxes={draft.boxes} place={place} onPlace={setPlace} />
+        <PlaceChoice boxes={draft.boxes} place={place} onPlace={(at) => fill({ place: at })} />
       )}
       <Button look="wide act" disabled={!complete} onClick={keep}>
         {words.say('hive.rope.keep')}

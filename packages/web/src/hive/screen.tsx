@@ -4,6 +4,8 @@ import type { Saving } from './use-draft.ts';
 
 interface ScreenProps {
   readonly title: string;
+  /** The apiary, where the title does not name it, and what else says where one stands. */
+  readonly where?: string;
   /** Beside the title: "6 of 14". */
   readonly beside?: string;
   readonly saving?: Saving;
@@ -13,7 +15,7 @@ interface ScreenProps {
 }
 
 /** The frame of every hive screen: what and whether it is saved above, the thing itself, what to do below the thumb. */
-export function Screen({ title, beside, saving, undoBar, children, foot }: ScreenProps) {
+export function Screen({ title, where, beside, saving, undoBar, children, foot }: ScreenProps) {
   return (
     <div className="hive field">
       <header className="hive-head">
@@ -21,7 +23,7 @@ export function Screen({ title, beside, saving, undoBar, children, foot }: Scree
           <h1>{title}</h1>
           {beside && <span>{beside}</span>}
         </div>
-        <StatusLine {...(saving ? { saving } : {})} />
+        <StatusLine {...(saving ? { saving } : {})} {...(where ? { where } : {})} />
         {undoBar}
       </header>
       <main className="hive-body">{children}</main>

@@ -4,8 +4,8 @@ import { useWords } from '../ui/words-context.tsx';
 import { useField, useStorageStatus, useSyncStatus } from './field.tsx';
 import type { Saving } from './use-draft.ts';
 
-/** Always in sight: the time, the network, whether what was tapped is saved, and who is signed in. */
-export function StatusLine({ saving = 'saved' }: { readonly saving?: Saving }) {
+/** Always in sight: the apiary, the time, the network, whether what was tapped is saved, and who is signed in. */
+export function StatusLine({ saving = 'saved', where }: { readonly saving?: Saving; readonly where?: string }) {
   const words = useWords();
   const field = useField();
   const sync = useSyncStatus();
@@ -24,6 +24,7 @@ export function StatusLine({ saving = 'saved' }: { readonly saving?: Saving }) {
             : words.say('hive.status.at-office');
   return (
     <div className="status">
+      {where && <strong>{where}</strong>}
       <span>
         {words.clockTime(now, field.timeZone)} ·{' '}
         {sync.network && sync.failure === 'not signed in' ? <a href="/sign-in">{net}</a> : net}

@@ -1,9 +1,7 @@
-import type { Draft, Tap } from '@combside/casework/examine/draft';
+import type { Draft, Tap, TestForm } from '@combside/casework/examine/draft';
 import { testsAtTheHive } from '@combside/casework/examine/vocabulary';
 import { drawCheck } from '@combside/papers/drawings/check-drawing';
-import type { HiveTest } from '@combside/record/kinds/examination';
 import { figureOf } from '@combside/science/diagnosis/test-figures';
-import { useState } from 'react';
 import { Button } from '../ui/button.tsx';
 import { Choice } from '../ui/choice.tsx';
 import { Drawn } from '../ui/drawn.tsx';
@@ -20,10 +18,8 @@ interface TestsAtTheHiveProps {
 export function TestsAtTheHive({ draft, onTap }: TestsAtTheHiveProps) {
   const words = useWords();
   const field = useField();
-  const [test, setTest] = useState<(typeof testsAtTheHive)[number] | null>(null);
-  const [result, setResult] = useState<HiveTest['result'] | null>(null);
-  const [batch, setBatch] = useState('');
-  const [expires, setExpires] = useState('');
+  const { test, result, batch, expires } = draft.testForm;
+  const fill = (part: Partial<TestForm>) => onTap({ tap: 'test form', form: { ...draft.testForm, ...part } });
   const today = field.now().slice(0, 10);
   const drawing = test && drawCheck(test);
   const keep = () => {
@@ -36,13 +32,9 @@ export function TestsAtTheHive({ draft, onTap }: TestsAtTheHiveProps) {
         result,
         readOn: today,
         batch: batch.trim(),
-        expires: expires || null,
+        expires,
       },
     });
-    setTest(null);
-    setResult(null);
-    setBatch('');
-    setExpires('');
   };
   return (
     <section className="stack" aria-labelledby="tests-title">
@@ -68,7 +60,7 @@ export function TestsAtTheHive({ draft, onTap }: TestsAtTheHiveProps) {
         label={words.say('hive.tests.which')}
         options={testsAtTheHive.map((id) => ({ value: id, label: sayId(words, `signs.check.${id}.name`) }))}
         chosen={test}
-        onChoose={setTest}
+        onChoose={(chosen) => fill({ test: chosen })}
       />
       {test && (
         <>
@@ -84,7 +76,7 @@ export function TestsAtTheHive({ draft, onTap }: TestsAtTheHiveProps) {
               { value: 'failed', label: words.say('hive.tests.result.failed') },
             ]}
             chosen={result}
-            onChoose={setResult}
+            onChoose={(chosen) => fill({ result: chosen })}
           />
           <label className="stack close">
             {words.say('hive.tests.batch')}
@@ -92,7 +84,7 @@ export function TestsAtTheHive({ draft, onTap }: TestsAtTheHiveProps) {
               className="text-input"
               maxLength={60}
               value={batch}
-              onChange={(event) => setBatch(event.currentTarget.value)}
+              onChange={(event) => fill({ batch: event.currentTarget.value })}
             />
           </label>
           <label className="stack close">
@@ -100,11 +92,11 @@ export function TestsAtTheHive({ draft, onTap }: TestsAtTheHiveProps) {
             <input
               className="text-input"
               type="date"
-              value={expires}
-              onChange={(event) => setExpires(event.currentTarget.value)}
+              value={expires ?? ''}
+              onChange={(event) => fill({ expires: event.currentTarget.value || null })}
             />
           </label>
-          {expires !== '' && expires < today && <p className="caution">{words.say('hive.tests.expired')}</p>}
+          {expires !== null && expires < today && <p className="caution">{words.say('hive.tests.expired')}</p>}
           <Button look="wide act" disabled={result === null} onClick={keep}>
             {words.say('hive.tests.keep')}
           </Button>

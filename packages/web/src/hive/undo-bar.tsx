@@ -45,9 +45,12 @@ function tapWords(tap: Tap, say: (id: string) => string): string {
       return say(`signs.sign.${tap.sign}.name`);
     case 'find':
       return say(`casework.find.${tap.find}`);
+    case 'rope form':
     case 'rope test':
     case 'rope test removed':
       return say('hive.rope.title');
+    case 'test form':
+      return say('hive.tests.title');
     case 'test':
       return say(`signs.check.${tap.test.test}.name`);
     case 'prior':

@@ -1,13 +1,26 @@
-import { useCallback } from 'react';
+import { useCallback, useEffect, useState } from 'react';
 import { useWords } from '../ui/words-context.tsx';
-import { useField } from './field.tsx';
+import { useField, useSyncStatus } from './field.tsx';
 
-/** Names of people as far as this device knows them: whoever is signed in; others are named at the office. */
+/** Names of people as far as this device was told them: whoever works in the districts granted here. */
 export function useNames(): (person: string) => string {
   const words = useWords();
-  const { session } = useField();
+  const field = useField();
+  const { lastExchangeAt } = useSyncStatus();
+  const [names, setNames] = useState<Readonly<Record<string, string>>>({});
+  // biome-ignore lint/correctness/useExhaustiveDependencies: an exchange may have brought further names
+  useEffect(() => {
+    let left = false;
+    void field.names().then((kept) => {
+      if (!left) setNames(kept);
+    });
+    return () => {
+      left = true;
+    };
+  }, [field, lastExchangeAt]);
   return useCallback(
-    (person) => (person === session.person ? session.name : words.say('always.not-known')),
-    [session, words],
+    (person) =>
+      person === field.session.person ? field.session.name : (names[person] ?? words.say('always.not-known')),
+    [field, names, words],
   );
 }

@@ -105,9 +105,12 @@ export function VisitScreen({ visit, as }: VisitScreenProps) {
           ))}
         </ul>
       )}
-      <Suspense fallback={null}>
-        <ChanceSoFar colonies={known.colonies} visit={visit} />
-      </Suspense>
+      {/* Beside a suspicion the number would read as reassurance. */}
+      {!walked.some((one) => one.word === 'suspect' || one.suspectBefore) && (
+        <Suspense fallback={null}>
+          <ChanceSoFar colonies={known.colonies} visit={visit} />
+        </Suspense>
+      )}
       <NotesShown notes={known.visit.notes} nameOf={nameOf} timeZone={field.timeZone} />
       <AddNote about={known.visit.about} onSaving={setSaving} />
       <Link className="button" href={`/safety/${known.apiary.about.id}`}>

@@ -51,13 +51,19 @@ export function Stepper({
       <span id={id}>{label}</span>
       <div className={stride ? 'stepper strides' : 'stepper'}>
         {stride && key(-stride, `−${stride}`, `${less} ${stride}`)}
-        {key(-step, '−', less)}
+        {key(-step, `−${stepWords(step)}`, less)}
         <output aria-live="polite" className={value === null ? 'unstated' : undefined}>
           {value === null ? unstated : format(value)}
         </output>
-        {key(step, '+', more)}
+        {key(step, `+${stepWords(step)}`, more)}
         {stride && key(stride, `+${stride}`, `${more} ${stride}`)}
       </div>
     </div>
   );
+}
+
+/** How far a key goes, where that is not one by one. */
+function stepWords(step: number): string {
+  if (step === 1) return '';
+  return step === 0.25 ? '¼' : String(step);
 }

@@ -180,7 +180,7 @@ export const casework = {
   'casework.warning.rain': 'It rains. Hives are better left shut.',
   'casework.warning.wind': 'Strong wind. Hives are better left shut.',
   'casework.warning.thunder': 'Thunder is near. Hives are better left shut.',
-  'casework.warning.foehn': 'Foehn. Bees may be hard to handle.',
+  'casework.warning.foehn': 'Warm mountain wind. Bees may be hard to handle.',
   'casework.warning.robbing': 'Robbers are about. Stop, close up and come again another time.',
   'casework.warning.dearth': 'No nectar coming in. An open hive draws robbers.',
   'casework.warning.honey-taken':
@@ -199,7 +199,7 @@ export const casework = {
   'casework.warned.rain': 'rain',
   'casework.warned.wind': 'strong wind',
   'casework.warned.thunder': 'thunder near',
-  'casework.warned.foehn': 'foehn',
+  'casework.warned.foehn': 'warm mountain wind',
   'casework.warned.robbing': 'robbing',
   'casework.warned.dearth': 'no nectar coming in',
   'casework.warned.honey-taken': 'honey taken lately',

@@ -65,6 +65,8 @@ export interface MetaRecord {
   office: OfficeKey;
   clock: string;
   lastExchangeAt: string;
+  /** Names by person. */
+  names: Readonly<Record<string, string>>;
 }
 
 export interface DeviceSchema extends DBSchema {

@@ -4,6 +4,7 @@ import { TransportError, type TransportFailure } from '@combside/record/transpor
 import type { Photographs } from '../photographs/photographs.ts';
 import { sendPhotographs } from '../photographs/send-photographs.ts';
 import type { DeviceDatabase } from '../store/schema.ts';
+import { fetchNames, keptNames } from './fetch-names.ts';
 
 /** What one turn of the loop came to. */
 export interface Turn {
@@ -31,6 +32,8 @@ export function exchangeTurn(
       faults = report.faults;
       const exchangedAt = new Date().toISOString();
       await database.put('meta', exchangedAt, 'lastExchangeAt');
+      // New names come with new entries.
+      if (report.fetched > 0 || Object.keys(await keptNames(database)).length === 0) await fetchNames(database);
       await sendPhotographs(photographs, stopped);
       return { failure: null, faults, exchangedAt };
     } catch (error) {
