@@ -32,7 +32,8 @@ export const protocolHistory: readonly { readonly version: number; readonly brou
   },
   {
     version: 5,
-    brought: 'readings of comb photographs; movements on the pages of a keeper and of a colony',
+    brought:
+      'readings of comb photographs; movements on the pages of a keeper and of a colony; visits found by words and results',
   },
 ];
 

@@ -9,6 +9,10 @@ export const visitsAsked = z.strictObject({
   apiary: identifier.optional(),
   from: instant.optional(),
   to: instant.optional(),
+  /** Each word stands in the name, number or address of the apiary, or in the name of the inspector. */
+  text: z.string().max(200).optional(),
+  /** Some colony of the visit got one of these results; words of casework, joined by `|`. */
+  results: z.string().min(1).max(400).optional(),
   limit: z.coerce.number().int().min(1).max(200).default(50),
   after: z.string().max(400).optional(),
 });

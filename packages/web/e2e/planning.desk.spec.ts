@@ -103,7 +103,7 @@ test('a round planned at the desk stands on the phone’s Today, is made without
   await expectNoAxeViolations(page);
 
   // Somebody telephones about another apiary: written down, it waits for a day.
-  await page.getByLabel('Search apiaries, keepers, colonies, addresses, numbers').fill('mallow garth');
+  await page.getByLabel('Search apiaries, keepers, colonies, visits, addresses, numbers').fill('mallow garth');
   await page.getByRole('link', { name: /^Mallow Garth Apiary/ }).click();
   await page.getByText('Somebody asks for a visit').click();
   await page.getByRole('radio', { name: 'asked for by the keeper' }).click();
@@ -296,7 +296,7 @@ test('the map draws what the list says, by pointer and by keyboard, and its land
 
 test('anything is found and opened by keyboard alone', async ({ page }) => {
   await signIn(page, 'wilda@quillmoor.example');
-  const search = page.getByLabel('Search apiaries, keepers, colonies, addresses, numbers');
+  const search = page.getByLabel('Search apiaries, keepers, colonies, visits, addresses, numbers');
   await expect(search).toBeVisible({ timeout: 60_000 });
   for (let step = 0; step < 60; step++) {
     if (await search.evaluate((element) => element === document.activeElement)) break;
@@ -317,6 +317,18 @@ test('anything is found and opened by keyboard alone', async ({ page }) => {
   await page.getByRole('link', { name: 'At Hazel Bank', exact: true }).press('Enter');
   await expect(page.getByRole('heading', { level: 2, name: 'Hazel Bank' })).toBeVisible();
   await expect(page.getByText(/nuclei, sold, from Thyme Dell to here/)).toBeVisible();
+
+  // A visit is found by the day, the place, the inspector and the result, in any order.
+  await search.fill('11 July 2025 nothing hazel tobin');
+  const visit = page.getByRole('link', { name: /^Hazel Bank Visit, 11 July 2025.*Tobin Vexley.*nothing seen/s });
+  await expect(visit).toBeVisible();
+  await expect(page.getByRole('link', { name: /Visit, / })).toHaveCount(1);
+  await picture(page, 'search-visits');
+  await search.press('Tab');
+  await expect(visit).toBeFocused();
+  await page.keyboard.press('Enter');
+  await expect(page).toHaveURL(/visit.*search=11/);
+  await expect(page.getByRole('heading', { level: 2, name: 'Hazel Bank' })).toBeVisible();
 });
 
 test('an office in which nothing stands yet says so', async ({ page }) => {

@@ -3,6 +3,7 @@ import { figureRecords, figures } from '@combside/contract/figures';
 import { mapAnswer, mapExtent } from '@combside/contract/map';
 import { owed } from '@combside/contract/owed';
 import { planning } from '@combside/contract/planning';
+import { visits } from '@combside/contract/visits';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { newId, phoneOf, type TestHouse, testHouse, testPeople, type Visitor } from '../acceptance/test-house.ts';
 import {
@@ -106,6 +107,31 @@ describe('colonies', () => {
     expect(await search(north, '1')).toEqual([]);
     expect(await search(north, 'elsewhere 9')).toEqual([]);
     expect(await search(south, '10')).toEqual([]);
+  });
+});
+
+describe('visits', () => {
+  const found = async (visitor: Visitor, query: string) =>
+    visits.parse(await ask(visitor, `/api/visits?${query}`)).visits.map((one) => one.visit);
+
+  test('are found by words of the apiary and of the inspector, in any order and mixed', async () => {
+    const [inspector = ''] = testPeople.north.name.split(' ');
+    expect(await found(north, 'text=hazel')).toEqual([ids.visit]);
+    expect((await found(north, 'text=near')).sort()).toEqual([ids.asked, ids.planned].sort());
+    expect(await found(north, `text=${encodeURIComponent(`${inspector} hazel`)}`)).toEqual([ids.visit]);
+    expect((await found(north, `text=${inspector}`)).sort()).toEqual([ids.visit, ids.asked, ids.planned].sort());
+    expect(await found(north, 'text=hazel%20nobody')).toEqual([]);
+    expect(await found(north, 'text=%20')).toEqual([]);
+  });
+
+  test('are found by result and by day, and only where granted', async () => {
+    const day = 'from=2026-05-04T00:00:00.000Z&to=2026-05-05T00:00:00.000Z';
+    expect(await found(north, 'results=suspect%7Cremains%20suspect')).toEqual([ids.visit]);
+    expect(await found(north, 'results=masked,%20no%20conclusion')).toEqual([]);
+    expect(await found(north, `${day}&text=hazel&results=suspect`)).toEqual([ids.visit]);
+    expect(await found(north, `${day}&text=near`)).toEqual([]);
+    expect(await found(south, 'text=hazel')).toEqual([]);
+    expect(await found(office, 'text=hazel')).toEqual([ids.visit]);
   });
 });
 

@@ -3,7 +3,9 @@ import type { VisitSummary } from '@combside/record/summary';
 import { type RawBuilder, sql } from 'kysely';
 import type { Database } from './database.ts';
 import { pageMark, readPageMark } from './paging.ts';
+import { apiaryIn } from './register-search.ts';
 import { districtsAsked, type Rights } from './rights.ts';
+import { visitsWorded } from './visits-worded.ts';
 
 interface Row {
   readonly summary: VisitSummary;
@@ -36,6 +38,15 @@ export async function visitsListed(
   if (asked.apiary) conditions.push(sql`visit.apiary = ${asked.apiary}::uuid`);
   if (asked.from) conditions.push(sql`visit.happened_at >= ${asked.from}::timestamptz`);
   if (asked.to) conditions.push(sql`visit.happened_at < ${asked.to}::timestamptz`);
+  if (asked.text !== undefined) {
+    const worded = await visitsWorded(database, asked.text, apiaryIn(districts));
+    if (worded === null) return { visits: [], next: null };
+    conditions.push(worded);
+  }
+  if (asked.results) {
+    conditions.push(sql`exists (select 1 from combside.visit_colonies seen
+      where seen.visit = visit.entity_id and seen.result = any(${asked.results.split('|')}::text[]))`);
+  }
   const mark = readPageMark(asked.after, 2);
   if (mark) {
     const [at, id] = mark;
