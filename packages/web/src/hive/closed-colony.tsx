@@ -1,6 +1,6 @@
 import { assessmentAt, examinationAt } from '@combside/casework/examine/walk';
 import type { ColonyState } from '@combside/record/states';
-import { useState } from 'react';
+import { lazy, Suspense, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { Button } from '../ui/button.tsx';
 import { CorrectionsShown } from '../ui/corrections-shown.tsx';
@@ -13,6 +13,9 @@ import { useField } from './field.tsx';
 import { Screen } from './screen.tsx';
 import type { Saving } from './use-draft.ts';
 import { useNames } from './use-names.ts';
+
+// Only where photographs were taken, and no part of what the first tap waits for.
+const CombPhotographs = lazy(() => import('./comb-photographs.tsx'));
 
 /** A colony that is closed at this visit: what stands written, and after a suspicion what comes first now. */
 export function ClosedColony({
@@ -81,6 +84,11 @@ export function ClosedColony({
           {words.say('hive.rope.title')}: {words.unit(test.threadMillimetres, 'mm')}
         </p>
       ))}
+      {examined && examined.body.photographs.length > 0 && (
+        <Suspense fallback={null}>
+          <CombPhotographs visit={visit} colony={colony.about.id} photographs={examined.body.photographs} />
+        </Suspense>
+      )}
       <p className="quiet">{words.say('hive.colony.closed', { label })}</p>
       {examined && <p className="quiet">{words.dayAndTime(examined.body.observedAt, field.timeZone)}</p>}
       {examined && (

@@ -21,7 +21,6 @@ import { useWords } from '../ui/words-context.tsx';
 import { ClosedColony } from './closed-colony.tsx';
 import { useEntity, useField } from './field.tsx';
 import { LookControls } from './look-controls.tsx';
-import { MoreScreen } from './more-screen.tsx';
 import { ReasoningLineButton } from './reasoning-line.tsx';
 import { Screen } from './screen.tsx';
 import { SignsScreen } from './signs-screen.tsx';
@@ -32,6 +31,7 @@ import { useVisit, type VisitInHand } from './use-visit.ts';
 import { WhyCorrected } from './why-corrected.tsx';
 
 // One tap deeper than the line, so no part of what the first tap waits for.
+const MoreScreen = lazy(async () => ({ default: (await import('./more-screen.tsx')).MoreScreen }));
 const ReasoningPage = lazy(async () => ({
   default: (await import('../ui/reasoning/reasoning-page.tsx')).ReasoningPage,
 }));
@@ -196,7 +196,9 @@ export function OpenColony({ known, colony, view: asked, corrects = null }: Open
   if (view === 'more') {
     return (
       <Screen {...screen} foot={back}>
-        <MoreScreen draft={draft} onTap={hand.tap} />
+        <Suspense fallback={<p>{words.say('front.opening')}</p>}>
+          <MoreScreen visit={visit} draft={draft} onTap={hand.tap} />
+        </Suspense>
       </Screen>
     );
   }

@@ -8,6 +8,7 @@ import type { FoldedType, SummaryByType, Where } from '@combside/record/summary'
 import { createContext, type ReactNode, useContext, useEffect, useState, useSyncExternalStore } from 'react';
 import type { Session } from '../app/session.ts';
 import type { Photographs } from '../device/photographs/photographs.ts';
+import type { Drafts } from '../device/start.ts';
 import type { StorageStatus, StorageWatch } from '../device/storage-watch.ts';
 import type { Sync, SyncStatus } from '../device/sync/start-sync.ts';
 
@@ -34,6 +35,8 @@ export interface Field {
   saveDraft(key: string, taps: readonly Tap[]): Promise<void>;
   /** Drafts whose key begins with `prefix`, by the rest of their key. */
   loadDrafts(prefix: string): Promise<Readonly<Record<string, readonly Tap[]>>>;
+  /** Drafts of another shape than taps, under keys of their own. */
+  readonly drafts: Drafts;
   readonly photographs: Photographs;
   /** Own entries that the office did not take, oldest first. */
   notTaken(): Promise<readonly NotTaken[]>;

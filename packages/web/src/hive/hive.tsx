@@ -19,6 +19,7 @@ const CorrectColony = lazy(async () => ({ default: (await import('./correct-colo
 const EndVisit = lazy(async () => ({ default: (await import('./end-visit.tsx')).EndVisit }));
 const NotTakenScreen = lazy(async () => ({ default: (await import('./not-taken.tsx')).NotTakenScreen }));
 const ResultScreen = lazy(async () => ({ default: (await import('./result-screen.tsx')).ResultScreen }));
+const CombScreen = lazy(() => import('./comb-screen.tsx'));
 const Roadside = lazy(async () => ({ default: (await import('./roadside.tsx')).Roadside }));
 const SafetyCard = lazy(async () => ({ default: (await import('./safety-card.tsx')).SafetyCard }));
 
@@ -98,6 +99,11 @@ function OpensField({ session }: { readonly session: Session }) {
           <Route path="/visit/:visit/correct/:colony/:view?">
             {({ visit, colony, view }) => (
               <CorrectColony key={colony} visit={visit} colony={colony} view={view ?? 'look'} />
+            )}
+          </Route>
+          <Route path="/visit/:visit/comb/:colony/:photograph">
+            {({ visit, colony, photograph }) => (
+              <CombScreen key={photograph} visit={visit} colony={colony} photograph={photograph} />
             )}
           </Route>
           <Route path="/visit/:visit/clean-down/:after">

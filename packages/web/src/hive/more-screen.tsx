@@ -1,6 +1,6 @@
 import type { Draft, Tap } from '@combside/casework/examine/draft';
 import { finds } from '@combside/casework/examine/vocabulary';
-import { useRef, useState } from 'react';
+import { lazy, Suspense, useRef, useState } from 'react';
 import { Button } from '../ui/button.tsx';
 import { Choice } from '../ui/choice.tsx';
 import { useWords } from '../ui/words-context.tsx';
@@ -8,13 +8,17 @@ import { useField } from './field.tsx';
 import { RopeScreen } from './rope-screen.tsx';
 import { TestsAtTheHive } from './tests-at-the-hive.tsx';
 
+// No part of what the first tap waits for.
+const CombPhotographs = lazy(() => import('./comb-photographs.tsx'));
+
 interface MoreScreenProps {
+  readonly visit: string;
   readonly draft: Draft;
   readonly onTap: (tap: Tap) => void;
 }
 
 /** Rope test, tests read here, finds at the same opening, what the keeper says, photographs and remarks. */
-export function MoreScreen({ draft, onTap }: MoreScreenProps) {
+export function MoreScreen({ visit, draft, onTap }: MoreScreenProps) {
   const words = useWords();
   return (
     <>
@@ -55,7 +59,7 @@ export function MoreScreen({ draft, onTap }: MoreScreenProps) {
         answer={draft.combChanges}
         onAnswer={(answer) => onTap({ tap: 'comb changes', answer })}
       />
-      <Photographs draft={draft} onTap={onTap} />
+      <Photographs visit={visit} draft={draft} onTap={onTap} />
       <Remarks text={draft.remarks} onText={(text) => onTap({ tap: 'remark', text })} />
     </>
   );
@@ -102,7 +106,7 @@ function AskedOf({
   );
 }
 
-function Photographs({ draft, onTap }: MoreScreenProps) {
+function Photographs({ visit, draft, onTap }: MoreScreenProps) {
   const words = useWords();
   const field = useField();
   const chooser = useRef<HTMLInputElement>(null);
@@ -133,6 +137,11 @@ function Photographs({ draft, onTap }: MoreScreenProps) {
         {words.say('hive.colony.photograph')}
       </Button>
       {failed && <p className="caution">{words.say('hive.colony.photograph-failed')}</p>}
+      {draft.photographs.length > 0 && (
+        <Suspense fallback={null}>
+          <CombPhotographs visit={visit} colony={draft.colony} photographs={draft.photographs} />
+        </Suspense>
+      )}
     </section>
   );
 }

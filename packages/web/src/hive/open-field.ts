@@ -18,6 +18,7 @@ export async function openField(session: Session, watch: DatabaseWatch): Promise
     loadDraft: async (key) => ((await device.drafts.load(key)) as readonly Tap[] | null) ?? [],
     saveDraft: (key, taps) => (taps.length === 0 ? device.drafts.remove(key) : device.drafts.save(key, taps)),
     loadDrafts: async (prefix) => (await device.drafts.all(prefix)) as Record<string, readonly Tap[]>,
+    drafts: device.drafts,
     photographs: device.photographs,
     notTaken: async () =>
       (await device.refused()).map(({ entry, refused }) => ({

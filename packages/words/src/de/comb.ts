@@ -65,6 +65,71 @@ export const comb = {
   'comb.stage.cells': 'Zellen werden ausgewertet',
   'comb.stage.cappings': 'Zelldeckel werden vermessen',
   'comb.stage.reading': 'Es wird gezählt',
+  'comb.stage.opening': 'Foto wird geöffnet',
+  'comb.screen.title': 'Wabe von Volk {label}',
+  'comb.screen.photographs': 'Fotos',
+  'comb.screen.photograph-taken': 'Foto von {when}',
+  'comb.screen.photograph-elsewhere':
+    'Das Foto ist nicht auf diesem Gerät. Ausgewertet werden kann es dort, wo es aufgenommen wurde, oder im Amt.',
+  'comb.screen.read': 'Wabe auswerten',
+  'comb.screen.go-on': 'Auswertung fortsetzen',
+  'comb.screen.look-at': 'Auswertung ansehen',
+  'comb.screen.running': 'Die Wabe wird ausgewertet',
+  'comb.screen.stop': 'Auswertung abbrechen',
+  'comb.screen.stopped': 'Abgebrochen. Nichts wurde ausgewertet, das Foto bleibt bei der Untersuchung.',
+  'comb.screen.failed':
+    'Die Auswertung ist abgebrochen. Das Foto ist noch da. Andere Programme auf diesem Gerät schließen und noch einmal versuchen.',
+  'comb.screen.not-read': 'Dieses Foto wurde nicht ausgewertet. Es bleibt bei der Untersuchung.',
+  'comb.screen.back': 'Zurück zu Volk {label}',
+  'comb.screen.draft-back':
+    'Diese Auswertung wurde schon begonnen. Sie ist noch nicht aufgenommen; alles, was Sie dazu gesagt haben, ist da.',
+  'comb.screen.keep': 'Zur Untersuchung nehmen',
+  'comb.screen.kept':
+    'Aufgenommen, fotografiert {when}. Noch hat niemand zugestimmt, deshalb zählt sie beim Abwägen nicht mit.',
+  'comb.screen.kept-accepted': 'Aufgenommen, fotografiert {when}. Von einem Menschen angesehen und bestätigt.',
+  'comb.screen.correct': 'Berichtigung eintragen',
+  'comb.screen.corrected-because': 'Berichtigt {when}: {reason}',
+  'comb.screen.newer':
+    'Diese Auswertung stammt von einer neueren Fassung des Programms. Sie bleibt erhalten, lässt sich hier aber nicht zeigen.',
+  'comb.screen.picture':
+    'Foto der Wabe, {count, plural, one {# Zelle} other {# Zellen}}. Pfeiltasten führen von Zelle zu Zelle, die Ziffern 1 bis 9 sagen, was die Zelle enthält, Bild-ab führt zum nächsten Zelldeckel zum Nachsehen.',
+  'comb.screen.how':
+    'Auf eine Zelle tippen, um sie groß zu sehen. Bild gedrückt halten, um es ohne Zeichnung zu sehen.',
+  'comb.screen.how-keys':
+    'Pfeiltasten führen von Zelle zu Zelle, die Ziffern 1 bis 9 sagen, was sie enthält, Bild-ab führt zum nächsten Zelldeckel zum Nachsehen, Strg und Z nehmen zurück.',
+  'comb.screen.overlay': 'Auswertung einzeichnen',
+  'comb.screen.lens': 'Eine Zelle, vergrößert',
+  'comb.screen.lens.back': 'Zurück zur ganzen Wabe',
+  'comb.screen.step.left': 'Zelle links',
+  'comb.screen.step.right': 'Zelle rechts',
+  'comb.screen.step.up': 'Zelle darüber',
+  'comb.screen.step.down': 'Zelle darunter',
+  'comb.screen.cell.ask': 'Was enthält diese Zelle?',
+  'comb.screen.cell.as-read': 'wie ausgewertet',
+  'comb.screen.cell.read': 'Zelle {cell} von {count}: {what}. So ausgewertet, mit {share}.',
+  'comb.screen.cell.agreed': 'Zelle {cell} von {count}: {what}. Sie haben nachgesehen und stimmen zu.',
+  'comb.screen.cell.corrected': 'Zelle {cell} von {count}: {what}, von Ihnen angesehen. Ausgewertet war: {read}.',
+  'comb.screen.undo': 'Letzte Angabe zu einer Zelle zurücknehmen',
+  'comb.screen.second-look': 'Zelldeckel zum Nachsehen',
+  'comb.screen.second-look.one': '{place}: {why}',
+  'comb.screen.second-look.next': 'Nächster Zelldeckel zum Nachsehen',
+  'comb.screen.figures': 'Was die Zellen ergeben',
+  'comb.screen.key': 'Zellen jeder Art mit ihrer Schraffur',
+  'comb.screen.solidness':
+    'Geschlossenheit der verdeckelten Brut: {share} ({missed} Lücken bei {sealed} verdeckelten Zellen)',
+  'comb.screen.solidness.how': 'So wird die Geschlossenheit gezählt',
+  'comb.screen.solidness.method':
+    'Zu einer geschlossenen Fläche gehört jede verdeckelte Brutzelle und jede Zelle, um die herum im Abstand von zwei Schritten mehr verdeckelte Brut als anderes liegt, und das nicht nur auf einer Seite. In der Fläche sind offene Zellen ohne Vorräte Lücken; Pollen, Nektar, verdeckelter Honig, verdeckte und nicht entschiedene Zellen zählen nicht. Geschlossenheit ist verdeckelt geteilt durch verdeckelt und Lücken. Ein Verfahren dieses Programms: Ein veröffentlichtes wurde nicht gefunden.',
+  'comb.screen.agreement.limits':
+    'Wer nur falsche Zellen antippt, macht diese Zahl klein: Sie sagt nichts über die Treffsicherheit.',
+  'comb.screen.set-aside':
+    '{count, plural, one {# Berichtigung} other {# Berichtigungen}} einer neueren Fassung des Programms sind hier nicht lesbar.',
+  'comb.screen.limits': 'Was diese Auswertung sonst nicht sagen kann ({count})',
+  'comb.screen.place': 'Welche Wabenseite ist das?',
+  'comb.screen.evidence': 'Stehen Sie zu dieser Auswertung?',
+  'comb.screen.evidence.what':
+    'Nur eine Auswertung, die ein Mensch angesehen und bestätigt hat, zählt beim Abwägen mit: als Brutbild und als Menge der gesehenen Brut.',
+  'comb.screen.agree': 'Angesehen, ich stimme zu',
   'comb.corrected': '{count, plural, one {# Zelle von Hand berichtigt} other {# Zellen von Hand berichtigt}}',
   'comb.agreement': 'Bei {share} der angesehenen Zellen stimmen Sie mit der Auswertung überein',
   // Zwei Auswertungen derselben Wabenseite nebeneinander.

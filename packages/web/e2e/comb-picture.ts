@@ -1,0 +1,47 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { type PaintedComb, paintComb } from '@combside/science/comb/painter/paint-comb';
+import { drawSettings } from '@combside/science/comb/painter/settings';
+import sharp from 'sharp';
+
+/** A painted comb whose every cell is known, as a file of a camera held on its side: stored lying, shown upright. */
+export interface CombPhotograph {
+  readonly file: Buffer;
+  readonly painted: PaintedComb;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Sealed brood, some of it left open or sick, hardly a bee; cells large enough for their cappings to be measured. */
+export async function combPhotograph(width = 1080, height = 1440, seed = 41): Promise<CombPhotograph> {
+  const painted = paintComb(
+    drawSettings('held-out', seed, {
+      width,
+      height,
+      pitch: 34,
+      turn: 0.03,
+      tiltX: 0.05,
+      tiltY: 0.03,
+      beeCover: 0.03,
+      frame: 'comb only',
+      glove: false,
+      brush: false,
+      light: { shadow: 1, exposure: 1 },
+      content: { kind: 'brood nest', missed: 0.08, sick: 0.02 },
+      camera: { blur: 0.8, shallow: 0, jpeg: 0 },
+    }),
+    seed,
+  );
+  // Turned back by a quarter and marked with orientation 6, as a phone held upright stores its pictures.
+  const file = await sharp(Buffer.from(painted.data.buffer), { raw: { width, height, channels: 3 } })
+    .rotate(-90)
+    .withMetadata({ orientation: 6 })
+    .jpeg({ quality: 88 })
+    .toBuffer();
+  return { file, painted, width, height };
+}
+
+/** A real photograph that nobody can read: a frame in hand, almost wholly under bees (CC0; see the manifest beside it). */
+export function frameUnderBees(): Buffer {
+  return readFileSync(join(import.meta.dirname, '../../science/src/comb/reference/f-frame-in-hand.jpg'));
+}

@@ -1,0 +1,51 @@
+import { readingPart } from '@combside/casework/comb/propose-reading';
+import { readComb } from '@combside/science/comb/read-comb';
+import { type Decoded, decodePicture } from './decode-picture.ts';
+import type { Order, ReadPhotograph, Told } from './messages.ts';
+import { toStored, uprightSize } from './turn.ts';
+
+const tell = (told: Told) => postMessage(told);
+
+/** Reads upright, as a person sees the comb, and gives places as they are stored. */
+function read({ picture, turn }: Decoded): ReadPhotograph {
+  const result = readComb(picture, {}, { progress: (stage, done) => tell({ tell: 'progress', stage, done }) });
+  if (result.verdict === 'refused') return { verdict: 'refused', reasons: result.reasons };
+  const upright = uprightSize(turn);
+  const across = upright.width / picture.width;
+  const down = upright.height / picture.height;
+  const part = readingPart({
+    picture: { width: turn.width, height: turn.height },
+    result: {
+      ...result,
+      pitchPx: result.pitchPx * Math.sqrt(across * down),
+      cells: result.cells.map((cell) => ({
+        ...cell,
+        ...toStored(turn, { x: (cell.x + 0.5) * across - 0.5, y: (cell.y + 0.5) * down - 0.5 }),
+      })),
+    },
+  });
+  return part ? { verdict: 'read', part } : { verdict: 'refused', reasons: ['file-too-large'] };
+}
+
+async function carryOut(order: Order): Promise<void> {
+  tell({ tell: 'progress', stage: 'opening', done: 0 });
+  if ('decoded' in order) {
+    tell({ tell: 'done', read: read(order.decoded) });
+    return;
+  }
+  if (typeof OffscreenCanvas === 'undefined' || typeof createImageBitmap === 'undefined') {
+    tell({ tell: 'cannot decode' });
+    return;
+  }
+  const decoded = await decodePicture(order.photograph, (width, height) => new OffscreenCanvas(width, height));
+  tell({
+    tell: 'done',
+    read: 'problem' in decoded ? { verdict: 'refused', reasons: [decoded.problem] } : read(decoded),
+  });
+}
+
+addEventListener('message', ({ data }: MessageEvent<Order>) => {
+  carryOut(data).catch((error: unknown) =>
+    tell({ tell: 'failed', why: error instanceof Error ? error.message : 'the reading stopped' }),
+  );
+});

@@ -1,0 +1,19 @@
+import type { ReadingPart } from '@combside/casework/comb/propose-reading';
+import type { Limit, ReadStage, Refusal } from '@combside/science/comb/read-comb';
+import type { Decoded, DecodeProblem } from './decode-picture.ts';
+
+/** What came of a photograph. */
+export type ReadPhotograph =
+  | { readonly verdict: 'read'; readonly part: ReadingPart }
+  | { readonly verdict: 'refused'; readonly reasons: readonly (Refusal | Limit | DecodeProblem)[] };
+
+/** What the page asks of the worker, once: a file, or its pixels where a worker cannot decode files. */
+export type Order = { readonly photograph: Blob } | { readonly decoded: Decoded };
+
+/** What the worker tells, in the order in which it happens; the last is `done`, `failed` or `cannot decode`. */
+export type Told =
+  | { readonly tell: 'progress'; readonly stage: ReadStage | 'opening'; readonly done: number }
+  | { readonly tell: 'done'; readonly read: ReadPhotograph }
+  /** This browser's workers have no canvas: the page has to decode the file. */
+  | { readonly tell: 'cannot decode' }
+  | { readonly tell: 'failed'; readonly why: string };

@@ -1,0 +1,229 @@
+import { type CorrectedReading, correctedReading, isCellClass } from '@combside/casework/comb/corrected-reading';
+import type { ReadingPart } from '@combside/casework/comb/propose-reading';
+import type { ColonyBody } from '@combside/record/kinds/colony';
+import { type ReactNode, useCallback, useDeferredValue, useEffect, useId, useMemo, useRef, useState } from 'react';
+import type { ShownPhotograph } from '../device/comb/open-photograph.ts';
+import { toUpright } from '../device/comb/turn.ts';
+import { Button } from '../ui/button.tsx';
+import { CellLens } from '../ui/comb/cell-lens.tsx';
+import { cellTowards, type Direction } from '../ui/comb/cell-outlines.ts';
+import { cellWords } from '../ui/comb/cell-words.ts';
+import { ClassChoice } from '../ui/comb/class-choice.tsx';
+import { CombPicture } from '../ui/comb/comb-picture.tsx';
+import { ReadingFigures } from '../ui/comb/reading-figures.tsx';
+import { ReadingCautions, ReadingLimits } from '../ui/comb/reading-limits.tsx';
+import { SecondLooks } from '../ui/comb/second-looks.tsx';
+import { useCombShown } from '../ui/comb/shown-comb.ts';
+import { useWords } from '../ui/words-context.tsx';
+import { PlaceChoice } from './place-choice.tsx';
+import { Screen } from './screen.tsx';
+import type { CombDraftInHand } from './use-comb-draft.ts';
+import { useShownPhotograph } from './use-photograph.ts';
+
+interface CombInHandProps {
+  readonly title: string;
+  readonly hand: CombDraftInHand;
+  readonly part: ReadingPart;
+  /** Null when the photograph is on another device: then only the figures are shown. */
+  readonly bytes: Blob | null;
+  readonly boxes: ColonyBody['broodBoxes'];
+  readonly above: ReactNode;
+  readonly foot: ReactNode;
+}
+
+/** A reading in the hand: the picture with what was read on it, one cell under the lens, and what it all amounts to. */
+export function CombInHand({ title, hand, part, bytes, boxes, above, foot }: CombInHandProps) {
+  const words = useWords();
+  // The picture and the figures follow a moment after the key that was pressed.
+  const corrections = useDeferredValue(hand.said.corrections);
+  const corrected = useMemo(() => correctedReading({ cells: part.cells, corrections }), [part.cells, corrections]);
+  const photograph = useShownPhotograph(bytes, part.reader.picture);
+  if (!corrected) {
+    return (
+      <Screen title={title} foot={foot}>
+        <p className="caution">{words.say('comb.screen.newer')}</p>
+      </Screen>
+    );
+  }
+  const given = { title, hand, part, boxes, above, foot, corrected };
+  if (bytes && !photograph) {
+    return (
+      <Screen title={title} foot={foot}>
+        {words.say('front.opening')}
+      </Screen>
+    );
+  }
+  return photograph ? (
+    <WithPicture {...given} photograph={photograph} />
+  ) : (
+    <Screen title={title} saving={hand.saving} foot={foot}>
+      {above}
+      <p className="caution">{words.say('comb.screen.photograph-elsewhere')}</p>
+      <Below {...given} />
+    </Screen>
+  );
+}
+
+interface Given extends Omit<CombInHandProps, 'bytes'> {
+  readonly corrected: CorrectedReading;
+}
+
+const directions: readonly (readonly [Direction, string])[] = [
+  ['left', '←'],
+  ['up', '↑'],
+  ['down', '↓'],
+  ['right', '→'],
+];
+
+function WithPicture({ photograph, ...given }: Given & { readonly photograph: ShownPhotograph }) {
+  const { title, hand, part, above, foot, corrected } = given;
+  const words = useWords();
+  const id = useId();
+  const [overlay, setOverlay] = useState(true);
+  const [inHand, setInHand] = useState<number | null>(null);
+  const [underLens, setUnderLens] = useState(false);
+  const { turn } = photograph;
+  const upright = useCallback((at: { readonly x: number; readonly y: number }) => toUpright(turn, at), [turn]);
+  const comb = useCombShown(photograph, corrected.cells, part.reader.pitchPx, upright);
+  const second = useMemo(() => part.reader.secondLook.map((one) => one.cell), [part]);
+  const said = useMemo(() => corrected.cells.flatMap((cell, n) => (cell.lookedAt ? [n] : [])), [corrected]);
+  const lens = useRef<HTMLElement>(null);
+  useEffect(() => {
+    if (!underLens) return;
+    window.scrollTo(0, 0);
+    lens.current?.focus({ preventScroll: true });
+  }, [underLens]);
+  const look = (cell: number) => {
+    setInHand(cell);
+    setUnderLens(true);
+  };
+  const undo = hand.canUndo && (
+    <div className="undo-bar">
+      <Button onClick={hand.undo}>{words.say('comb.screen.undo')}</Button>
+    </div>
+  );
+  const cell = inHand === null ? undefined : corrected.cells[inHand];
+  const toggle = (
+    <Button look="wide" aria-pressed={overlay} onClick={() => setOverlay(!overlay)}>
+      {words.say('comb.screen.overlay')}
+    </Button>
+  );
+
+  if (underLens && inHand !== null && cell) {
+    // What was said last, at once: the picture follows.
+    const standing = hand.said.corrections.findLast((one) => one.cell === inHand)?.class ?? '';
+    const look = part.reader.secondLook.findIndex((one) => one.cell === inHand);
+    const next = part.reader.secondLook[(look + 1) % Math.max(1, part.reader.secondLook.length)];
+    return (
+      <Screen
+        title={title}
+        saving={hand.saving}
+        undoBar={undo}
+        foot={
+          <Button look="wide act" onClick={() => setUnderLens(false)}>
+            {words.say('comb.screen.lens.back')}
+          </Button>
+        }
+      >
+        <section ref={lens} tabIndex={-1} aria-label={words.say('comb.screen.lens')} className="stack">
+          <CellLens
+            comb={comb}
+            cell={inHand}
+            overlay={overlay}
+            said={said}
+            second={second}
+            label={cellWords(words, corrected.cells, inHand)}
+            onPick={setInHand}
+          />
+          <p role="status">{cellWords(words, corrected.cells, inHand)}</p>
+          <div className="comb-steps">
+            {directions.map(([direction, arrow]) => {
+              const there = cellTowards(comb.cells, inHand, direction);
+              return (
+                <Button
+                  key={direction}
+                  disabled={there === null}
+                  aria-label={words.say(`comb.screen.step.${direction}`)}
+                  onClick={() => there !== null && setInHand(there)}
+                >
+                  {arrow}
+                </Button>
+              );
+            })}
+          </div>
+          {look >= 0 && next && next.cell !== inHand && (
+            <Button look="wide" onClick={() => setInHand(next.cell)}>
+              {words.say('comb.screen.second-look.next')}
+            </Button>
+          )}
+          <ClassChoice
+            chosen={isCellClass(standing) ? standing : cell.machine}
+            machine={cell.machine}
+            digits={false}
+            onChoose={(of) => hand.sayOfCell(inHand, of)}
+          />
+          {toggle}
+        </section>
+      </Screen>
+    );
+  }
+  return (
+    <Screen title={title} saving={hand.saving} undoBar={undo} foot={foot}>
+      {above}
+      <ReadingCautions />
+      <div className="stack close">
+        <CombPicture
+          comb={comb}
+          overlay={overlay}
+          inHand={inHand}
+          said={said}
+          second={second}
+          label={words.say('comb.screen.picture', { count: corrected.cells.length })}
+          describedBy={`${id}-cell`}
+          onPick={(picked, by) => (by === 'finger' ? look(picked) : setInHand(picked))}
+          onOpen={() => setUnderLens(true)}
+          onClass={hand.sayOfCell}
+          onUndo={hand.undo}
+        />
+        <p id={`${id}-cell`} className="quiet" role="status">
+          {inHand === null ? words.say('comb.screen.how') : cellWords(words, corrected.cells, inHand)}
+        </p>
+        {toggle}
+      </div>
+      <SecondLooks
+        looks={part.reader.secondLook}
+        measured={!part.reader.warnings.includes('cappings-not-measured')}
+        inHand={null}
+        onPick={look}
+      />
+      <Below {...given} />
+    </Screen>
+  );
+}
+
+/** Below the picture: what the cells amount to, where the comb hung, and whether a person stands by it. */
+function Below({ hand, part, boxes, corrected }: Given) {
+  const words = useWords();
+  const { place, accepted } = hand.said;
+  return (
+    <>
+      <ReadingFigures corrected={corrected} />
+      <ReadingLimits warnings={part.reader.warnings} />
+      <section className="stack close">
+        <h2>{words.say('comb.screen.place')}</h2>
+        <PlaceChoice
+          boxes={boxes.map((one) => ({ box: one.box, framesHeld: one.frames, framesSeen: null, sides: null }))}
+          place={place}
+          onPlace={(next) => hand.say({ place: next })}
+        />
+      </section>
+      <section className="stack close">
+        <h2>{words.say('comb.screen.evidence')}</h2>
+        <p>{words.say('comb.screen.evidence.what')}</p>
+        <Button look="wide" aria-pressed={accepted} onClick={() => hand.say({ accepted: !accepted })}>
+          {words.say('comb.screen.agree')}
+        </Button>
+      </section>
+    </>
+  );
+}

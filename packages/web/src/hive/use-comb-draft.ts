@@ -1,0 +1,122 @@
+import type { ReadingPart } from '@combside/casework/comb/propose-reading';
+import type { CombReadingBody } from '@combside/record/kinds/comb-reading';
+import type { CellClass } from '@combside/science/comb/cell-classes';
+import { useEffect, useRef, useState } from 'react';
+import { useField } from './field.tsx';
+import type { Saving } from './use-draft.ts';
+
+/** What a person says of a reading, in the order of the taps; of two words on one cell the later counts. */
+export interface SaidOfComb {
+  readonly corrections: CombReadingBody['corrections'];
+  readonly place: CombReadingBody['place'];
+  readonly accepted: boolean;
+  /** Why a kept reading is corrected; empty while it is not kept yet. */
+  readonly reason: string;
+}
+
+/** Drafts of all comb readings of a colony at a visit begin with this; what follows is the photograph, then the part. */
+export function combDraftPrefix(visit: string, colony: string): string {
+  return `comb/${visit}/${colony}/`;
+}
+
+export interface CombDraftInHand {
+  /** What the machine read; null before it did. */
+  readonly part: ReadingPart | null;
+  readonly said: SaidOfComb;
+  readonly saving: Saving;
+  /** The draft stood here already when the screen opened. */
+  readonly cameBack: boolean;
+  readonly canUndo: boolean;
+  readonly keys: readonly string[];
+  keepPart(part: ReadingPart): void;
+  say(change: Partial<SaidOfComb>): void;
+  sayOfCell(cell: number, of: CellClass): void;
+  /** Takes back the last word on a cell. */
+  undo(): void;
+  /** Resolves when everything so far is durable. */
+  settled(): Promise<void>;
+}
+
+/**
+ * The draft of one comb reading: the machine's part, stored once, and what a person says, stored with every tap.
+ *
+ * @param key where it stands among the drafts
+ * @param begin what is said before any tap: nothing, or what stands in a reading that is corrected
+ * @returns undefined while it is being read
+ */
+export function useCombDraft(key: string, begin: SaidOfComb): CombDraftInHand | undefined {
+  const field = useField();
+  const [start] = useState(begin);
+  const [part, setPart] = useState<ReadingPart | null>(null);
+  const [said, setSaid] = useState<SaidOfComb | null>(null);
+  const [saving, setSaving] = useState<Saving>('saved');
+  const [cameBack, setCameBack] = useState(false);
+  const latest = useRef(start);
+  const queue = useRef<Promise<unknown>>(Promise.resolve());
+  const partKey = `${key}/part`;
+  const saidKey = `${key}/said`;
+
+  useEffect(() => {
+    let left = false;
+    void Promise.all([field.drafts.load(partKey), field.drafts.load(saidKey)]).then(([keptPart, keptSaid]) => {
+      if (left) return;
+      latest.current = (keptSaid as SaidOfComb | null) ?? start;
+      setPart(keptPart as ReadingPart | null);
+      setSaid(latest.current);
+      setCameBack(keptPart !== null || keptSaid !== null);
+    });
+    return () => {
+      left = true;
+    };
+  }, [field, partKey, saidKey, start]);
+
+  if (said === null) return undefined;
+
+  const store = (work: () => Promise<void>, isLatest: () => boolean) => {
+    setSaving('saving');
+    queue.current = queue.current
+      .then(work)
+      .then(() => {
+        if (isLatest()) setSaving('saved');
+      })
+      .catch(() => setSaving('failed'));
+  };
+  const say = (change: Partial<SaidOfComb>) => {
+    const next = { ...latest.current, ...change };
+    latest.current = next;
+    setSaid(next);
+    store(
+      // What waits behind this one holds it too.
+      async () => (latest.current === next ? field.drafts.save(saidKey, next) : undefined),
+      () => latest.current === next,
+    );
+  };
+  return {
+    part,
+    said,
+    saving,
+    cameBack,
+    canUndo: said.corrections.length > start.corrections.length,
+    keys: [partKey, saidKey],
+    keepPart(next) {
+      setPart(next);
+      store(
+        () => field.drafts.save(partKey, next),
+        () => true,
+      );
+    },
+    say,
+    sayOfCell: (cell, of) => say({ corrections: [...latest.current.corrections, { cell, class: of }] }),
+    undo: () => {
+      if (latest.current.corrections.length > start.corrections.length) {
+        say({ corrections: latest.current.corrections.slice(0, -1) });
+      }
+    },
+    settled: async () => void (await queue.current),
+  };
+}
+
+/** The last word on each cell, for the record. */
+export function lastWords(corrections: CombReadingBody['corrections']): CombReadingBody['corrections'] {
+  return [...new Map(corrections.map((one) => [one.cell, one])).values()];
+}

@@ -1,0 +1,74 @@
+import type { PhotographReference } from '@combside/record/kinds/examination';
+import type { ColonyState } from '@combside/record/states';
+import { useEffect, useState } from 'react';
+import { openPhotograph, type ShownPhotograph } from '../device/comb/open-photograph.ts';
+import { useField } from './field.tsx';
+import { correctionKey, draftKey } from './use-draft.ts';
+
+/** The bytes of a photograph on this device: undefined while they are read, null when they are not here. */
+export function usePhotographBytes(hash: string): Blob | null | undefined {
+  const field = useField();
+  const [bytes, setBytes] = useState<Blob | null | undefined>();
+  useEffect(() => {
+    let left = false;
+    void field.photographs.open(hash).then((blob) => {
+      if (!left) setBytes(blob);
+    });
+    return () => {
+      left = true;
+    };
+  }, [field, hash]);
+  return bytes;
+}
+
+/** A photograph to draw on, of the size that the reading knows it by; null while it is opened. */
+export function useShownPhotograph(
+  bytes: Blob | null,
+  stored: { readonly width: number; readonly height: number },
+): ShownPhotograph | null {
+  const [shown, setShown] = useState<ShownPhotograph | null>(null);
+  const { width, height } = stored;
+  useEffect(() => {
+    if (!bytes) return;
+    let left = false;
+    let opened: ShownPhotograph | null = null;
+    void openPhotograph(bytes, { width, height }).then((photograph) => {
+      if (left) photograph.close();
+      else {
+        opened = photograph;
+        setShown(photograph);
+      }
+    });
+    return () => {
+      left = true;
+      opened?.close();
+    };
+  }, [bytes, width, height]);
+  return shown;
+}
+
+/** What is known of a photograph of this colony at this visit: taken just now, or sealed already; null when unknown. */
+export function usePhotographReference(
+  visit: string,
+  colony: ColonyState,
+  hash: string,
+): PhotographReference | null | undefined {
+  const field = useField();
+  const [inDraft, setInDraft] = useState<PhotographReference | null | undefined>();
+  const id = colony.about.id;
+  useEffect(() => {
+    let left = false;
+    void Promise.all([field.loadDraft(draftKey(visit, id)), field.loadDraft(correctionKey(visit, id))]).then((taps) => {
+      const found = taps.flat().find((one) => one.tap === 'photograph' && one.photograph.hash === hash);
+      if (!left) setInDraft(found?.tap === 'photograph' ? found.photograph : null);
+    });
+    return () => {
+      left = true;
+    };
+  }, [field, visit, id, hash]);
+  const sealed = colony.examinations
+    .filter((one) => one.body.visit === visit)
+    .flatMap((one) => one.body.photographs)
+    .find((one) => one.hash === hash);
+  return sealed ?? inDraft;
+}
