@@ -59,6 +59,7 @@ export const refusals = [
   'casework.refused.fewer-than-named',
   'casework.refused.reason-missing',
   'casework.refused.note-empty',
+  'casework.refused.limits-stated-already',
   'casework.refused.round-empty',
   'casework.refused.other-district',
   'casework.refused.not-two-records',

@@ -8,13 +8,21 @@ import { combReadingBody } from '@combside/record/kinds/comb-reading';
 import { examinationBody, photographReference } from '@combside/record/kinds/examination';
 import { handoverBody } from '@combside/record/kinds/handover';
 import { keeperBody } from '@combside/record/kinds/keeper';
+import { laboratoryLimitsBody } from '@combside/record/kinds/laboratory-limits';
 import { mergeBody } from '@combside/record/kinds/merge';
 import { movementBody } from '@combside/record/kinds/movement';
 import { noteBody } from '@combside/record/kinds/note';
 import { proposedChangeBody } from '@combside/record/kinds/proposed-change';
 import { reasonBody } from '@combside/record/kinds/reason';
 import { visitBody } from '@combside/record/kinds/visit';
-import type { ApiaryState, ColonyState, KeeperState, MovementState, VisitState } from '@combside/record/states';
+import type {
+  ApiaryState,
+  ColonyState,
+  KeeperState,
+  LaboratoryState,
+  MovementState,
+  VisitState,
+} from '@combside/record/states';
 import { z } from 'zod';
 
 /** Folded states as they travel. A reader ignores fields it does not know, so a server may be newer than a page. */
@@ -89,6 +97,11 @@ export const movementState = z.object({
   reasons: z.array(foldedOf(reasonBody)),
 });
 
+export const laboratoryState = z.object({
+  ...stateBase.shape,
+  limits: z.array(foldedOf(laboratoryLimitsBody)),
+});
+
 // The compiler holds these schemas and the record's types together, both ways.
 type Same<A, B> = [A] extends [B] ? ([B] extends [A] ? true : never) : never;
 type Loose<T> = T extends readonly (infer One)[]
@@ -102,5 +115,6 @@ const agreed: {
   readonly colony: Same<z.infer<typeof colonyState>, Loose<ColonyState>>;
   readonly visit: Same<z.infer<typeof visitState>, Loose<VisitState>>;
   readonly movement: Same<z.infer<typeof movementState>, Loose<MovementState>>;
-} = { keeper: true, apiary: true, colony: true, visit: true, movement: true };
+  readonly laboratory: Same<z.infer<typeof laboratoryState>, Loose<LaboratoryState>>;
+} = { keeper: true, apiary: true, colony: true, visit: true, movement: true, laboratory: true };
 void agreed;

@@ -33,7 +33,7 @@ export const protocolHistory: readonly { readonly version: number; readonly brou
   {
     version: 5,
     brought:
-      'readings of comb photographs; movements on the pages of a keeper and of a colony; visits found by words and results',
+      'readings of comb photographs; movements on the pages of a keeper and of a colony; visits found by words and results; laboratories and the limits they stated',
   },
 ];
 

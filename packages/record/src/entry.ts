@@ -1,7 +1,16 @@
 import { z } from 'zod';
 
 /** What an entry can be about. A fold sees only the entries of its own `about`. */
-export const entityTypes = ['device', 'keeper', 'apiary', 'colony', 'visit', 'movement', 'server'] as const;
+export const entityTypes = [
+  'device',
+  'keeper',
+  'apiary',
+  'colony',
+  'visit',
+  'movement',
+  'laboratory',
+  'server',
+] as const;
 export type EntityType = (typeof entityTypes)[number];
 
 /** Version of the envelope and its algorithms: 1 = SHA-256, RFC 8785 canonical JSON, ECDSA P-256 with raw 64-byte signatures. */

@@ -9,6 +9,7 @@ import type {
   DeviceState,
   Folded,
   KeeperState,
+  LaboratoryState,
   MovementState,
   Register,
   StateBase,
@@ -20,6 +21,7 @@ import type {
   ColonySummary,
   DeviceSummary,
   KeeperSummary,
+  LaboratorySummary,
   MovementSummary,
   Summary,
   SummaryBase,
@@ -215,6 +217,8 @@ export function summarise(state: StateBase): Summary {
       return visitSummary(base, state as VisitState);
     case 'movement':
       return movementSummary(base, state as MovementState);
+    case 'laboratory':
+      return laboratorySummary(base, state as LaboratoryState);
     default:
       return base;
   }
@@ -285,6 +289,10 @@ function visitSummary(base: SummaryBase, state: VisitState): VisitSummary {
     endedAt: body?.endedAt ?? null,
     handedOver: state.handovers.length > 0,
   };
+}
+
+function laboratorySummary(base: SummaryBase, state: LaboratoryState): LaboratorySummary {
+  return { ...base, name: state.limits[0]?.body.laboratory ?? '' };
 }
 
 function movementSummary(base: SummaryBase, state: MovementState): MovementSummary {

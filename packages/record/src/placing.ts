@@ -16,17 +16,18 @@ export interface Placing {
   readonly follows: readonly { readonly child: About; readonly parent: About }[];
 }
 
+const forEveryone: readonly string[] = ['device', 'server', 'laboratory'];
 const nowhere: Placing = { scopes: [], follows: [] };
 
 /**
  * Where an entry puts its entity. An apiary belongs to every district it ever stood in: what was found at the old stand
  * matters there too, and hives that wander come back. Colonies, visits, movements and the keeper go wherever the apiary goes.
- * Devices, and what the office says of them, are for everyone. Belonging only grows, so the order of arrival does not
+ * Devices, what the office says of them, and what laboratories state are for everyone. Belonging only grows, so the order of arrival does not
  * matter.
  */
 export function placingOf(entry: Entry, kinds: Kinds): Placing {
   const { about, kind, version } = entry.envelope;
-  if (about.type === 'device' || about.type === 'server') return { scopes: [everyoneScope], follows: [] };
+  if (forEveryone.includes(about.type)) return { scopes: [everyoneScope], follows: [] };
   const folding = kinds.get(kind)?.fold;
   if (folding?.as === 'correction') {
     // A correction speaks for the register of its entity, when it has that register's shape.

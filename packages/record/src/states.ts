@@ -10,6 +10,7 @@ import type { DeviceBody } from './kinds/device.ts';
 import type { ExaminationBody, PhotographReference } from './kinds/examination.ts';
 import type { HandoverBody } from './kinds/handover.ts';
 import type { KeeperBody } from './kinds/keeper.ts';
+import type { LaboratoryLimitsBody } from './kinds/laboratory-limits.ts';
 import type { MergeBody } from './kinds/merge.ts';
 import type { MovementBody } from './kinds/movement.ts';
 import type { NoteBody } from './kinds/note.ts';
@@ -104,7 +105,19 @@ export interface MovementState extends StateBase {
   readonly reasons: readonly Folded<ReasonBody>[];
 }
 
-export type EntityState = DeviceState | KeeperState | ApiaryState | ColonyState | VisitState | MovementState;
+export interface LaboratoryState extends StateBase {
+  /** Every method and material, the newest statement first. */
+  readonly limits: readonly Folded<LaboratoryLimitsBody>[];
+}
+
+export type EntityState =
+  | DeviceState
+  | KeeperState
+  | ApiaryState
+  | ColonyState
+  | VisitState
+  | MovementState
+  | LaboratoryState;
 
 /** The state of each entity type. */
 export interface StateByType {
@@ -114,4 +127,5 @@ export interface StateByType {
   readonly colony: ColonyState;
   readonly visit: VisitState;
   readonly movement: MovementState;
+  readonly laboratory: LaboratoryState;
 }

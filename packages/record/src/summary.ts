@@ -78,6 +78,11 @@ export interface MovementSummary extends SummaryBase {
   readonly latest: string | null;
 }
 
+export interface LaboratorySummary extends SummaryBase {
+  /** As the newest statement writes it. */
+  readonly name: string;
+}
+
 /** Summaries and states by entity type. An entity of a type this program does not know has neither. */
 export interface SummaryByType {
   readonly device: DeviceSummary;
@@ -86,6 +91,7 @@ export interface SummaryByType {
   readonly colony: ColonySummary;
   readonly visit: VisitSummary;
   readonly movement: MovementSummary;
+  readonly laboratory: LaboratorySummary;
 }
 export type FoldedType = keyof SummaryByType;
 export type Summary = SummaryByType[FoldedType] | SummaryBase;

@@ -194,13 +194,8 @@ test('the office asks its seven questions by keyboard, and each link brings the 
     'Its classes': '0 few\n100 some\n1000 many',
   });
   await answerKeptByLink(page, /240 per gram is “some” by the limits of Quillmoor laboratory \(invented\)/);
-  await page.getByRole('button', { name: 'Keep these limits on this desk' }).press('Enter');
-  await expect(page.getByRole('button', { name: /^Quillmoor laboratory .* 2026-01-10$/ })).toBeVisible();
   await picture(page, 'laboratory-number');
   await expectNoAxeViolations(page);
-  await page.goto('/district/questions/laboratory-number?load=5');
-  await page.getByRole('button', { name: /^Quillmoor laboratory .* 2026-01-10$/ }).press('Enter');
-  await expect(page.locator('.answer')).toHaveText(/5 per gram is “few”/);
 
   await ask(page, 'What do I need to burn and bury?');
   const cautions = page.getByRole('region', { name: 'Before anything else' });
@@ -247,6 +242,79 @@ test('an answer is kept on the case so far: the visit that left a suspicion', as
   await expectNoAxeViolations(page);
 });
 
+test('limits of a laboratory are kept for every district, corrected with a reason, and read what plates show', async ({
+  page,
+}) => {
+  await signIn(page);
+  const limits = {
+    unit: 'g',
+    laboratory: 'Quillmoor laboratory (invented)',
+    method: 'culture',
+    material: 'brood-nest honey',
+    statedOn: '2026-01-10',
+    source: 'letter of that day',
+    classes: '0 few\n100 some\n1000 many',
+  };
+  await page.goto(`/district/questions/laboratory-number?${new URLSearchParams({ ...limits, load: '240' })}`);
+  const keep = page.getByRole('button', { name: 'Keep these limits for every district' });
+  await expect(keep).toBeEnabled({ timeout: 60_000 });
+  await keep.press('Enter');
+  await expect(page.getByText('Kept, and at the office: every district sees them.')).toBeVisible({ timeout: 60_000 });
+  const kept = page.getByRole('button', { name: /^Quillmoor laboratory .* as stated on 10 January 2026$/ });
+  await expect(kept).toHaveCount(1);
+  await expect(page.getByText('Written in: letter of that day. Entered by Wilda Harrowgate')).toBeVisible();
+  await expect(keep).toHaveCount(0);
+
+  // Another class for the same day: what was written down is corrected, and says so.
+  await page.getByLabel('Its classes').fill('0 few\n200 some\n1000 many');
+  await page.getByLabel(/Why is it wrong\?$/).fill('read the wrong line');
+  await page.getByRole('button', { name: 'Correct what was written down' }).press('Enter');
+  await expect(page.getByText(/Corrected by Wilda Harrowgate, .*: read the wrong line\./)).toBeVisible();
+
+  // Kept by an earlier program on this desk alone: shown, and handed on.
+  await page.evaluate(async () => {
+    const found = (await indexedDB.databases()).find(({ name }) => name?.startsWith('combside'));
+    const database = await new Promise<IDBDatabase>((resolve, reject) => {
+      const opening = indexedDB.open(found?.name ?? 'none');
+      opening.onsuccess = () => resolve(opening.result);
+      opening.onerror = () => reject(opening.error);
+    });
+    const writing = database.transaction('drafts', 'readwrite');
+    writing.objectStore('drafts').put({
+      key: 'laboratory-limits/Old laboratory',
+      savedAt: '2026-01-01T00:00:00.000Z',
+      value: {
+        laboratory: 'Old laboratory (invented)',
+        method: 'culture',
+        material: 'adult bees',
+        unit: 'bee',
+        statedOn: '2025-03-01',
+        source: 'its page',
+        classes: '0 none\n5 some',
+      },
+    });
+    await new Promise((resolve) => {
+      writing.oncomplete = resolve;
+    });
+    database.close();
+  });
+  const plates = { report: 'plates', plates: '1 0.1 12\n1 0.1 15\n1 0.1 9', suspension: '20', amount: '10', unit: 'g' };
+  await page.goto(`/district/questions/laboratory-number?${new URLSearchParams(plates)}`);
+  await page.getByRole('button', { name: 'Keep this one for every district' }).press('Enter');
+  await expect(
+    page.getByRole('button', { name: /^Old laboratory \(invented\): culture, adult bees, per bee/ }),
+  ).toBeVisible();
+  await expect(page.getByText('Kept on this desk only')).toHaveCount(0);
+
+  // Plates, read by the limits that the office holds.
+  await expect(page.locator('.answer')).toHaveText(/^240 colony-forming units per gram, .* between 168 and 332/);
+  await kept.press('Enter');
+  await expect(page.getByText('240 per gram falls into no one class')).toBeVisible();
+  await answerKeptByLink(page, /^240 colony-forming units per gram/);
+  await picture(page, 'plates');
+  await expectNoAxeViolations(page);
+});
+
 test('questions read well in German, with twice the text, and on a narrow window', async ({ page }) => {
   await signIn(page);
   await page.evaluate(() =>
@@ -256,6 +324,7 @@ test('questions read well in German, with twice the text, and on a narrow window
     'how-frequent': 'positives=45&tested=150&reading=known&sensitivity=0.96&specificity=0.89',
     'free-since': 'introduction=0.01&round=0.8&first=2024-05-01',
     'burn-and-bury': 'beesDead=no',
+    'laboratory-number': 'report=plates&plates=1+0.1+12%0A1:10+0.1+2&suspension=20&amount=10&unit=bee&parts=5',
   };
   for (const [question, inputs] of Object.entries(links)) {
     for (const width of [1440, 390]) {

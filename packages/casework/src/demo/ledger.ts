@@ -2,7 +2,14 @@ import { instantAt, tick } from '@combside/record/clock';
 import type { Entry, Proposal } from '@combside/record/entry';
 import { fold } from '@combside/record/fold';
 import { newIdentifier } from '@combside/record/identifier';
-import type { ApiaryState, ColonyState, KeeperState, MovementState, VisitState } from '@combside/record/states';
+import type {
+  ApiaryState,
+  ColonyState,
+  KeeperState,
+  LaboratoryState,
+  MovementState,
+  VisitState,
+} from '@combside/record/states';
 import type { Chance as Draws } from '@combside/science/random/seeded';
 
 /** One entry to be: what is proposed, by whom, on which device, at what time of its clock. */
@@ -30,6 +37,7 @@ export interface Ledger {
   newId(at: number): string;
   write(pen: Pen, proposals: readonly Proposal[]): void;
   keeper(id: string): KeeperState;
+  laboratory(id: string): LaboratoryState;
   apiary(id: string): ApiaryState;
   colony(id: string): ColonyState;
   visit(id: string): VisitState;
@@ -104,6 +112,7 @@ export function newLedger(draws: Draws): Ledger {
         }
       }
     },
+    laboratory: (id) => state<LaboratoryState>('laboratory', id),
     keeper: (id) => state<KeeperState>('keeper', id),
     apiary: (id) => state<ApiaryState>('apiary', id),
     colony: (id) => state<ColonyState>('colony', id),

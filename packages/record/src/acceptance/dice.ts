@@ -33,7 +33,7 @@ const start = 1_777_883_465_120;
 const hour = 3_600_000;
 const day = 24 * hour;
 const districts = ['north', 'south', "east's “edge”"] as const;
-const types: readonly FoldedType[] = ['device', 'keeper', 'apiary', 'colony', 'visit', 'movement'];
+const types: readonly FoldedType[] = ['device', 'keeper', 'apiary', 'colony', 'visit', 'movement', 'laboratory'];
 
 export interface DiceWorld {
   /** One handle on the office's storage for each office process. */

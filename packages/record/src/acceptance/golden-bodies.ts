@@ -265,6 +265,22 @@ export const sampleBodies: Readonly<Record<string, { readonly about: string; rea
       accepted: true,
     },
   },
+  'laboratory-limits.1': {
+    about: 'laboratory',
+    body: {
+      laboratory: 'Invented laboratory',
+      method: 'culture',
+      material: 'brood-nest honey',
+      unit: 'g',
+      statedOn: '2026-01-10',
+      source: 'letter of that day, invented',
+      classes: [
+        { name: 'few', from: 0 },
+        { name: 'some', from: 62.5 },
+      ],
+      countable: { lowest: 10, highest: 150 },
+    },
+  },
   'correction.1': {
     about: 'colony',
     body: { corrects: id(9), reason: 'typed wrong', version: 1, body: { text: 'as it should be' } },

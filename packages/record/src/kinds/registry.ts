@@ -14,6 +14,7 @@ import { examination } from './examination.ts';
 import { handover } from './handover.ts';
 import { keeper } from './keeper.ts';
 import type { Kind } from './kind.ts';
+import { laboratoryLimits } from './laboratory-limits.ts';
 import { merge } from './merge.ts';
 import { movement } from './movement.ts';
 import { note } from './note.ts';
@@ -41,6 +42,7 @@ const known: readonly Kind[] = [
   reason,
   photograph,
   combReading,
+  laboratoryLimits,
   correction,
   note,
   erasure,

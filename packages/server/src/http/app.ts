@@ -27,6 +27,7 @@ import { districtsGranted, districtsKnown, onlyInvented } from '../store/distric
 import { ServerError } from '../store/errors.ts';
 import { figureRecordsListed, figuresCounted } from '../store/figures.ts';
 import { healthOf } from '../store/health.ts';
+import { laboratoriesListed } from '../store/laboratories.ts';
 import { mapExtentOf, mapWindow } from '../store/map.ts';
 import { owedListed } from '../store/owed.ts';
 import {
@@ -172,6 +173,8 @@ export function makeApp(ports: AppPorts): Hono<Env> {
   app.get('/api/colonies/:id', async (context) =>
     context.json(await colonyPageOf(database, rights(context), named(context.req.param('id')))),
   );
+
+  app.get('/api/laboratories', async (context) => context.json(await laboratoriesListed(database)));
 
   // The office's questions over many apiaries: what is owed, the map, planning, figures.
   const law = () => loadPack(ports.pack);

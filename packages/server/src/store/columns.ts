@@ -5,6 +5,7 @@ import type {
   ApiarySummary,
   ColonySummary,
   KeeperSummary,
+  LaboratorySummary,
   MovementSummary,
   VisitSummary,
 } from '@combside/record/summary';
@@ -137,6 +138,8 @@ export function columnsOf(kept: KeptState): Columns {
       const latest = summary.latest === null ? null : `${summary.latest}T00:00:00.000Z`;
       return { ...none, apiary: summary.from, other_apiary: summary.to, happened_at: moment(latest) };
     }
+    case 'laboratory':
+      return { ...none, name: storable((kept.summary as LaboratorySummary).name) };
     default:
       return none;
   }

@@ -311,6 +311,8 @@ export const casework = {
     '{named, plural, one {# Volk ist} other {# Völker sind}} einzeln genannt: Weniger können es nicht gewesen sein.',
   'casework.refused.same-district': 'Der Stand gehört schon zu {district}.',
   'casework.refused.note-empty': 'Zuerst die Notiz schreiben.',
+  'casework.refused.limits-stated-already':
+    'Für diesen Tag sind diese Grenzwerte schon festgehalten. Was daran falsch ist, wird berichtigt, mit Grund.',
   'casework.refused.reason-missing': 'Den Grund angeben.',
   'casework.refused.round-empty': 'Mindestens einen Bienenstand für die Tour wählen.',
 

@@ -50,9 +50,21 @@ export const questions = {
   'questions.note.input': '{label}: {value}',
   'questions.note.no-link': 'Die Angaben waren zu lang für einen Link; sie stehen oben.',
   'questions.note.sources': 'Quellen: {keys}',
-  'questions.limits': 'Auf diesem Rechner aufgehobene Grenzwerte',
-  'questions.limits.none': 'Noch keine. So eintragen, wie das Labor sie angibt; dann lassen sie sich hier aufheben.',
-  'questions.limits.keep': 'Diese Grenzwerte auf diesem Rechner aufheben',
+  'questions.limits': 'Grenzwerte, wie Labore sie angeben',
+  'questions.limits.none':
+    'Noch keine festgehalten. So eintragen, wie das Labor sie angibt; dann lassen sie sich für alle Bezirke aufheben.',
+  'questions.limits.keep': 'Diese Grenzwerte für alle Bezirke aufheben',
+  'questions.limits.use': '{laboratory}: {method}, {material}, je {unit}, Stand {day}',
+  'questions.limits.from': 'Steht in: {source}. Eingetragen von {name}, {when}.',
+  'questions.limits.corrected': 'Berichtigt von {name}, {when}: {reason}.',
+  'questions.limits.this-desk': 'Nur auf diesem Rechner, von einer früheren Fassung des Programms:',
+  'questions.limits.share': 'Diese für alle Bezirke aufheben',
+  'questions.limits.why': 'Die Angaben weichen von dem ab, was für diesen Tag festgehalten ist. Was ist daran falsch?',
+  'questions.limits.correct': 'Das Festgehaltene berichtigen',
+  'questions.limits.failed': 'Das Amt ist nicht erreichbar; die dort aufgehobenen Grenzwerte fehlen hier.',
+  'questions.limits.not-kept': 'Sie ließen sich nicht aufheben. Die Angaben sind noch da.',
+  'questions.limits.on-its-way': 'Festgehalten. Sie sind unterwegs zum Amt.',
+  'questions.limits.at-office': 'Festgehalten und beim Amt: Alle Bezirke sehen sie.',
   'questions.takes.random':
     'Die Völker sind wie ausgelost. Wer die verdächtigen zuerst öffnet, findet mehr, als hier steht.',
   'questions.takes.same-eye':
@@ -221,11 +233,20 @@ export const questions = {
     'Gelesen nach den Grenzwerten des Labors, das sie gemeldet hat. Andere gibt es nicht: Keine ließen sich bestätigen.',
   'questions.laboratory-number.report': 'Der Befund lautet',
   'questions.laboratory-number.report.load': 'eine Keimzahl',
+  'questions.laboratory-number.report.plates': 'gezählte Kolonien auf Platten',
   'questions.laboratory-number.report.positive': 'positiv',
   'questions.laboratory-number.report.negative': 'negativ',
   'questions.laboratory-number.load': 'Gemeldete Keimzahl',
   'questions.laboratory-number.lower': 'Von, wenn im Befund angegeben',
   'questions.laboratory-number.upper': 'Bis, wenn im Befund angegeben',
+  'questions.laboratory-number.plates': 'Die Platten',
+  'questions.laboratory-number.plates.hint':
+    'Je Zeile eine: Verdünnung (1 für unverdünnt, 1:100 oder 0,01), ausgestrichene Milliliter, gezählte Kolonien; „-“ für nicht zählbar viele.',
+  'questions.laboratory-number.suspension': 'Suspension mit der ganzen Probe, ml',
+  'questions.laboratory-number.amount': 'Probe darin: Gramm, Bienen oder Milliliter',
+  'questions.laboratory-number.parts': 'Zusammengelegte Proben, falls gepoolt',
+  'questions.laboratory-number.parts.hint': 'Etwa Proben mehrerer Völker zu gleichen Teilen.',
+  'questions.laboratory-number.confidence': 'Gewünschte Sicherheit des Bereichs',
   'questions.laboratory-number.unit': 'Koloniebildende Einheiten je',
   'questions.laboratory-number.unit.g': 'Gramm',
   'questions.laboratory-number.unit.bee': 'Biene',
@@ -235,6 +256,10 @@ export const questions = {
   'questions.laboratory-number.material': 'Probenart, wie im Befund genannt',
   'questions.laboratory-number.statedOn': 'Seine Grenzwerte angegeben am',
   'questions.laboratory-number.source': 'Wo seine Grenzwerte stehen',
+  'questions.laboratory-number.source.hint': 'Keine Personen nennen: Alle dürfen es lesen.',
+  'questions.laboratory-number.countLowest': 'Kolonien je Platte, die es zählt: von',
+  'questions.laboratory-number.countLowest.hint': 'Nur, wenn das Labor es angibt. Sonst gilt jede gezählte Platte.',
+  'questions.laboratory-number.countHighest': 'Kolonien je Platte, die es zählt: bis',
   'questions.laboratory-number.classes': 'Seine Klassen',
   'questions.laboratory-number.classes.hint':
     'Eine je Zeile: die kleinste Keimzahl, dann das Wort des Labors. Die erste beginnt bei 0.',
@@ -254,11 +279,35 @@ export const questions = {
     '{load} je {unit} fällt nicht sicher in eine einzige Klasse von {laboratory}: Der Bereich berührt {names}.',
   'questions.laboratory-number.says.from': 'Grenzwerte von {laboratory}, angegeben am {day}; nachzulesen in: {source}.',
   'questions.laboratory-number.says.no-proof': 'Sie beweist keinen Befall des Volkes und schließt keinen aus.',
+  'questions.laboratory-number.says.plates.counted':
+    '{load} koloniebildende Einheiten je {unit}, mit {confidence} Sicherheit zwischen {lower} und {upper}: {colonies, plural, one {# Kolonie} other {# Kolonien}} auf {plates, plural, one {einer Platte} other {# Platten}}.',
+  'questions.laboratory-number.says.plates.below-counting-range':
+    'Etwa {load} koloniebildende Einheiten je {unit}, zwischen {lower} und {upper}: nur geschätzt, denn keine Platte erreicht die Zahl, ab der das Labor zählt ({colonies, plural, one {# Kolonie} other {# Kolonien}} auf {plates, plural, one {einer Platte} other {# Platten}}).',
+  'questions.laboratory-number.says.plates.none-grown':
+    'Auf {plates, plural, one {der Platte} other {# Platten}} ist nichts gewachsen: mit {confidence} Sicherheit sind es höchstens {upper} koloniebildende Einheiten je {unit}. Das ist nicht null.',
+  'questions.laboratory-number.says.plates.too-many-to-count':
+    'Auf allen Platten nicht zählbar viele: mindestens {lower} koloniebildende Einheiten je {unit}. Um eine höhere Verdünnung bitten.',
+  'questions.laboratory-number.says.plates.too-many-unknown':
+    'Auf allen Platten nicht zählbar viele, und die höchste Zahl, die das Labor zählt, ist nicht angegeben: Daraus folgt kein Wert. Um eine höhere Verdünnung bitten.',
+  'questions.laboratory-number.says.plates.left-out':
+    '{count, plural, one {# Platte blieb} other {# Platten blieben}} außen vor: außerhalb dessen, was das Labor zählt.',
+  'questions.laboratory-number.says.plates.limit':
+    'Eine einzige Kolonie auf allen Platten zusammen bedeutet {limit} je {unit}: Weniger zeigt sich nicht.',
+  'questions.laboratory-number.says.plates.pool':
+    'In einem Pool aus {parts} muss eine einzelne positive Probe mindestens {least} je {unit} enthalten, damit sich eine Kolonie zeigt.',
+  'questions.laboratory-number.says.plates.pool-one':
+    'Käme alles aus einer der {parts}, enthielte diese etwa {most} je {unit}.',
+  'questions.laboratory-number.says.plates.no-limits':
+    'Das ist nur eine Zahl: Grenzwerte dieses Labors sind hier nicht angegeben, und andere, nach denen man sie lesen könnte, gibt es nicht.',
   'questions.laboratory-number.says.positive':
     'Nach einem positiven Befund liegt die Wahrscheinlichkeit des Befalls zwischen {low} und {high}; davor waren es {before} bis {beforeHigh}.',
   'questions.laboratory-number.says.negative':
     'Nach einem negativen Befund liegt die Wahrscheinlichkeit des Befalls zwischen {low} und {high}; davor waren es {before} bis {beforeHigh}.',
   'questions.laboratory-number.refuses.around': 'Der Bereich muss die Keimzahl einschließen. Die drei Zahlen ansehen.',
+  'questions.laboratory-number.refuses.plates':
+    'Die Platten sind nicht lesbar. Je Zeile: Verdünnung (höchstens 1), Milliliter, Kolonien (oder „-“), etwa 1:100 0,1 37.',
+  'questions.laboratory-number.refuses.counting':
+    '„Von“ ist größer als „bis“. Beide Zahlen der Kolonien je Platte ansehen.',
   'questions.laboratory-number.refuses.classes':
     'Die Klassen lassen sich nicht lesen. Eine je Zeile, erst die Zahl, dann das Wort; die erste ab 0, jede weitere höher.',
   'questions.laboratory-number.refuses.order': 'Ein „von“ liegt über seinem „bis“. Die sechs Zahlen ansehen.',
@@ -269,11 +318,17 @@ export const questions = {
   'questions.laboratory-number.x.ml': 'Koloniebildende Einheiten je Milliliter',
   'questions.laboratory-number.x.chance': 'Wahrscheinlichkeit des Befalls',
   'questions.laboratory-number.row.load': 'Dieser Befund',
+  'questions.laboratory-number.row.plates': 'Diese Platten',
   'questions.laboratory-number.row.class': '„{name}“',
   'questions.laboratory-number.row.before': 'Vor dem Test',
   'questions.laboratory-number.row.after': 'Nach dem Befund',
   'questions.laboratory-number.takes.own-limits':
     'Es zählen nur die Grenzwerte des meldenden Labors, für sein eigenes Verfahren und seine Probenart, wie an jenem Tag angegeben.',
+  'questions.laboratory-number.takes.plates':
+    'Kolonien verteilen sich nur zufällig auf die Platten, und jede wuchs aus einer Einheit. Platten, die das Labor zählt, werden nach der Probenmenge gewichtet, die auf ihnen liegt.',
+  'questions.laboratory-number.takes.germinate':
+    'Nur ein Teil der Sporen bildet Kolonien (oft heißt es: weniger als eine von zehn, aus der Erinnerung): Gezählt sind Kolonien, nicht Sporen.',
+  'questions.laboratory-number.takes.pool': 'Die Proben eines Pools sind gleiche Teile, gut gemischt.',
   'questions.laboratory-number.takes.no-proof':
     'Keine einzelne Keimzahl zeigt die Krankheit an: Die Anzeichen am Volk entscheiden, und das Recht.',
   'questions.laboratory-number.takes.no-conversion': 'Honig, Bienen und Gemüll werden nie ineinander umgerechnet.',

@@ -302,6 +302,8 @@ export const casework = {
     '{named, plural, one {# colony is} other {# colonies are}} named one by one: no fewer can have gone.',
   'casework.refused.same-district': 'The apiary belongs to {district} already.',
   'casework.refused.note-empty': 'Write the note first.',
+  'casework.refused.limits-stated-already':
+    'These limits are written down for that day already. What is wrong there is corrected, with the reason.',
   'casework.refused.reason-missing': 'Say why.',
   'casework.refused.round-empty': 'Choose at least one apiary for the round.',
 

@@ -49,9 +49,21 @@ export const questions = {
   'questions.note.input': '{label}: {value}',
   'questions.note.no-link': 'The inputs were too long for a link; they stand above.',
   'questions.note.sources': 'Sources: {keys}',
-  'questions.limits': 'Limits kept on this desk',
-  'questions.limits.none': 'None yet. Type them as the laboratory states them; then they can be kept here.',
-  'questions.limits.keep': 'Keep these limits on this desk',
+  'questions.limits': 'Limits that laboratories stated',
+  'questions.limits.none':
+    'None written down yet. Type them as the laboratory states them; then they can be kept for every district.',
+  'questions.limits.keep': 'Keep these limits for every district',
+  'questions.limits.use': '{laboratory}: {method}, {material}, per {unit}, as stated on {day}',
+  'questions.limits.from': 'Written in: {source}. Entered by {name}, {when}.',
+  'questions.limits.corrected': 'Corrected by {name}, {when}: {reason}.',
+  'questions.limits.this-desk': 'Kept on this desk only, by an earlier version of the program:',
+  'questions.limits.share': 'Keep this one for every district',
+  'questions.limits.why': 'What you state differs from what was written down for that day. Why is it wrong?',
+  'questions.limits.correct': 'Correct what was written down',
+  'questions.limits.failed': 'The office cannot be reached, so the limits kept there are not shown.',
+  'questions.limits.not-kept': 'They could not be kept. What you stated is still here.',
+  'questions.limits.on-its-way': 'Written. They are on their way to the office.',
+  'questions.limits.at-office': 'Kept, and at the office: every district sees them.',
   'questions.takes.random':
     'Colonies are chosen as if by lot. If you open the suspicious ones first, you find more than this says.',
   'questions.takes.same-eye':
@@ -214,11 +226,20 @@ export const questions = {
     'Read by the limits of the laboratory that reported it. There are no others: none could be confirmed.',
   'questions.laboratory-number.report': 'The report says',
   'questions.laboratory-number.report.load': 'a load',
+  'questions.laboratory-number.report.plates': 'colonies counted on plates',
   'questions.laboratory-number.report.positive': 'positive',
   'questions.laboratory-number.report.negative': 'negative',
   'questions.laboratory-number.load': 'Load reported',
   'questions.laboratory-number.lower': 'From, if the report gives it',
   'questions.laboratory-number.upper': 'To, if the report gives it',
+  'questions.laboratory-number.plates': 'The plates',
+  'questions.laboratory-number.plates.hint':
+    'One a line: its dilution (1 for undiluted, 1:100 or 0.01), the millilitres spread on it, the colonies counted; “-” for too many to count.',
+  'questions.laboratory-number.suspension': 'Suspension that held the whole specimen, ml',
+  'questions.laboratory-number.amount': 'Specimen in it: grams, bees or millilitres',
+  'questions.laboratory-number.parts': 'Specimens pooled into one, if so',
+  'questions.laboratory-number.parts.hint': 'Such as samples of several hives, in equal parts.',
+  'questions.laboratory-number.confidence': 'How sure the interval is to be',
   'questions.laboratory-number.unit': 'Colony-forming units per',
   'questions.laboratory-number.unit.g': 'gram',
   'questions.laboratory-number.unit.bee': 'bee',
@@ -228,6 +249,11 @@ export const questions = {
   'questions.laboratory-number.material': 'Material, as the report names it',
   'questions.laboratory-number.statedOn': 'Its limits were stated on',
   'questions.laboratory-number.source': 'Where its limits are written',
+  'questions.laboratory-number.source.hint': 'Name no person: everybody may read it.',
+  'questions.laboratory-number.countLowest': 'Colonies on a plate it counts: from',
+  'questions.laboratory-number.countLowest.hint':
+    'Only if the laboratory states it. Without, every plate that was counted is used.',
+  'questions.laboratory-number.countHighest': 'Colonies on a plate it counts: to',
   'questions.laboratory-number.classes': 'Its classes',
   'questions.laboratory-number.classes.hint':
     'One a line: the smallest load, then the laboratory’s own word. The first starts at 0.',
@@ -247,11 +273,35 @@ export const questions = {
     '{load} per {unit} falls into no one class of {laboratory} for certain: its interval reaches into {names}.',
   'questions.laboratory-number.says.from': 'Limits stated by {laboratory} on {day}; written in: {source}.',
   'questions.laboratory-number.says.no-proof': 'It neither proves nor excludes disease in the colony.',
+  'questions.laboratory-number.says.plates.counted':
+    '{load} colony-forming units per {unit}, with {confidence} confidence between {lower} and {upper}: {colonies, plural, one {# colony} other {# colonies}} on {plates, plural, one {one plate} other {# plates}}.',
+  'questions.laboratory-number.says.plates.below-counting-range':
+    'About {load} colony-forming units per {unit}, between {lower} and {upper}: an estimate, since no plate reached the number from which the laboratory counts ({colonies, plural, one {# colony} other {# colonies}} on {plates, plural, one {one plate} other {# plates}}).',
+  'questions.laboratory-number.says.plates.none-grown':
+    'Nothing grew on {plates, plural, one {the plate} other {# plates}}: with {confidence} confidence there are at most {upper} colony-forming units per {unit}. That is not zero.',
+  'questions.laboratory-number.says.plates.too-many-to-count':
+    'Too many to count on every plate: at least {lower} colony-forming units per {unit}. Ask for a higher dilution.',
+  'questions.laboratory-number.says.plates.too-many-unknown':
+    'Too many to count on every plate, and the laboratory’s highest countable number is not stated: no figure follows. Ask for a higher dilution.',
+  'questions.laboratory-number.says.plates.left-out':
+    '{count, plural, one {# plate was} other {# plates were}} left out: outside what the laboratory counts.',
+  'questions.laboratory-number.says.plates.limit':
+    'One single colony on all plates together would mean {limit} per {unit}: less than that does not show.',
+  'questions.laboratory-number.says.plates.pool':
+    'In a pool of {parts}, one positive specimen alone must hold at least {least} per {unit} to show a single colony.',
+  'questions.laboratory-number.says.plates.pool-one':
+    'If all of it came from one of the {parts}, that one held about {most} per {unit}.',
+  'questions.laboratory-number.says.plates.no-limits':
+    'It is only a number: no limits of this laboratory are stated here, and there are no others to read it by.',
   'questions.laboratory-number.says.positive':
     'After a positive result the chance of disease is between {low} and {high}; before, it was {before} to {beforeHigh}.',
   'questions.laboratory-number.says.negative':
     'After a negative result the chance of disease is between {low} and {high}; before, it was {before} to {beforeHigh}.',
   'questions.laboratory-number.refuses.around': 'The interval must reach around the load. Look at the three numbers.',
+  'questions.laboratory-number.refuses.plates':
+    'The plates cannot be read. One a line: dilution (at most 1), millilitres, colonies (or “-”), such as 1:100 0.1 37.',
+  'questions.laboratory-number.refuses.counting':
+    'It counts “from” more than “to”. Look at both numbers of colonies on a plate.',
   'questions.laboratory-number.refuses.classes':
     'The classes cannot be read. One a line, a number and then a word; the first from 0, each next one higher.',
   'questions.laboratory-number.refuses.order': 'A “from” lies above its “to”. Look at the six numbers.',
@@ -262,11 +312,17 @@ export const questions = {
   'questions.laboratory-number.x.ml': 'Colony-forming units per millilitre',
   'questions.laboratory-number.x.chance': 'Chance of disease',
   'questions.laboratory-number.row.load': 'This report',
+  'questions.laboratory-number.row.plates': 'These plates',
   'questions.laboratory-number.row.class': '“{name}”',
   'questions.laboratory-number.row.before': 'Before the test',
   'questions.laboratory-number.row.after': 'After the result',
   'questions.laboratory-number.takes.own-limits':
     'Only the limits of the reporting laboratory count, for its own method and material, as it stated them on that day.',
+  'questions.laboratory-number.takes.plates':
+    'Colonies fall on the plates by chance alone, and each grew from one unit. Plates within what the laboratory counts are weighed by the specimen they hold.',
+  'questions.laboratory-number.takes.germinate':
+    'Only part of the spores form colonies (often put below one in ten, from memory): this counts colonies, not spores.',
+  'questions.laboratory-number.takes.pool': 'The specimens of a pool are equal parts, well mixed.',
   'questions.laboratory-number.takes.no-proof':
     'No single count marks disease: the signs in the colony decide, and the law.',
   'questions.laboratory-number.takes.no-conversion': 'Honey, bees and debris are never turned into one another.',

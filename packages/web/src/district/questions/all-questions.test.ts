@@ -6,7 +6,8 @@ import { describe, expect, it } from 'vitest';
 import { linkInNote } from '../../ui/link-in-note.ts';
 import { allQuestions } from './all-questions.ts';
 import { monthsLater } from './asked/free-since.ts';
-import { readClasses } from './asked/laboratory-number.ts';
+import { readClasses } from './asked/limits-of-laboratory.ts';
+import { readPlates } from './asked/plates.ts';
 import { spreadOver } from './asked/spread-over.ts';
 import { readAddress, type Values, writeAddress } from './inputs-in-address.ts';
 import { noteText } from './note-text.ts';
@@ -104,6 +105,45 @@ describe('answers of the office', () => {
     }
   });
 
+  it('counts plates: 12 + 15 + 9 colonies on 0.1 ml, 10 g in 20 ml are 240 per gram, limit 6.67 (worked in plate-count.ts)', () => {
+    const plates = 'report=plates&plates=1+0.1+12%0A1+0,1+15%0A1+0.1+9&suspension=20&amount=10&unit=g';
+    const [load, limit, none] = said('laboratory-number', plates);
+    // Exact Poisson limits of 36: 25.21 and 49.84 (Garwood 1936), times 20/10 and over 0.3 ml.
+    expect(load).toBe(
+      '240 colony-forming units per gram, with 95% confidence between 168 and 332: 36 colonies on 3 plates.',
+    );
+    expect(limit).toContain('6.67 per gram');
+    expect(none).toMatch(/^It is only a number/);
+    const limits = '&laboratory=L&method=culture&material=honey&source=s&statedOn=2026-01-10';
+    expect(said('laboratory-number', `${plates}${limits}&classes=0+few%0A100+some`)).toContain(
+      '240 per gram is “some” by the limits of L.',
+    );
+    expect(said('laboratory-number', `${plates}${limits}&classes=0+few%0A200+some`)[2]).toContain('few, some');
+    expect(said('laboratory-number', `${plates}&parts=5`)[2]).toContain('at least 33.33 per gram');
+  });
+
+  it('says what plates do not show: none grown is not zero, too many is a lower end, limits of counting leave plates out', () => {
+    const plates = (lines: string, more = '') =>
+      said(
+        'laboratory-number',
+        `report=plates&suspension=20&amount=10&unit=g&plates=${encodeURIComponent(lines)}${more}`,
+      );
+    // 3 colonies may have been missed (95 %, one-sided): 2.996 * 2 / 0.1 = 59.9.
+    expect(plates('1 0.1 0')[0]).toContain('at most 59.91 colony-forming units per gram. That is not zero.');
+    expect(plates('1 0.1 -')[0]).toMatch(/no figure follows/);
+    expect(plates('1:100 0.1 -', '&countLowest=10&countHighest=150')[0]).toContain('at least 300,000');
+    expect(plates('1 0.1 -\n0.1 0.1 40', '&countLowest=10&countHighest=150').slice(0, 2)).toEqual([
+      expect.stringContaining('8,000 colony-forming units per gram'),
+      '1 plate was left out: outside what the laboratory counts.',
+    ]);
+    expect(plates('1 0.1 3', '&countLowest=10&countHighest=150')[0]).toMatch(/^About 60/);
+    expect(ask('laboratory-number', 'report=plates&countLowest=10').answer.asks).toContain('countHighest');
+    for (const wrong of ['2 0.1 5', '1 0 5', '1 0.1', '1 0.1 5 6', '1 0.1 x', '1:0 0.1 5']) {
+      expect(readPlates(wrong), wrong).toBeNull();
+    }
+    expect(readPlates('10^-2 0.1 5')).toEqual(readPlates('1/100 0,1 5'));
+  });
+
   it('brings a positive result at 1 % prevalence with Sp 99 % to about 50 % (LAMP23 with Sp 0.99: 49.8 %)', () => {
     const { answer } = ask(
       'laboratory-number',
@@ -170,7 +210,11 @@ describe('every question', () => {
             return [name, field.start === null ? fc.option(option, { freq: 8 }) : option];
           }
           if (field.kind === 'day') return [name, fc.constantFrom('', '2026-05-04')];
-          if (field.kind === 'lines') return [name, fc.constantFrom('', '0 few', '0 few\n50 many', 'few')];
+          if (field.kind === 'lines')
+            return [
+              name,
+              fc.constantFrom('', '0 few', '0 few\n50 many', 'few', '1 0.1 12\n1:10 0.1 2', '1 0.1 0', '1 1 -'),
+            ];
           return [name, fc.constantFrom('', 'a text')];
         }),
       ),

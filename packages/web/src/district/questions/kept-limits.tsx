@@ -1,13 +1,24 @@
-import { useEffect, useState } from 'react';
+import {
+  correctLimits,
+  sameLimits,
+  sameStatement,
+  standingLimits,
+  stateLimits,
+} from '@combside/casework/laboratory/limits';
+import type { Laboratories } from '@combside/contract/laboratories';
+import type { LaboratoryState } from '@combside/record/states';
+import { useEffect, useId, useState } from 'react';
 import type { Session } from '../../app/session.ts';
 import { Button } from '../../ui/button.tsx';
+import { Refusal } from '../../ui/refusal.tsx';
 import { sayId } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
+import { useWriting } from '../register/use-writing.ts';
+import { deskTimeZone } from '../time-zone.ts';
 import { useDeskDevice } from '../use-desk-device.ts';
-import { limitFields, readClasses } from './asked/laboratory-number.ts';
+import { useAsked } from '../use-office.ts';
 import type { Value, Values } from './inputs-in-address.ts';
-
-const prefix = 'laboratory-limits/';
+import { fieldsOf, limitsIn } from './limits-in-fields.ts';
 
 interface KeptLimitsProps {
   readonly session: Session;
@@ -15,39 +26,171 @@ interface KeptLimitsProps {
   readonly onUse: (limits: Readonly<Record<string, Value>>) => void;
 }
 
-/** The limits laboratories stated, kept on this desk as they were typed: by whom, when, where it is written. */
+/** The limits laboratories stated, kept for every district: what, from which day, written where, entered by whom. */
 export function KeptLimits({ session, values, onUse }: KeptLimitsProps) {
   const words = useWords();
-  const { device } = useDeskDevice(session);
-  const [kept, setKept] = useState<readonly (readonly [string, Values])[]>([]);
-  const read = async () => {
-    if (device) setKept(Object.entries(await device.drafts.all(prefix)) as [string, Values][]);
+  const writing = useWriting(session);
+  const { answer, state, again } = useAsked<Laboratories>(
+    '/api/laboratories',
+    (event) => event.about.type === 'laboratory',
+  );
+  const [older, forgetOlder] = useDeskLimits(session);
+  const mine = limitsIn(values);
+  const standing = answer ? standingLimits(answer.laboratories as unknown as LaboratoryState[]) : [];
+  const same = mine === null ? undefined : standing.find((one) => sameStatement(one.limits.body, mine));
+  const busy = ['opening', 'no store', 'writing'].includes(writing.state);
+  const nameOf = (person: string) =>
+    answer?.people.find((one) => one.person === person)?.name ?? words.say('always.not-known');
+  const keep = async (limits: NonNullable<typeof mine>) => {
+    const written = await writing.write(stateLimits({ limits, standing, newLaboratory: writing.newId() }), []);
+    if (written) again();
+    return written;
   };
-  // biome-ignore lint/correctness/useExhaustiveDependencies: read once the store is open, and after each change
-  useEffect(() => void read(), [device]);
-  const mine = Object.fromEntries(limitFields.map((name) => [name, values[name] ?? null]));
-  const whole = limitFields.every((name) => mine[name]) && readClasses(String(mine.classes)) !== null;
-  // Dated limits stand beside older ones of the same laboratory; nothing stated is ever written over by a later day.
-  const key = [mine.laboratory, mine.method, mine.material, mine.unit, mine.statedOn].join(' · ');
-  const known = kept.some(([name]) => name === key);
+  // What an earlier program kept on this desk alone, as far as the record does not hold the same by now.
+  const alone = older.filter(({ limits }) => !standing.some((one) => sameLimits(one.limits.body, limits)));
   return (
     <section className="stack close" aria-label={sayId(words, 'questions.limits')}>
       <h3>{sayId(words, 'questions.limits')}</h3>
-      {kept.length === 0 && <p className="quiet">{sayId(words, 'questions.limits.none')}</p>}
-      <ul className="stack close">
-        {kept.map(([name, limits]) => (
-          <li key={name}>
-            <Button look="wide" onClick={() => onUse(limits as Record<string, Value>)}>
-              {name}
+      {state === 'failed' && <p className="caution">{sayId(words, 'questions.limits.failed')}</p>}
+      {answer && standing.length === 0 && <p className="quiet">{sayId(words, 'questions.limits.none')}</p>}
+      <ul className="rows">
+        {standing.map(({ limits: { body, written, corrections } }) => (
+          <li key={written.entry} className="stack close">
+            <Button look="wide" onClick={() => onUse(fieldsOf(body))}>
+              {sayId(words, 'questions.limits.use', {
+                laboratory: body.laboratory,
+                method: body.method,
+                material: body.material,
+                unit: sayId(words, `questions.laboratory-number.unit.${body.unit}`),
+                day: words.day(body.statedOn),
+              })}
             </Button>
+            <p className="quiet">
+              {sayId(words, 'questions.limits.from', {
+                source: body.source,
+                name: nameOf(written.by),
+                when: words.dayOf(written.at, deskTimeZone),
+              })}
+              {corrections.map((one) => (
+                <span key={one.written.entry}>
+                  {' '}
+                  {sayId(words, 'questions.limits.corrected', {
+                    name: nameOf(one.written.by),
+                    when: words.dayOf(one.written.at, deskTimeZone),
+                    reason: one.reason,
+                  })}
+                </span>
+              ))}
+            </p>
           </li>
         ))}
       </ul>
-      {whole && !known && device && (
-        <Button onClick={() => void device.drafts.save(prefix + key, mine).then(read)}>
+      {alone.length > 0 && (
+        <div className="stack close">
+          <p>{sayId(words, 'questions.limits.this-desk')}</p>
+          <ul className="rows">
+            {alone.map(({ key, limits }) => (
+              <li key={key} className="stack close">
+                <Button look="wide" onClick={() => onUse(fieldsOf(limits))}>
+                  {key}
+                </Button>
+                <Button
+                  disabled={busy || !answer}
+                  onClick={() => void keep(limits).then((kept) => kept && forgetOlder(key))}
+                >
+                  {sayId(words, 'questions.limits.share')}
+                </Button>
+              </li>
+            ))}
+          </ul>
+        </div>
+      )}
+      {mine && answer && !same && (
+        <Button disabled={busy} onClick={() => void keep(mine)}>
           {sayId(words, 'questions.limits.keep')}
         </Button>
       )}
+      {mine && same && !sameLimits(same.limits.body, mine) && (
+        <Correct
+          disabled={busy}
+          onCorrect={async (reason) => {
+            const act = correctLimits({ wrong: same, limits: mine, reason });
+            if (await writing.write(act, [{ type: 'laboratory', id: same.laboratory }])) again();
+          }}
+        />
+      )}
+      {writing.refusal && <Refusal refusal={writing.refusal} />}
+      {writing.state === 'no store' && <p className="caution">{sayId(words, 'questions.keep.no-store')}</p>}
+      {writing.state === 'failed' && (
+        <p className="caution" role="alert">
+          {sayId(words, 'questions.limits.not-kept')}
+        </p>
+      )}
+      <p role="status">
+        {writing.state === 'written' && sayId(words, 'questions.limits.on-its-way')}
+        {writing.state === 'at office' && sayId(words, 'questions.limits.at-office')}
+      </p>
     </section>
   );
+}
+
+/** What is stated differs from what was written down for the same day: then that was wrong, and why is asked for. */
+function Correct({
+  disabled,
+  onCorrect,
+}: {
+  readonly disabled: boolean;
+  readonly onCorrect: (reason: string) => Promise<void>;
+}) {
+  const words = useWords();
+  const id = useId();
+  const [reason, setReason] = useState('');
+  return (
+    <div className="stack close">
+      <label htmlFor={id}>{sayId(words, 'questions.limits.why')}</label>
+      <input
+        id={id}
+        className="text-input"
+        maxLength={500}
+        value={reason}
+        onChange={(event) => setReason(event.target.value)}
+      />
+      <Button disabled={disabled || reason.trim() === ''} onClick={() => void onCorrect(reason)}>
+        {sayId(words, 'questions.limits.correct')}
+      </Button>
+    </div>
+  );
+}
+
+interface DeskLimits {
+  readonly key: string;
+  readonly limits: NonNullable<ReturnType<typeof limitsIn>>;
+}
+
+/** Where earlier programs kept limits: in the drafts of one desk. They stay until they stand in the record. */
+const prefix = 'laboratory-limits/';
+
+function useDeskLimits(session: Session): readonly [readonly DeskLimits[], (key: string) => void] {
+  const { device } = useDeskDevice(session);
+  const [kept, setKept] = useState<readonly DeskLimits[]>([]);
+  useEffect(() => {
+    let left = false;
+    void device?.drafts.all(prefix).then((drafts) => {
+      if (left) return;
+      setKept(
+        Object.entries(drafts).flatMap(([key, values]) => {
+          const limits = limitsIn(values as Values);
+          return limits ? [{ key, limits }] : [];
+        }),
+      );
+    });
+    return () => {
+      left = true;
+    };
+  }, [device]);
+  const forget = (key: string) => {
+    setKept((before) => before.filter((one) => one.key !== key));
+    void device?.drafts.remove(prefix + key);
+  };
+  return [kept, forget];
 }

@@ -84,7 +84,7 @@ export function QuestionPage({ question, session }: { readonly question: Questio
               />
             ) : null;
           })}
-          {question.id === 'laboratory-number' && values.report === 'load' && (
+          {question.id === 'laboratory-number' && (values.report === 'load' || values.report === 'plates') && (
             <KeptLimits session={session} values={values} onUse={set} />
           )}
         </form>

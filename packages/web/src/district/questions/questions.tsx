@@ -17,7 +17,7 @@ interface QuestionsProps {
 /** The figures of the office, each as a question. */
 export default function Questions({ session, language, asked }: QuestionsProps) {
   return (
-    <SpeaksWords language={language} rooms={['always', 'district', 'questions', 'disposal']}>
+    <SpeaksWords language={language} rooms={['always', 'district', 'questions', 'disposal', 'casework']}>
       <Asked session={session} asked={asked} />
     </SpeaksWords>
   );

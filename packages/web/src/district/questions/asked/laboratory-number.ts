@@ -1,12 +1,16 @@
-import { DomainError } from '@combside/science/distributions/domain';
-import { type LaboratoryLimits, type LoadClass, meaningOfLoad } from '@combside/science/laboratory/laboratory-limits';
 import { meaningOfResult } from '@combside/science/laboratory/meaning-of-result';
-import { type Answer, answered, type Figure, question, say, unstated } from '../question.ts';
-import { askedShare } from './shared-fields.ts';
+import { plateCount } from '@combside/science/laboratory/plate-count';
+import { loadInPool } from '@combside/science/laboratory/pooled-load';
+import { type Answer, answered, type Figure, question, type Said, say, unstated } from '../question.ts';
+import { byLimits, type LoadRead, loadSaid, type StatedLimits } from './limits-of-laboratory.ts';
+import { readPlates } from './plates.ts';
+import { askedShare, confidence } from './shared-fields.ts';
 
-const reports = ['load', 'positive', 'negative'] as const;
+const reports = ['load', 'plates', 'positive', 'negative'] as const;
 const units = ['g', 'bee', 'ml'] as const;
 const load = { kind: 'number', shown: 'number', from: 0, to: 1e12, step: 0.01, slideTo: null, start: null } as const;
+const amount = { ...load, from: 0.001, to: 1e6, step: 0.001 } as const;
+const counted = { ...load, to: 10_000, step: 1, optional: true } as const;
 const text = { kind: 'text', start: '' } as const;
 const bands = [
   'priorLow',
@@ -17,8 +21,15 @@ const bands = [
   'specificityHigh',
 ] as const;
 
-/** The fields that hold a laboratory's own limits: what is kept for the next report of the same laboratory. */
-export const limitFields = ['laboratory', 'method', 'material', 'unit', 'statedOn', 'source', 'classes'] as const;
+/** The fields that hold a laboratory's own limits. */
+const limitFields = ['laboratory', 'method', 'material', 'statedOn', 'source', 'classes'] as const;
+const countFields = ['countLowest', 'countHighest'] as const;
+
+const takes = {
+  ownLimits: 'laboratory-number.takes.own-limits',
+  noProof: 'laboratory-number.takes.no-proof',
+  noConversion: 'laboratory-number.takes.no-conversion',
+};
 
 /** What does this laboratory number mean? */
 export const laboratoryNumber = question({
@@ -28,6 +39,11 @@ export const laboratoryNumber = question({
     load,
     lower: { ...load, optional: true },
     upper: { ...load, optional: true },
+    plates: { kind: 'lines', start: '' },
+    suspension: amount,
+    amount,
+    parts: { ...load, from: 1, to: 1000, step: 1, optional: true },
+    confidence,
     unit: { kind: 'choice', options: units, start: null },
     laboratory: text,
     method: text,
@@ -35,6 +51,8 @@ export const laboratoryNumber = question({
     statedOn: { kind: 'day', start: '' },
     source: text,
     classes: { kind: 'lines', start: '' },
+    countLowest: counted,
+    countHighest: { ...counted, from: 1 },
     priorLow: askedShare,
     priorHigh: askedShare,
     sensitivityLow: askedShare,
@@ -42,99 +60,135 @@ export const laboratoryNumber = question({
     specificityLow: askedShare,
     specificityHigh: askedShare,
   },
-  inSight: ({ report }) =>
-    report === 'load' ? ['report', 'load', 'lower', 'upper', ...limitFields] : ['report', ...bands],
+  inSight: ({ report }) => {
+    if (report === 'load') return ['report', 'load', 'lower', 'upper', 'unit', ...limitFields, ...countFields];
+    if (report === 'plates') {
+      const plates = ['plates', 'suspension', 'amount', 'unit', 'parts', 'confidence'] as const;
+      return ['report', ...plates, ...countFields, ...limitFields];
+    }
+    return ['report', ...bands];
+  },
   answer(stated) {
-    if (stated.report !== 'load') return ofResult(stated.report, stated);
-    const { load, lower, upper, unit, method, material } = stated;
-    const takes = [
-      'laboratory-number.takes.own-limits',
-      'laboratory-number.takes.no-proof',
-      'laboratory-number.takes.no-conversion',
-    ];
-    const sources = ['STE20'] as const;
-    const asks = unstated({ load, unit, material, method });
-    if (load === null || unit === null || asks.length > 0) return answered({ asks, takes, sources });
-    if ((lower !== null && lower > load) || (upper !== null && upper < load)) {
-      return answered({ refuses: say('laboratory-number.refuses.around'), takes, sources });
-    }
-    const stored = {
-      laboratory: stated.laboratory,
-      statedOn: stated.statedOn,
-      source: stated.source,
-      classes: stated.classes,
-    };
-    const missing = unstated(stored);
-    // Nothing said of limits: then there are none. Half of them: the rest is asked for, never filled in.
-    const none = missing.length === Object.keys(stored).length;
-    if (!none && missing.length > 0) return answered({ asks: missing, takes, sources });
-    const classes = none ? [] : readClasses(stated.classes);
-    if (classes === null) return answered({ refuses: say('laboratory-number.refuses.classes'), takes, sources });
-    const limits: LaboratoryLimits | null = none ? null : { ...stored, method, material, unit, classes };
-    const values = { load: { number: load, decimals: 2 }, unit: { word: `laboratory-number.unit.${unit}` }, material };
-    const figure: Figure = {
-      kind: 'bands',
-      x: { label: `laboratory-number.x.${unit}`, shown: 'number' },
-      from: 0,
-      to: null,
-      scale: 'logarithmic from zero',
-      rows: [
-        { label: say('laboratory-number.row.load'), low: lower ?? load, value: load, high: upper ?? load },
-        ...classes.map((one, i) => ({
-          label: say('laboratory-number.row.class', { name: one.name }),
-          low: one.from,
-          value: null,
-          high: classes[i + 1]?.from ?? null,
-        })),
-      ],
-    };
-    try {
-      const found = meaningOfLoad({ load, lower, upper, unit, material, method, limits });
-      const last = say('laboratory-number.says.no-proof');
-      if (found.outcome === 'no limits stored') {
-        return answered({ said: [say('laboratory-number.says.no-limits', values), last], figure, takes, sources });
-      }
-      const from = { laboratory: stated.laboratory, day: { day: stated.statedOn }, source: stated.source };
-      return answered({
-        said: [
-          found.outcome === 'classed'
-            ? say('laboratory-number.says.classed', {
-                ...values,
-                name: found.className ?? '',
-                laboratory: stated.laboratory,
-              })
-            : say('laboratory-number.says.not-certain', {
-                ...values,
-                names: found.possibleClasses.join(', '),
-                laboratory: stated.laboratory,
-              }),
-          say('laboratory-number.says.from', from),
-          last,
-        ],
-        figure,
-        takes,
-        sources,
-      });
-    } catch (failure) {
-      if (!(failure instanceof DomainError)) throw failure;
-      return answered({ refuses: say('laboratory-number.refuses.classes'), takes, sources });
-    }
+    if (stated.report === 'load') return ofLoad(stated);
+    if (stated.report === 'plates') return ofPlates(stated);
+    return ofResult(stated.report, stated);
   },
 });
 
-/** One class a line: the smallest load in it, then its name. Null when a line reads otherwise. */
-export function readClasses(lines: string): LoadClass[] | null {
-  const classes: LoadClass[] = [];
-  for (const line of lines
-    .split('\n')
-    .map((one) => one.trim())
-    .filter(Boolean)) {
-    const parts = /^(\d+(?:[.,]\d+)?)\s+(\S.*)$/.exec(line);
-    if (!parts) return null;
-    const [, from, name] = parts as unknown as [string, string, string];
-    classes.push({ from: Number(from.replace(',', '.')), name });
+interface StatedLoad extends StatedLimits {
+  readonly load: number | null;
+  readonly lower: number | null;
+  readonly upper: number | null;
+  readonly unit: LoadRead['unit'] | null;
+}
+
+function ofLoad(stated: StatedLoad): Answer {
+  const { load, lower, upper, unit, method, material } = stated;
+  const parts = { takes: Object.values(takes), sources: ['STE20'] } as const;
+  const asks = unstated({ load, unit, material, method });
+  if (load === null || unit === null || asks.length > 0) return answered({ asks, ...parts });
+  if ((lower !== null && lower > load) || (upper !== null && upper < load)) {
+    return answered({ refuses: say('laboratory-number.refuses.around'), ...parts });
   }
-  return classes.length === 0 ? null : classes;
+  const values = { load: loadSaid(load), unit: { word: `laboratory-number.unit.${unit}` }, material };
+  const meant = byLimits({ load, lower, upper, unit }, stated, [say('laboratory-number.says.no-limits', values)]);
+  if ('asks' in meant) return answered({ asks: meant.asks, ...parts });
+  if ('refuses' in meant) return answered({ refuses: meant.refuses, ...parts });
+  const row = { label: say('laboratory-number.row.load'), low: lower ?? load, value: load, high: upper ?? load };
+  return answered({
+    said: [...meant.said, say('laboratory-number.says.no-proof')],
+    figure: figureOf(unit, [row, ...meant.rows]),
+    ...parts,
+  });
+}
+
+function figureOf(unit: LoadRead['unit'], rows: Extract<Figure, { kind: 'bands' }>['rows']): Figure {
+  const x = { label: `laboratory-number.x.${unit}`, shown: 'number' } as const;
+  return { kind: 'bands', x, from: 0, to: null, scale: 'logarithmic from zero', rows };
+}
+
+interface StatedPlates extends StatedLimits {
+  readonly plates: string;
+  readonly suspension: number | null;
+  readonly amount: number | null;
+  readonly parts: number | null;
+  readonly confidence: number;
+  readonly unit: LoadRead['unit'] | null;
+  readonly countLowest: number | null;
+  readonly countHighest: number | null;
+}
+
+/** From plates to a load, and what the laboratory's limits make of it. */
+function ofPlates(stated: StatedPlates): Answer {
+  const { suspension, amount, unit, confidence, parts, countLowest, countHighest } = stated;
+  const shared = {
+    takes: [
+      'laboratory-number.takes.plates',
+      'laboratory-number.takes.germinate',
+      ...(parts === null ? [] : ['laboratory-number.takes.pool']),
+      ...Object.values(takes),
+    ],
+    sources: ['ISO7218', 'GARWOOD36', 'STE20'],
+  } as const;
+  const half = (countLowest === null) !== (countHighest === null);
+  const asks = [
+    ...unstated({ plates: stated.plates.trim(), suspension, amount, unit }),
+    ...(half ? unstated({ countLowest, countHighest }) : []),
+  ];
+  if (suspension === null || amount === null || unit === null || asks.length > 0) return answered({ asks, ...shared });
+  const plates = readPlates(stated.plates);
+  if (plates === null) return answered({ refuses: say('laboratory-number.refuses.plates'), ...shared });
+  if (countLowest !== null && countHighest !== null && countLowest > countHighest) {
+    return answered({ refuses: say('laboratory-number.refuses.counting'), ...shared });
+  }
+  const countable =
+    countLowest === null || countHighest === null ? null : { lowest: countLowest, highest: countHighest };
+  const found = plateCount({ plates, suspensionMillilitres: suspension, amount, unit, countable, confidence });
+  const word = { word: `laboratory-number.unit.${unit}` };
+  const values = {
+    unit: word,
+    colonies: found.coloniesCounted,
+    plates: found.used.length,
+    confidence: { share: confidence },
+    load: loadSaid(found.load ?? 0),
+    lower: loadSaid(found.lower ?? 0),
+    upper: loadSaid(found.upper ?? 0),
+  };
+  const said: Said[] = [
+    found.reading === 'too many to count' && found.lower === null
+      ? say('laboratory-number.says.plates.too-many-unknown')
+      : say(`laboratory-number.says.plates.${found.reading.replaceAll(' ', '-')}`, values),
+  ];
+  if (found.reading !== 'too many to count' && found.leftOut.length > 0) {
+    said.push(say('laboratory-number.says.plates.left-out', { count: found.leftOut.length }));
+  }
+  said.push(say('laboratory-number.says.plates.limit', { limit: loadSaid(found.detectionLimit), unit: word }));
+  if (parts !== null && parts > 1) {
+    const pool = loadInPool({ load: found.load ?? 0, parts, detectionLimit: found.detectionLimit });
+    said.push(say('laboratory-number.says.plates.pool', { parts, least: loadSaid(pool.leastLoadCaught), unit: word }));
+    if (found.load) {
+      said.push(
+        say('laboratory-number.says.plates.pool-one', { parts, most: loadSaid(found.load * parts), unit: word }),
+      );
+    }
+  }
+  const none = say('laboratory-number.says.plates.no-limits');
+  const read = { load: found.load ?? found.lower ?? 0, lower: found.lower, upper: found.upper, unit };
+  // Too many to count is no number that a class could be read from.
+  const meant = found.load === null ? { said: [], rows: [] } : byLimits(read, stated, [none]);
+  if ('asks' in meant) return answered({ said, asks: meant.asks, ...shared });
+  if ('refuses' in meant) return answered({ refuses: meant.refuses, ...shared });
+  const row = {
+    label: say('laboratory-number.row.plates'),
+    low: found.lower ?? 0,
+    value: found.load,
+    high: found.upper,
+  };
+  return answered({
+    said: [...said, ...meant.said, say('laboratory-number.says.no-proof')],
+    figure: found.lower === null ? null : figureOf(unit, [row, ...meant.rows]),
+    ...shared,
+  });
 }
 
 function ofResult(
