@@ -253,6 +253,31 @@ test('an inspector examines an apiary without a network, and the office sees it 
   await expect(page.getByText(/^Handed over at/)).toBeVisible();
   await expect(page.getByText(/entries wait for a network|no signal/).first()).toBeVisible();
 
+  // A colony is corrected after the paper was given: both screens say that it is older, and the new one says what it
+  // replaces.
+  await page.goto(page.url().replace(/result$/, 'walk'));
+  await page.getByRole('button', { name: /^Colony 5 / }).click();
+  await page.getByRole('link', { name: 'Correct this record' }).click();
+  await choose(page, 'Torch');
+  await page.getByRole('button', { name: 'Why it is corrected' }).click();
+  await choose(page, 'Forgot to enter it');
+  await page.getByRole('button', { name: 'Write the correction' }).click();
+  await expect(page.getByText(/^The result handed over on .* is older than this record\.$/)).toBeVisible({
+    timeout: 30_000,
+  });
+  await picture(page, 'corrected-after-handing-over');
+  await expectNoAxeViolations(page);
+  await page.getByRole('link', { name: 'To the written result' }).click();
+  await expect(page.getByText(/The paper in hand is older than the record/)).toBeVisible();
+  await expect(page.getByRole('article')).toContainText('Result no. 2, corrected. It replaces the result handed over');
+  await picture(page, 'result-outdated');
+  await expectNoAxeViolations(page);
+  await choose(page, 'Read out');
+  await page.getByRole('button', { name: 'Handed over', exact: true }).click();
+  await expect(page.getByText(/^Handed over at/)).toBeVisible();
+  await expect(page.getByText(/The paper in hand is older than the record/)).toBeHidden();
+  await expect(page.getByRole('article')).toContainText('Result no. 2, corrected.');
+
   // Network again: the office sees it, without anybody pressing anything.
   await server.startAgain();
   await context.setOffline(false);

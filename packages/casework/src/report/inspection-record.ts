@@ -3,6 +3,7 @@ import type { ExaminationBody } from '@combside/record/kinds/examination';
 import type { HandoverBody } from '@combside/record/kinds/handover';
 import type { Values } from '../act.ts';
 import type { ResultWord } from '../examine/vocabulary.ts';
+import type { Issue } from './issue.ts';
 
 /*
  * The written result of one visit, as facts: what a paper or a screen turns into words and hands over. It holds nothing
@@ -59,10 +60,12 @@ export interface InspectionRecord {
   /** What is still open, and what comes next, in plain sentences. */
   readonly stillOpen: readonly Sentence[];
   readonly nextSteps: readonly Sentence[];
+  /** Not part of the fingerprint: the same content is the same issue. */
+  readonly issue: Issue;
   readonly proof: {
     /** Ids of the entries the result rests on. */
     readonly entries: readonly string[];
-    /** SHA-256 of this record without `proof.contentHash` and `signatures`, in canonical form (RFC 8785). */
+    /** SHA-256 of this record without `issue`, `proof.contentHash` and `signatures`, in canonical form (RFC 8785). */
     readonly contentHash: string;
   };
   readonly signatures: readonly Signature[];

@@ -8,6 +8,7 @@ import { whatIsOpen } from '../examine/end-visit.ts';
 import { type ResultWord, resultWords } from '../examine/vocabulary.ts';
 import { assessmentAt, examinationAt, type WalkedColony, walk } from '../examine/walk.ts';
 import type { ColonyRecord, InspectionRecord, Sentence, Signature } from './inspection-record.ts';
+import { issueOf } from './issue.ts';
 import { nextSteps } from './next-steps.ts';
 
 export interface RecordInput {
@@ -98,13 +99,19 @@ export async function makeInspectionRecord(input: RecordInput, hasher: Hasher): 
     nextSteps: nextSteps(walked, input.colonies, id, input.pack),
   };
   const entries = entriesBehind(input, id);
-  const bytes = await hasher.sha256(canonicalBytes({ ...unsigned, proof: { entries } }));
+  const contentHash = hexadecimal(await hasher.sha256(canonicalBytes({ ...unsigned, proof: { entries } })));
+  const issue = issueOf(input.visit, input.colonies, contentHash);
+  // Who signed the issue that this one replaces has not signed this one.
+  const received = input.visit.handovers.filter(
+    ({ body }) => issue.handedOver && body.handedOverAt > (issue.replaces ?? ''),
+  );
   return {
     ...unsigned,
-    proof: { entries, contentHash: hexadecimal(bytes) },
+    issue,
+    proof: { entries, contentHash },
     signatures: [
       ...(input.inspectorSignature ? [input.inspectorSignature] : []),
-      ...input.visit.handovers.map(
+      ...received.map(
         ({ body }): Signature => ({
           as: 'receiver',
           name: body.receiver,

@@ -191,6 +191,23 @@ test('a word of a newer version stands on the paper as it was written', async ()
   expect(text).toContain('Draft: the visit has not ended');
 });
 
+test('a corrected result says on paper and on the screen which one it replaces; the first says nothing', async () => {
+  const record: InspectionRecord = {
+    ...inventedVisitOfOne,
+    issue: { number: 2, replaces: '2027-05-04T10:10:00.000Z', handedOver: false },
+  };
+  const said = {
+    en: 'Result no. 2, corrected. It replaces the result handed over on ',
+    de: 'Ergebnis Nr. 2, berichtigt. Es ersetzt das am ',
+  };
+  for (const language of ['en', 'de'] as const) {
+    expect(readingText(await lay(record, language))).toContain(said[language]);
+    expect(spokenShortForm(record, words[language]).replaces).toContain(said[language]);
+    expect(readingText(await lay(inventedVisitOfOne, language))).not.toContain(said[language].slice(0, 12));
+  }
+  expect(spokenShortForm(inventedVisitOfOne, words.en).replaces).toBeNull();
+});
+
 test('long remarks and hundreds of colonies still find their pages', async () => {
   const record: InspectionRecord = {
     ...inventedVisitOfOne,

@@ -18,6 +18,7 @@ import {
   markOfResult,
   type PaperWords,
   placeWords,
+  replacesWords,
   sentence,
   signName,
   whenWords,
@@ -63,6 +64,7 @@ export function inspectionPaper(record: InspectionRecord, words: PaperWords): Pa
 
 function head(record: InspectionRecord, words: PaperWords): Block[] {
   const summary = summaryOf(record, words);
+  const replaces = replacesWords(words, record);
   const place = [record.authority, record.district].filter(Boolean).join(' · ');
   return [
     ...(place ? [{ kind: 'paragraph', text: place, size: 'small' } as const] : []),
@@ -75,6 +77,7 @@ function head(record: InspectionRecord, words: PaperWords): Block[] {
     ...(record.invented
       ? [{ kind: 'paragraph', text: [{ text: words.say('papers.invented'), bold: true }] } as const]
       : []),
+    ...(replaces ? [{ kind: 'paragraph', text: [{ text: replaces, bold: true }] } as const] : []),
     ...(record.visit.endedAt === null
       ? [{ kind: 'paragraph', text: [{ text: words.say('papers.draft'), bold: true }] } as const]
       : []),

@@ -201,6 +201,7 @@ function record(colonies: readonly ColonyRecord[], more: Partial<InspectionRecor
       { id: 'casework.next.law-first', values: {} },
     ],
     proof: { entries: colonies.map((_, index) => id(index + 20)), contentHash: hash(5) },
+    issue: { number: 1, replaces: null, handedOver: false },
     signatures: [],
     ...more,
   };

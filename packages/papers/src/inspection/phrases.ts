@@ -22,6 +22,13 @@ export function isSuspect(colony: ColonyRecord): boolean {
   return colony.result === 'suspect' || colony.result === 'remains suspect';
 }
 
+/** What a corrected result says of the one before it; nothing on the first. */
+export function replacesWords(words: PaperWords, record: InspectionRecord): string | null {
+  const { number, replaces } = record.issue;
+  if (replaces === null) return null;
+  return words.say('papers.inspection.replaces', { number, when: words.dayAndTime(replaces, record.visit.timeZone) });
+}
+
 /** A text with its first letter large, to stand at the beginning of a line or cell. */
 export function capital(text: string): string {
   const [first = '', ...rest] = text;

@@ -1,7 +1,7 @@
 import type { InspectionRecord } from '@combside/casework/report/inspection-record';
 import type { ColonyState } from '../drawings/state-mark.ts';
 import { cautionWords } from './cautions.ts';
-import { capital, markOfResult, type PaperWords, sentence, whenWords } from './phrases.ts';
+import { capital, markOfResult, type PaperWords, replacesWords, sentence, whenWords } from './phrases.ts';
 import { stillOpenWords } from './still-open.ts';
 import { summaryOf } from './summary.ts';
 
@@ -11,6 +11,8 @@ export interface SpokenShortForm {
   /** Apiary, day and time. */
   readonly place: string;
   readonly when: string;
+  /** Which earlier result this one replaces; null on the first. */
+  readonly replaces: string | null;
   readonly mark: ColonyState | null;
   readonly summary: readonly string[];
   readonly whatItSays: string;
@@ -28,6 +30,7 @@ export function spokenShortForm(record: InspectionRecord, words: PaperWords): Sp
     title: words.say('papers.inspection.title'),
     place: record.apiary.name,
     when: whenWords(words, record.visit),
+    replaces: replacesWords(words, record),
     mark: summary.mark,
     summary: summary.sentences,
     whatItSays: words.say('papers.inspection.what-it-says'),

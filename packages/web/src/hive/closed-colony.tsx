@@ -22,11 +22,14 @@ export function ClosedColony({
   colony,
   visit,
   where,
+  outdated,
 }: {
   readonly colony: ColonyState;
   readonly visit: string;
   /** Name of the apiary. */
   readonly where: string;
+  /** When the result was handed over that a correction here has made old; null where there is none. */
+  readonly outdated: string | null;
 }) {
   const words = useWords();
   const field = useField();
@@ -61,6 +64,14 @@ export function ClosedColony({
         </>
       }
     >
+      {outdated !== null && (
+        <div className="caution stack close">
+          <p>{words.say('hive.result.outdated-here', { time: words.dayAndTime(outdated, field.timeZone) })}</p>
+          <Link className="button" href={`/visit/${visit}/result`}>
+            {words.say('hive.result.to-result')}
+          </Link>
+        </div>
+      )}
       <p className="large-words begins">{sayId(words, `casework.result.${assessed?.body.result ?? 'not judged'}`)}</p>
       {assessed && assessed.body.suspected.length > 0 && (
         <p>{words.list(assessed.body.suspected.map((one) => sayId(words, `signs.condition.${one}.name`)))}</p>

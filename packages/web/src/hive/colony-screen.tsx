@@ -5,6 +5,7 @@ import type { Closing } from '@combside/casework/examine/close-colony';
 import { unfinishedTests } from '@combside/casework/examine/draft';
 import { tapsFromExamination } from '@combside/casework/examine/taps-from-examination';
 import { examinationAt } from '@combside/casework/examine/walk';
+import { outdatedSince } from '@combside/casework/report/issue';
 import type { Pack } from '@combside/law/pack';
 import type { CircumstancesKnown } from '@combside/record/kinds/assessment';
 import type { ColonyState } from '@combside/record/states';
@@ -65,7 +66,14 @@ export function ColonyScreen({ visit, colony, view }: ColonyScreenProps) {
     );
   }
   if (examinationAt(state, visit) && known.drafts[colony] === undefined) {
-    return <ClosedColony colony={state} visit={visit} where={known.apiary.apiary.current?.body.name ?? ''} />;
+    return (
+      <ClosedColony
+        colony={state}
+        visit={visit}
+        where={known.apiary.apiary.current?.body.name ?? ''}
+        outdated={outdatedSince(known.visit, [state])}
+      />
+    );
   }
   return <OpenColony known={known} colony={state} view={view} />;
 }

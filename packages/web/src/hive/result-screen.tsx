@@ -57,7 +57,8 @@ function Result({ known, keeper }: { readonly known: VisitInHand; readonly keepe
   }
 
   const spoken = spokenShortForm(record, paperWords);
-  const handed = known.visit.handovers.at(-1);
+  const { issue } = record;
+  const handed = issue.handedOver ? known.visit.handovers.at(-1) : null;
   const keep = async () => {
     const act = handOver({
       visit: known.visit,
@@ -72,6 +73,9 @@ function Result({ known, keeper }: { readonly known: VisitInHand; readonly keepe
       return;
     }
     await field.book.write(act.proposals);
+    // A signature is given for what was read; a corrected result asks for its own.
+    setHow(null);
+    setSignature('');
     void field.sync.run();
   };
 
@@ -85,13 +89,23 @@ function Result({ known, keeper }: { readonly known: VisitInHand; readonly keepe
         </Link>
       }
     >
-      <PaperButtons record={record} />
+      {issue.replaces !== null && !issue.handedOver && (
+        <p className="caution">
+          {words.say('hive.result.outdated', { time: words.dayAndTime(issue.replaces, field.timeZone) })}
+        </p>
+      )}
+      <PaperButtons key={record.proof.contentHash} record={record} />
       <article className="stack large-words" aria-label={words.say('hive.result.large')}>
         <p>
           <strong>{spoken.place}</strong>
           <br />
           {spoken.when}
         </p>
+        {spoken.replaces && (
+          <p>
+            <strong>{spoken.replaces}</strong>
+          </p>
+        )}
         {spoken.summary.map((line, index) => (
           <p key={line} className="mark">
             {index === 0 && spoken.mark && <Drawn drawing={drawStateMark(spoken.mark)} width={28} name="" />}
@@ -208,7 +222,7 @@ function PaperButtons({ record }: { readonly record: InspectionRecord }) {
         import('./paper-fonts.ts'),
       ]);
       const bytes = await inspectionPdf(record, paperWords, await fetchPaperFonts());
-      const file = new File([bytes as BlobPart], `${record.apiary.name} ${record.visit.startedAt.slice(0, 10)}.pdf`, {
+      const file = new File([bytes as BlobPart], fileName(record), {
         type: 'application/pdf',
       });
       setPaper({ file, url: URL.createObjectURL(file) });
@@ -243,4 +257,10 @@ function PaperButtons({ record }: { readonly record: InspectionRecord }) {
       </Button>
     </section>
   );
+}
+
+/** Told apart on the phone that keeps both: a later issue carries its number. */
+function fileName({ apiary, visit, issue }: InspectionRecord): string {
+  const number = issue.number > 1 ? ` ${issue.number}` : '';
+  return `${apiary.name} ${visit.startedAt.slice(0, 10)}${number}.pdf`;
 }

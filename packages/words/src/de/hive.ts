@@ -217,6 +217,10 @@ export const hive = {
   'hive.result.typed-instead': 'Ohne Zeichnen: der getippte Name steht für die Unterschrift',
   'hive.result.hand-over': 'Übergeben',
   'hive.result.handed-over': 'Übergeben um {time}',
+  'hive.result.outdated':
+    'Dieser Eintrag wurde berichtigt, nachdem das Ergebnis am {time} übergeben war. Das übergebene Papier ist älter als der Eintrag: das neue unten übergeben.',
+  'hive.result.outdated-here': 'Das am {time} übergebene Ergebnis ist älter als dieser Eintrag.',
+  'hive.result.to-result': 'Zum schriftlichen Ergebnis',
   'hive.result.how': 'Wie es übergeben wurde',
   'hive.result.how.shared': 'Papier geteilt',
   'hive.result.how.signed': 'Auf dem Bildschirm unterschrieben',

@@ -9,6 +9,8 @@ export const papers = {
   'papers.newer-word': '{word} (mit einer neueren Fassung geschrieben)',
 
   'papers.inspection.title': 'Kontrollbericht',
+  'papers.inspection.replaces':
+    'Ergebnis Nr. {number}, berichtigt. Es ersetzt das am {when} übergebene Ergebnis: dieses nicht mehr verwenden.',
   'papers.inspection.title-at': 'Kontrollbericht: {apiary}, {day}',
   'papers.inspection.footer': 'Kontrollbericht · {apiary} · {day} · Inhalt {hash}',
   'papers.inspection.what-it-says':

@@ -213,6 +213,10 @@ export const hive = {
   'hive.result.typed-instead': 'Without drawing: the typed name stands for the signature',
   'hive.result.hand-over': 'Handed over',
   'hive.result.handed-over': 'Handed over at {time}',
+  'hive.result.outdated':
+    'This record was corrected after the result was handed over on {time}. The paper in hand is older than the record: hand over the new one below.',
+  'hive.result.outdated-here': 'The result handed over on {time} is older than this record.',
+  'hive.result.to-result': 'To the written result',
   'hive.result.how': 'How it was handed over',
   'hive.result.how.shared': 'Paper shared',
   'hive.result.how.signed': 'Signed on the screen',

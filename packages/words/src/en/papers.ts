@@ -7,6 +7,8 @@ export const papers = {
   'papers.newer-word': '{word} (written by a newer version)',
 
   'papers.inspection.title': 'Inspection record',
+  'papers.inspection.replaces':
+    'Result no. {number}, corrected. It replaces the result handed over on {when}: no longer use that one.',
   'papers.inspection.title-at': 'Inspection record: {apiary}, {day}',
   'papers.inspection.footer': 'Inspection record · {apiary} · {day} · content {hash}',
   'papers.inspection.what-it-says':
