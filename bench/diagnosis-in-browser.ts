@@ -40,6 +40,7 @@ const colony = {
   },
   examinations: [],
   assessments: [],
+  combReadings: [],
   proposals: [],
   reasons: [],
 } as unknown as ColonyState;
@@ -62,8 +63,9 @@ function questions(seen: number, notSeen: number): { readonly line: Question; re
     pack,
     observedAt: '2027-05-04T09:30:00.000Z',
     known: null,
+    visit: id,
   };
-  return { line: { ask: 'line', ...of }, whole: { ask: 'whole', visit: id, ...of } };
+  return { line: { ask: 'line', ...of }, whole: { ask: 'whole', ...of } };
 }
 
 const cases: Readonly<Record<string, ReturnType<typeof questions>>> = {

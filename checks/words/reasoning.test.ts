@@ -56,6 +56,9 @@ function randomEvidence(): Evidence {
       readOn: '2026-06-02',
       ...(chance.uniform() < 0.2 ? { expires: '2026-05-31' } : {}),
     })),
+    ...(chance.uniform() < 0.4
+      ? { measuredPattern: { solidness: chance.uniform(), standardError: 0.03, sides: pick([1, 3]) } }
+      : {}),
     circumstances: {
       ...nothingKnown,
       ...(chance.uniform() < 0.2 ? { daysSinceMedicine: 5, maskingDays: 42 } : {}),

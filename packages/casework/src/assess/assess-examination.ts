@@ -40,6 +40,8 @@ export interface Assessed {
   readonly findings: readonly Finding[];
   /** Signs written by a newer version, not weighed here. */
   readonly setAside: readonly string[];
+  /** Entries of the accepted readings of comb photographs that were handed to the reasoning. */
+  readonly combReadings: readonly string[];
 }
 
 /** What is known besides the examination, and what the inspector suspects. */
@@ -67,7 +69,7 @@ export function assessExamination(input: AssessInput): Assessed {
   const { examination, colony, pack } = input;
   const suspicion = suspicionOf(examination, input.suspectedByInspector, pack);
   const stillSuspect = colony ? earlierSuspicion(colony, input.visit) : null;
-  const { evidence, setAside } = evidenceFrom(examination, {
+  const { evidence, setAside, combReadings } = evidenceFrom(examination, {
     colony,
     pack,
     suspicionStands: suspicion !== null,
@@ -85,6 +87,7 @@ export function assessExamination(input: AssessInput): Assessed {
     maskedUntil: until,
     reasoning,
     setAside,
+    combReadings,
     findings: findingsOf(examination, { result, suspicion, stillSuspect, until, setAside, reasoning, pack }),
   };
 }

@@ -16,6 +16,7 @@ import {
 } from '@combside/science/diagnosis/evidence';
 import { type TestId, testFigures } from '@combside/science/diagnosis/test-figures';
 import { type DiseaseId, diseases, isSign, type SignId } from '@combside/science/signs/catalogue';
+import { readingEvidence, sealedSidesMeasured } from '../comb/reading-evidence.ts';
 import { saysSuspect } from './suspicion.ts';
 
 /** What is known besides the examination: the colony's own past, the pack in force, and what tracing and counts say. */
@@ -28,6 +29,8 @@ export interface Setting {
   /** What the inspector changed of the priors, with reasons. */
   readonly priorChanges?: readonly PriorChanged[];
   readonly suspicionStands: boolean;
+  /** The visit whose readings of comb photographs count; that of the examination when left out. */
+  readonly visit?: string;
 }
 
 /**
@@ -37,7 +40,12 @@ export interface Setting {
 export function evidenceFrom(
   examination: ExaminationBody,
   setting: Setting,
-): { readonly evidence: Evidence; readonly setAside: readonly string[] } {
+): {
+  readonly evidence: Evidence;
+  readonly setAside: readonly string[];
+  /** Entries of the accepted readings of comb photographs among the evidence. */
+  readonly combReadings: readonly string[];
+} {
   const signs: Partial<Record<SignId, SignAnswer>> = {};
   const setAside: string[] = [];
   for (const looked of examination.signs) {
@@ -61,10 +69,16 @@ export function evidenceFrom(
       ...(frames === 0 ? {} : { frames }),
     };
   }
+  const read = setting.colony ? readingEvidence(setting.colony, setting.visit ?? examination.visit) : null;
+  const look = lookOf(examination);
   return {
     evidence: {
       hive: examination.hiveState,
-      look: lookOf(examination),
+      look:
+        read && look.sealedBroodCombSides === null
+          ? { ...look, sealedBroodCombSides: sealedSidesMeasured(read, sidesLifted(examination)) }
+          : look,
+      ...(read?.pattern ? { measuredPattern: read.pattern } : {}),
       signs,
       ropeTests: examination.ropeTests.map((one) => ({
         tissue: one.tissue,
@@ -85,6 +99,7 @@ export function evidenceFrom(
       suspicionStands: setting.suspicionStands,
     },
     setAside,
+    combReadings: read?.readings ?? [],
   };
 }
 
@@ -132,6 +147,11 @@ function knownOf(setting: Setting, setAside: string[]): Partial<Circumstances> {
         : [],
     ),
   };
+}
+
+/** Comb sides of all frames that were lifted. */
+function sidesLifted(examination: ExaminationBody): number {
+  return examination.boxes.reduce((sum, one) => sum + one.framesSeen * (one.sides === 'both' ? 2 : 1), 0);
 }
 
 /** How the colony was looked at, over all its boxes. One-sided anywhere counts as one-sided. */

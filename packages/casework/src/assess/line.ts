@@ -39,6 +39,8 @@ export function reasoningLine(
     readonly observedAt: string;
     readonly suspicionStands: boolean;
     readonly known?: Setting['known'];
+    /** The visit the draft belongs to: its accepted readings of comb photographs count. */
+    readonly visit?: string;
   },
 ): ReasoningLine {
   const { evidence } = evidenceFrom(examinationSoFar(draft, setting.observedAt), {

@@ -50,6 +50,7 @@ export function proposeAssessment(
       nextCheck: reasoning.next.atHive[0]?.check ?? reasoning.next.inLaboratory[0]?.check ?? null,
       circumstances: known,
       priorChanges: [...priorChanges],
+      combReadings: [...assessed.combReadings],
       scienceVersion,
       pack: { id: pack.id, version: pack.version },
     },

@@ -90,13 +90,24 @@ export function wholeReasoning(input: ReasoningInput): WholeReasoning {
   };
 }
 
-/** The colony without this look and without anything observed or stated after it. */
+/**
+ * The colony without this look and without anything observed or stated after it. Of the readings of comb photographs an
+ * examination already assessed keeps those that its newest assessment names.
+ */
 function asItStood({ colony, examination, entry }: ReasoningInput): ColonyState {
   const examinations = colony.examinations.filter(
     (one) => one.written.entry !== entry && one.body.observedAt <= examination.observedAt,
   );
   const kept = new Set(examinations.map((one) => one.written.entry));
-  return { ...colony, examinations, assessments: colony.assessments.filter((one) => kept.has(one.body.examination)) };
+  const made = entry === null ? undefined : colony.assessments.find((one) => one.body.examination === entry);
+  return {
+    ...colony,
+    examinations,
+    assessments: colony.assessments.filter((one) => kept.has(one.body.examination)),
+    combReadings: made
+      ? colony.combReadings.filter((one) => made.body.combReadings.includes(one.written.entry))
+      : colony.combReadings,
+  };
 }
 
 function owedWere(input: ReasoningInput, colony: ColonyState, assessed: Assessed): Duty[] {

@@ -35,6 +35,7 @@ function suspicion(colony: string, visit: string, examination: string, statedAt:
       nextCheck: null,
       circumstances: null,
       priorChanges: [],
+      combReadings: [],
       scienceVersion: 'test',
       pack: { id: 'quillmoor', version: '1' },
     },

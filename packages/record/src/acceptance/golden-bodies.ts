@@ -213,6 +213,33 @@ export const sampleBodies: Readonly<Record<string, { readonly about: string; rea
       pack: { id: 'quillmoor', version: '1' },
     },
   },
+  'assessment.3': {
+    about: 'colony',
+    body: {
+      examination: id(6),
+      visit: id(5),
+      statedAt: instant,
+      result: 'signs seen',
+      suspected: [],
+      basis: 'inspector',
+      rule: null,
+      differential: [{ condition: 'chalkbrood', probability: 0.875, low: 0.5, high: 0.975 }],
+      nextCheck: null,
+      circumstances: {
+        district: [{ condition: 'american-foulbrood', confirmed: 2, examined: 120, about: '2026' }],
+        earlierCaseAtApiary: false,
+        contactOfCase: true,
+        honeyPositive: null,
+        exposure: 'not known',
+      },
+      priorChanges: [
+        { condition: 'chalkbrood', value: 0.3, low: 0.2, high: null, reason: 'cold, wet spring in this valley' },
+      ],
+      combReadings: [id(16), id(17)],
+      scienceVersion: 'brood 2',
+      pack: { id: 'quillmoor', version: '1' },
+    },
+  },
   'clean-down.1': {
     about: 'visit',
     body: {

@@ -63,6 +63,8 @@ export const assessmentBody = z.strictObject({
   circumstances: circumstancesKnown.nullable(),
   /** What the inspector changed of it, and why. */
   priorChanges: z.array(priorChanged),
+  /** Entries of the readings of comb photographs that were weighed; empty before version 3, which weighed none. */
+  combReadings: z.array(identifier).max(200),
   scienceVersion: z.string().max(40),
   pack: z.strictObject({ id: z.string().max(60), version: z.string().max(40) }),
 });
@@ -70,7 +72,7 @@ export type AssessmentBody = z.infer<typeof assessmentBody>;
 
 export const assessment: Kind<AssessmentBody> = {
   kind: 'assessment',
-  version: 2,
+  version: 3,
   about: ['colony'],
   erasable: false,
   body: assessmentBody,
@@ -80,6 +82,10 @@ export const assessment: Kind<AssessmentBody> = {
     {
       name: 'what was known before the look, and what the inspector changed of it',
       lift: (body) => ({ ...(body as AssessmentBody), circumstances: null, priorChanges: [] }),
+    },
+    {
+      name: 'which readings of comb photographs were weighed',
+      lift: (body) => ({ ...(body as AssessmentBody), combReadings: [] }),
     },
   ],
 };

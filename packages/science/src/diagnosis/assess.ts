@@ -17,7 +17,7 @@ import { figureOf } from './test-figures.ts';
 import { type TimeSinceOnset, timeSinceOnset } from './time-since-onset.ts';
 
 /** The version of the reasoning: kept with every assessment, raised whenever a number or a rule changes. */
-export const reasoningVersion = 1;
+export const reasoningVersion = 2;
 
 export interface AssessSettings {
   /** Which diseases the pack in force makes notifiable. */

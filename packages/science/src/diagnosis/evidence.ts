@@ -1,5 +1,6 @@
 import { checkLook, type Look } from '../brood/look.ts';
 import { type DiseaseId, diseases, type HiveState, isSign, type SignId, signOf } from '../signs/catalogue.ts';
+import type { MeasuredPattern } from './measured-pattern.ts';
 import type { TestId } from './test-figures.ts';
 import { testFigures } from './test-figures.ts';
 
@@ -103,6 +104,8 @@ export interface Evidence {
   readonly ropeTests: readonly RopeTest[];
   readonly tests: readonly TestResult[];
   readonly frameCounts: readonly FrameCount[];
+  /** The brood pattern as photographs of comb sides show it, where a person accepted the reading. */
+  readonly measuredPattern?: MeasuredPattern;
   readonly circumstances: Circumstances;
   readonly earlier: readonly EarlierLook[];
   /** The inspector suspects a notifiable disease, or a pack's rule does. Never set by a probability. */
@@ -198,6 +201,21 @@ export function checkEvidence(evidence: Evidence): void {
       refuse(`frameCounts[${i}].cellsAffected`, frame.cellsAffected, 'give a whole number from 0');
     }
   });
+  const { measuredPattern } = evidence;
+  if (measuredPattern) {
+    const { solidness, standardError, sides } = measuredPattern;
+    if (!(solidness >= 0 && solidness <= 1)) refuse('measuredPattern.solidness', solidness, 'give a share from 0 to 1');
+    if (!(standardError > 0 && standardError <= 1)) {
+      refuse(
+        'measuredPattern.standardError',
+        standardError,
+        'no measurement is without error: give more than 0, at most 1',
+      );
+    }
+    if (!(Number.isInteger(sides) && sides >= 1)) {
+      refuse('measuredPattern.sides', sides, 'give a whole number from 1');
+    }
+  }
   const known = evidence.circumstances;
   known.district.forEach((count, i) => {
     const where = `circumstances.district[${i}]`;

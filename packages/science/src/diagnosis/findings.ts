@@ -7,8 +7,12 @@ import {
   sealedBroodShare,
 } from '../brood/detectability.ts';
 import { combsWereSeen, type Look } from '../brood/look.ts';
+import type { Chance } from '../random/seeded.ts';
 import { type SignId, signOf, signs } from '../signs/catalogue.ts';
+import { drawProbability } from './bands.ts';
 import type { Evidence, RopeTest } from './evidence.ts';
+import type { Finding } from './inference.ts';
+import { patternLikelihood, speaksForCompact } from './measured-pattern.ts';
 import type { Network, NodeId } from './network.ts';
 import { type TestId, testIds } from './test-figures.ts';
 
@@ -17,7 +21,10 @@ export interface EvidenceItem {
   readonly node: NodeId;
   /** Place of the node in the network: items stand in this order, whatever the order of entry. */
   readonly index: number;
-  readonly grade: number | 'seen';
+  /** A number or `seen`; for a measurement the likelihood of each grade at the point values of its bands. */
+  readonly grade: Finding['grade'];
+  /** For a measurement: the likelihood with its bands drawn. */
+  readonly drawnGrade?: (chance: Chance) => readonly number[];
   /** The chance of noticing each grade, for a given eye. */
   readonly noticed: (eye: Eye) => readonly number[];
   /** True when it was looked for on combs: then it shares the luck of the look with the others (see `posterior.ts`). */
@@ -39,7 +46,10 @@ export type SetAsideReason =
   | 'rope-test-says-it'
   | 'kit-expired'
   | 'test-failed'
-  | 'test-counted-once';
+  | 'test-counted-once'
+  | 'photograph-beside-the-eye'
+  | 'photograph-masked'
+  | 'photograph-without-look';
 
 export interface SetAside {
   readonly node: NodeId;
@@ -256,8 +266,38 @@ export function findingsOf(network: Network, evidence: Evidence): Findings {
     items.push({ node: test, index, grade, noticed: () => [1], onCombs: false });
   }
 
+  const { measuredPattern } = evidence;
+  const patternIndex = indexOf.get('pattern-measured');
+  if (measuredPattern && patternIndex !== undefined) {
+    const why = whyPhotographSaysNothing(evidence);
+    if (why !== null) setAside.push({ node: 'pattern-measured', why });
+    else {
+      items.push({
+        node: 'pattern-measured',
+        index: patternIndex,
+        grade: patternLikelihood(measuredPattern),
+        drawnGrade: (chance) => patternLikelihood(measuredPattern, (value) => drawProbability(value, chance)),
+        noticed: (eye) => noticedBy('pattern.spotty', look, eye),
+        onCombs: true,
+      });
+    }
+  }
+
   items.sort((a, b) => a.index - b.index);
   return { items, setAside };
+}
+
+/**
+ * A photograph shows a few sides, the eye saw every comb that was lifted: what a person said of the pattern counts, and
+ * the photograph is set aside. Nor does it count as a look of its own: it shows no more than the look could.
+ */
+function whyPhotographSaysNothing(evidence: Evidence): SetAsideReason | null {
+  const { measuredPattern, signs: said, hive, look } = evidence;
+  if (!signOf('pattern.spotty').askedIn.includes(hive)) return 'not-asked-in-this-hive';
+  if (said['pattern.spotty'] || said['pattern.compact']) return 'photograph-beside-the-eye';
+  if (cannotShow('pattern.spotty', look)) return 'photograph-without-look';
+  if (measuredPattern && isMasked(evidence) && speaksForCompact(measuredPattern)) return 'photograph-masked';
+  return null;
 }
 
 /** True when the look cannot show the sign at all, whatever the eye. */

@@ -49,10 +49,17 @@ export interface SignChances {
 /** One piece of evidence, ready to be computed. */
 export interface Finding {
   readonly sign: SignChances;
-  /** 0 not seen; g seen with exactly grade g; `seen` when nobody said how much. */
-  readonly grade: number | 'seen';
+  /**
+   * 0 not seen; g seen with exactly grade g; `seen` when nobody said how much; for a measurement the likelihood of each
+   * grade from 0 up, which is then the sum over the grades.
+   */
+  readonly grade: number | 'seen' | readonly number[];
   /** noticed[g - 1]: chance that this look notices the sign when it is there with grade g. */
   readonly noticed: readonly number[];
+}
+
+function isMeasured(grade: Finding['grade']): grade is readonly number[] {
+  return typeof grade === 'object';
 }
 
 /** The reach left when grade g is noticed only with chance noticed[g - 1]. */
@@ -180,6 +187,7 @@ export class Inference {
    */
   likelihood(finding: Finding, into: Float64Array = new Float64Array(this.states)): Float64Array {
     const { sign, grade, noticed } = finding;
+    if (isMeasured(grade)) return this.#measured(finding, grade, into);
     if (sign.takenAway) return this.#takenAway(finding, into);
     const grades = sign.background.length;
     if (grade !== 'seen' && !(Number.isInteger(grade) && grade >= 0 && grade <= grades)) {
@@ -237,6 +245,21 @@ export class Inference {
       size *= factors.length;
     }
     if (grade === 0) into.set(product);
+    return into;
+  }
+
+  #measured({ sign, noticed }: Finding, weights: readonly number[], into: Float64Array): Float64Array {
+    if (weights.length !== sign.background.length + 1) {
+      throw new RangeError(
+        `${weights.length} likelihoods do not fit a sign with grades 0 to ${sign.background.length}`,
+      );
+    }
+    const sum = new Float64Array(this.states);
+    weights.forEach((weight, grade) => {
+      this.likelihood({ sign, grade, noticed }, into);
+      for (let s = 0; s < this.states; s++) sum[s] = (sum[s] as number) + weight * (into[s] as number);
+    });
+    into.set(sum);
     return into;
   }
 

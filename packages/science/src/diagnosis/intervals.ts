@@ -101,7 +101,15 @@ export function intervals(
   for (let d = 0; d < draws; d++) {
     const eye = drawnEye(eyeChance);
     const chances = nodes.map(({ node, chance }) => drawnChances(node, exposure, chance));
-    weigh(inference, { weights: drawnWeights(prior, priorChance), items, chances, eye, look: evidence.look }, joint);
+    const drawn = items.map((item, i) => {
+      const { chance } = nodes[i] as (typeof nodes)[number];
+      return item.drawnGrade ? { ...item, grade: item.drawnGrade(chance) } : item;
+    });
+    weigh(
+      inference,
+      { weights: drawnWeights(prior, priorChance), items: drawn, chances, eye, look: evidence.look },
+      joint,
+    );
     const marginals = inference.marginals(joint);
     perDisease.forEach((values, v) => {
       values[d] = (marginals[v] as number[]).slice(1).reduce((sum, p) => sum + p, 0);

@@ -26,8 +26,8 @@ export interface Variable {
   readonly levels: readonly string[];
 }
 
-/** What carries evidence: a sign, the rope test, or a test. */
-export type NodeId = SignId | 'rope-test' | TestId;
+/** What carries evidence: a sign, the rope test, a test, or a pattern measured on photographs. */
+export type NodeId = SignId | 'rope-test' | TestId | 'pattern-measured';
 
 /** The chance that a cause shows a sign, and how much of it then. */
 export interface Arrow {
@@ -40,10 +40,10 @@ export interface Arrow {
   readonly mostly: SourcedValue;
 }
 
-/** A sign, or the rope test. */
+/** A sign, the rope test, or the pattern as measured. */
 export interface SignNode {
   readonly kind: 'sign';
-  readonly id: SignId | 'rope-test';
+  readonly id: SignId | 'rope-test' | 'pattern-measured';
   readonly grades: number;
   readonly takenAway: boolean;
   readonly background: Omit<Arrow, 'condition' | 'variable' | 'level'>;
@@ -145,6 +145,11 @@ function ropeNode(): SignNode {
   };
 }
 
+/** A pattern measured on photographs is the spotty pattern, met another way. */
+function measuredPatternNode(): SignNode {
+  return { ...signNode('pattern.spotty', 'degree', false), id: 'pattern-measured' };
+}
+
 function testNode(id: TestId): TestNode {
   const figure = figureOf(id);
   const variable = diseases.indexOf(figure.target);
@@ -168,6 +173,7 @@ export const broodNetwork: Network = {
     ...signs.map((sign) => signNode(sign.id, sign.measure, sign.ofHealthyBrood)),
     ropeNode(),
     ...testIds.map(testNode),
+    measuredPatternNode(),
   ],
 };
 

@@ -214,9 +214,13 @@ describe('laws of the posterior', () => {
 
   it('agrees with the mixture written out over both kinds of luck (brute force on the full network, 1e-12)', () => {
     fc.assert(
-      fc.property(answers, (entered) => {
+      fc.property(answers, fc.option(fc.double({ min: 0, max: 1, noNaN: true })), (entered, solidness) => {
         fc.pre(entered.length > 0);
-        const evidence: Evidence = { ...emptyEvidence(fullLook), signs: Object.fromEntries(entered) };
+        const evidence: Evidence = {
+          ...emptyEvidence(fullLook),
+          signs: Object.fromEntries(entered),
+          ...(solidness === null ? {} : { measuredPattern: { solidness, standardError: 0.04, sides: 2 } }),
+        };
         const prior = priorFrom(evidence);
         const { items } = findingsOf(broodNetwork, evidence);
         fc.pre(items.length > 0);
@@ -252,7 +256,7 @@ function enumerate({ weights, items, chances, eye, look }: ReturnType<typeof poi
       items.reduce((product, item, i) => {
         const sign = chances[i] as (typeof chances)[number];
         const d = item.noticed(eye);
-        const least = item.grade === 0 ? 0 : 0.02;
+        const least = item.grade === 0 || typeof item.grade === 'object' ? 0 : 0.02;
         const noticed =
           item.onCombs && onCombs
             ? d.map((p) => Math.max(least, reached ? Math.min(1, p / w) : Math.max(0, (p - w) / (1 - w))))
@@ -275,7 +279,9 @@ function enumerate({ weights, items, chances, eye, look }: ReturnType<typeof poi
         const { grade } = item;
         if (grade === 0) return product * atMost(0);
         if (grade === 'seen') return product * (1 - atMost(0));
-        return product * (atMost(grade) - atMost(grade - 1));
+        const exactly = (g: number): number => (g === 0 ? atMost(0) : atMost(g) - atMost(g - 1));
+        if (typeof grade === 'object') return product * grade.reduce((sum, weight, g) => sum + weight * exactly(g), 0);
+        return product * exactly(grade);
       }, prior);
     return onCombs ? w * under(true) + (1 - w) * under(false) : under(true);
   });

@@ -68,7 +68,7 @@ export function noticedGiven(
   noticed: readonly number[],
 ): readonly number[] {
   if (!item.onCombs || w === 0) return noticed;
-  const least = item.grade === 0 ? 0 : leastForSeen;
+  const least = item.grade === 0 || item.drawnGrade ? 0 : leastForSeen;
   return noticed.map((d) => Math.max(least, reached ? Math.min(1, d / w) : Math.max(0, (d - w) / (1 - w))));
 }
 

@@ -15,7 +15,7 @@ export type Strength = 'nothing' | 'weak' | 'fair' | 'strong';
 /** What one piece of evidence does. */
 export interface Reason {
   readonly node: NodeId;
-  readonly outcome: 'seen' | 'not seen' | 'positive' | 'negative';
+  readonly outcome: 'seen' | 'not seen' | 'positive' | 'negative' | 'measured';
   /** Log-odds of the leading condition with all evidence, less the same without this piece. Natural logarithm. */
   readonly forLeading: number;
   /** The same for its best rival. */
@@ -64,6 +64,7 @@ export function isTest(node: NodeId): boolean {
 /** The name of a node: of the sign, or of the test that it is. A rope test made is not the check of three cells. */
 function nodeName(node: NodeId): { readonly word: string } {
   if (node === 'rope-test') return { word: 'signs.rope-test-made' };
+  if (node === 'pattern-measured') return { word: 'signs.pattern-measured' };
   return isTest(node) ? name('check', node) : name('sign', node);
 }
 
@@ -108,7 +109,8 @@ export function reasonsFor(
     const node = nodeAt(network, item.index);
     const test = isTest(item.node) || item.node === 'rope-test';
     const shown = item.grade !== 0;
-    const outcome = test ? (shown ? 'positive' : 'negative') : shown ? 'seen' : 'not seen';
+    const measured = item.node === 'pattern-measured' ? evidence.measuredPattern : undefined;
+    const outcome = measured ? 'measured' : test ? (shown ? 'positive' : 'negative') : shown ? 'seen' : 'not seen';
     const strength = strengthOf(forLeading);
     const direction = strength === 'nothing' ? 'neither' : forLeading > 0 ? 'for' : 'against';
     return {
@@ -122,6 +124,13 @@ export function reasonsFor(
         what: nodeName(item.node),
         condition: name('condition', leading),
         strength,
+        ...(measured
+          ? {
+              solid: Math.round(100 * measured.solidness),
+              error: Math.max(1, Math.round(100 * measured.standardError)),
+              sides: measured.sides,
+            }
+          : {}),
       }),
       sources: sourcesBehind(node, exposure),
       expertBand: numbersBehind(node, exposure).some((value) => !isPublished(value)),

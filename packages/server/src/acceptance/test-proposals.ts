@@ -124,6 +124,7 @@ export function assessmentProposal(colony: string, visit: string, examination: s
     nextCheck: 'rope-test',
     circumstances: null,
     priorChanges: [],
+    combReadings: [],
     scienceVersion: '1',
     pack: { id: 'quillmoor', version: '1' },
   });

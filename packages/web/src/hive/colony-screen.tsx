@@ -113,8 +113,8 @@ export function OpenColony({ known, colony, view: asked, corrects = null }: Open
   // A correction is weighed with what was known then.
   const before = corrects ? (corrects.assessed?.body.circumstances ?? null) : knownNow;
   const line = useReasoning(
-    hand ? { ask: 'line', draft: hand.draft, colony, pack: field.pack, observedAt, known: before } : null,
-    hand ? JSON.stringify([hand.taps, before]) : '',
+    hand ? { ask: 'line', draft: hand.draft, colony, visit, pack: field.pack, observedAt, known: before } : null,
+    hand ? JSON.stringify([hand.taps, before, combReadingsSaid(colony)]) : '',
   );
   if (!hand) return null;
 
@@ -355,7 +355,7 @@ function Why({
   const { draft } = hand;
   const { answer, failed } = useReasoning(
     { ask: 'whole', draft, colony, visit, pack: field.pack, observedAt: field.now(), known },
-    JSON.stringify([hand.taps, known]),
+    JSON.stringify([hand.taps, known, combReadingsSaid(colony)]),
   );
   if (failed) return <p className="caution">{words.say('always.went-wrong')}</p>;
   if (!answer) return <p>{words.say('reasoning.working')}</p>;
@@ -478,4 +478,9 @@ function CloseScreen(props: CloseScreenProps) {
       )}
     </Screen>
   );
+}
+
+/** Changes when a reading of a comb photograph is kept, accepted or corrected: then the reasoning is asked again. */
+function combReadingsSaid(colony: ColonyState): readonly (readonly [string, number])[] {
+  return colony.combReadings.map((one) => [one.written.entry, one.corrections.length]);
 }

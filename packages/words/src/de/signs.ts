@@ -126,6 +126,13 @@ export const signs = {
   'signs.check.pcr-debris-efb.how': 'Gemüll vom Beutenboden einsenden, so viel das Labor verlangt.',
 
   'signs.rope-test-made': 'Streichholzprobe',
+  'signs.pattern-measured': 'Brutbild, aus einem Foto gemessen',
+  'signs.reason.measured.for':
+    '{what}: zu {solid} % geschlossen, auf {error} genau ({sides, plural, one {eine Wabenseite} other {# Wabenseiten}}): spricht {strength, select, weak {etwas} fair {deutlich} strong {stark} other {}} für {condition}.',
+  'signs.reason.measured.against':
+    '{what}: zu {solid} % geschlossen, auf {error} genau ({sides, plural, one {eine Wabenseite} other {# Wabenseiten}}): spricht {strength, select, weak {etwas} fair {deutlich} strong {stark} other {}} gegen {condition}.',
+  'signs.reason.measured.neither':
+    '{what}: zu {solid} % geschlossen, auf {error} genau ({sides, plural, one {eine Wabenseite} other {# Wabenseiten}}): {strength, select, nothing {ändert fast nichts für {condition}} other {ändert wenig für {condition}}}.',
   'signs.reason.seen.for':
     '{what}, gesehen: spricht {strength, select, weak {etwas} fair {deutlich} strong {stark} other {}} für {condition}.',
   'signs.reason.seen.against':
@@ -167,6 +174,11 @@ export const signs = {
   'signs.silent.rope-test-says-it': '{what}: zählt einmal, durch die Streichholzprobe.',
   'signs.silent.kit-expired': '{what}: zählt nicht, weil der Test verfallen war.',
   'signs.silent.test-failed': '{what}: zählt nicht, weil der Test misslang.',
+  'signs.silent.photograph-beside-the-eye':
+    '{what}: zählt nicht, weil zählt, was an den Waben zum Brutbild gesagt wurde.',
+  'signs.silent.photograph-masked':
+    '{what}: zählt nicht, weil ein Arzneimittel oder neue Waben Lücken verdecken können.',
+  'signs.silent.photograph-without-look': '{what}: zählt nicht, weil bei diesem Blick keine Wabe gezogen wurde.',
   'signs.silent.test-counted-once': '{what}: Wiederholungen an einem Volk zählen einmal.',
 
   'signs.state-name.suspicion-stands': 'verdächtig',

@@ -124,6 +124,13 @@ export const signs = {
   'signs.check.pcr-debris-efb.how': 'Send debris from the hive floor, as much as the laboratory asks for.',
 
   'signs.rope-test-made': 'Rope test',
+  'signs.pattern-measured': 'Brood pattern, measured from a photograph',
+  'signs.reason.measured.for':
+    '{what}: {solid} % solid, give or take {error} ({sides, plural, one {one comb side} other {# comb sides}}): speaks {strength, select, weak {a little} fair {plainly} strong {strongly} other {}} for {condition}.',
+  'signs.reason.measured.against':
+    '{what}: {solid} % solid, give or take {error} ({sides, plural, one {one comb side} other {# comb sides}}): speaks {strength, select, weak {a little} fair {plainly} strong {strongly} other {}} against {condition}.',
+  'signs.reason.measured.neither':
+    '{what}: {solid} % solid, give or take {error} ({sides, plural, one {one comb side} other {# comb sides}}): {strength, select, nothing {changes next to nothing for {condition}} other {changes little for {condition}}}.',
   'signs.reason.seen.for':
     '{what}, seen: speaks {strength, select, weak {a little} fair {plainly} strong {strongly} other {}} for {condition}.',
   'signs.reason.seen.against':
@@ -163,6 +170,10 @@ export const signs = {
   'signs.silent.rope-test-says-it': '{what}: counted once, by the rope test.',
   'signs.silent.kit-expired': '{what}: not counted, since the kit was past its last day of use.',
   'signs.silent.test-failed': '{what}: not counted, since the test failed.',
+  'signs.silent.photograph-beside-the-eye':
+    '{what}: not counted, since what was said of the pattern at the combs counts.',
+  'signs.silent.photograph-masked': '{what}: not counted, since a medicine or new combs may hide gaps.',
+  'signs.silent.photograph-without-look': '{what}: not counted, since no comb was lifted at this look.',
   'signs.silent.test-counted-once': '{what}: repeats on one colony count once.',
 
   'signs.state-name.suspicion-stands': 'suspect',

@@ -21,7 +21,7 @@ interface OfDraft {
 
 /** What the page asks. The reasoning runs here, so that no tap ever waits for it. */
 export type Question =
-  | ({ readonly ask: 'line' } & OfDraft)
+  | ({ readonly ask: 'line'; readonly visit: string } & OfDraft)
   | ({ readonly ask: 'whole'; readonly visit: string } & OfDraft)
   | ({ readonly ask: 'examined' } & ReasoningInput)
   | { readonly ask: 'close'; readonly input: CloseColony }
