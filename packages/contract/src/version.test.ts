@@ -13,11 +13,7 @@ const pinned: Readonly<Record<number, string>> = {
   2: '9cd2c9b93ea868f4e0307dc709ce6bdef5195e0e96a8a4d325edf39b4a9ebdc4',
   3: '0f5805e312e26319a02f106420a091983689d54ea1065eeadb16a8d66354dc2a',
   4: '2b80f0374df3aee7c691ebf4b8f433477054e029fdc217dfe8168cda0329b942',
-<<<<<<< HEAD
-  5: 'e33dd26df64dee32b07c5c11b21268cbac5ae87894974dc8881e0784a34da00e',
-=======
-  5: '0d18e500189aacdbb7d83eff8c7132529f125b0d0dbd45339edd0a2327aa90ed',
->>>>>>> 73e7e46f40cd0d2c9d985a62e4dd9b2a467416c1
+  5: '546f07c6450a498945cdb4527b36918d5e37e816d28de51f83380011623c7fa5',
 };
 
 const instruction = `The shape of a message or of an entry kind has changed.

@@ -33,11 +33,7 @@ export const protocolHistory: readonly { readonly version: number; readonly brou
   {
     version: 5,
     brought:
-<<<<<<< HEAD
-      'readings of comb photographs, and which of them an assessment weighed; movements on the pages of a keeper and of a colony; visits found by words and results',
-=======
-      'readings of comb photographs; movements on the pages of a keeper and of a colony; visits found by words and results; laboratories and the limits they stated',
->>>>>>> 73e7e46f40cd0d2c9d985a62e4dd9b2a467416c1
+      'readings of comb photographs, and which of them an assessment weighed; movements on the pages of a keeper and of a colony; visits found by words and results; laboratories and the limits they stated',
   },
 ];
 
