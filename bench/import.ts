@@ -121,7 +121,7 @@ async function inTheBrowser(): Promise<void> {
       .getByText(/Signing/)
       .first()
       .waitFor();
-    await page.getByText('Storing all of them in one stroke…').waitFor();
+    await page.getByText(/^Storing all of them in one stroke/).waitFor();
     lap('  signed');
     await page.getByText(/records written on this device/).waitFor();
     lap('  stored', await heap(page));

@@ -47,7 +47,7 @@ try {
   await ask(inspector, 'one of 50 districts: two letters', 'a7', 1);
   await ask(inspector, 'one of 50 districts: nothing found', 'zzzzzz', 0);
   const asked = (query: Record<string, string>) => `visits?limit=20&${new URLSearchParams(query)}`;
-  await ask(office, 'visits: one apiary', asked({ text: await nameOf(124) }), 1);
+  await ask(office, 'visits: one apiary', asked({ text: await nameOf(495) }), 1);
   await ask(office, 'visits: a frequent word', asked({ text: 'bank' }), 20);
   await ask(office, 'visits: a frequent word and an inspector', asked({ text: 'bank inspector' }), 20);
   await ask(office, 'visits: two letters', asked({ text: 'a7' }), 1);
@@ -89,7 +89,7 @@ async function writeRows(): Promise<void> {
          'apiary', site, 'inspector', who, 'reason', 'programme', 'plannedFor', null, 'startedAt', null, 'endedAt', null),
        site, who, timestamptz '2026-11-01' - n * interval '12 minutes'
      from generate_series(1, $1::int) n,
-       lateral (select md5('apiary' || (n * 4))::uuid as site, (array[$3, $4]::uuid[])[n % 2 + 1] as who) v`,
+       lateral (select md5('apiary' || (n * 4 + n % 4))::uuid as site, (array[$3, $4]::uuid[])[n % 2 + 1] as who) v`,
     [visits, foldVersion, people.office.person, people.inspector.person],
   );
   await pool.query(

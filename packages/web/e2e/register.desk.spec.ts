@@ -289,6 +289,7 @@ test('a clean file goes in once, its duplicates are found and merged, and what i
     .click();
   await expect(page.getByRole('heading', { name: 'Also recorded as' })).toBeVisible();
   await expect(page.getByRole('main').getByRole('link', { name: /^North Le[ay]/ })).toHaveCount(2);
+  await expect(page.getByText('Why: read in from the file clean.csv').first()).toBeVisible();
 
   // A merge can be taken back, with its reason; both records stand by themselves again.
   await page.getByRole('heading', { name: 'Also recorded as' }).locator('xpath=..').getByRole('link').click();

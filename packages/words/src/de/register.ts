@@ -298,13 +298,16 @@ export const register = {
   'register.import.do': '{count, plural, one {# Eintrag} other {# Einträge}} ins Register schreiben',
   'register.import.back': 'Zurück zu den Spalten',
   'register.import.sealing': 'Wird unterschrieben: {done} von {of}',
-  'register.import.storing': 'Alle werden in einem Zug gespeichert…',
+  'register.import.storing':
+    'Alle werden auf einen Schlag gespeichert. Ab hier ist es nicht mehr aufzuhalten: Gespeichert werden alle oder keiner.',
   'register.import.cancelled': 'Abgebrochen. Nichts wurde geschrieben.',
   'register.import.done': '{count, plural, one {# Eintrag} other {# Einträge}} auf diesem Gerät geschrieben.',
   'register.import.waiting':
     '{count, plural, =0 {Alles ist beim Amt.} one {# Eintrag ist noch auf dem Weg zum Amt.} other {# Einträge sind noch auf dem Weg zum Amt.}}',
   'register.import.refused':
     '{count, plural, one {# Eintrag hat das Amt nicht angenommen.} other {# Einträge hat das Amt nicht angenommen.}}',
+  'register.import.reason': 'aus der Datei {name} eingelesen',
+  'register.import.which-sheet': 'Welches Blatt der Tabelle',
   'register.import.another': 'Eine andere Datei einlesen',
   'register.export.intro': 'Das Register eines Bezirks als Datei.',
   'register.export.table': 'Getrennter Text (CSV)',

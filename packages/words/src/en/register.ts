@@ -293,13 +293,16 @@ export const register = {
   'register.import.do': 'Write {count, plural, one {# record} other {# records}} into the register',
   'register.import.back': 'Back to the columns',
   'register.import.sealing': 'Signing {done} of {of}',
-  'register.import.storing': 'Storing all of them in one stroke…',
+  'register.import.storing':
+    'Storing all of them in one stroke. From here on it cannot be stopped: all of them are stored, or none.',
   'register.import.cancelled': 'Cancelled. Nothing was written.',
   'register.import.done': '{count, plural, one {# record} other {# records}} written on this device.',
   'register.import.waiting':
     '{count, plural, =0 {All of it is at the office.} one {# entry is still on its way to the office.} other {# entries are still on their way to the office.}}',
   'register.import.refused':
     '{count, plural, one {# entry was not taken by the office.} other {# entries were not taken by the office.}}',
+  'register.import.reason': 'read in from the file {name}',
+  'register.import.which-sheet': 'Which sheet of the spreadsheet',
   'register.import.another': 'Read in another file',
   'register.export.intro': 'The register of a district as a file.',
   'register.export.table': 'Separated text (CSV)',

@@ -65,6 +65,17 @@ test('a clean file is read with its decimal commas, and its keepers are entered 
   });
 });
 
+test('every record says from which file it came, beside its own entry', () => {
+  const { proposals } = planned(readSeparatedText(clean));
+  const entered = proposals.filter(({ kind }) => kind !== 'reason');
+  expect(entered).toHaveLength(5);
+  for (const one of entered) {
+    const why = proposals.filter(({ about, kind }) => kind === 'reason' && about.id === one.about.id);
+    expect(why.map(({ body }) => body)).toEqual([{ explains: one.id, text: 'test.csv' }]);
+  }
+  expect(planned(readSeparatedText(clean), empty, { reason: '' }).proposals).toHaveLength(5);
+});
+
 test('importing twice changes nothing', () => {
   const first = planned(readSeparatedText(clean));
   const again = planned(readSeparatedText(clean), after(empty, first.proposals));
@@ -141,7 +152,8 @@ describe('a faulty line says what, where and what to do', () => {
   test('the sound half of a faulty line is not entered either', () => {
     const text = 'Keeper,Site number,Apiary,Colonies\nAnn,1,Mill,4\nBen,1,Mill,5\n';
     const plan = planned(readSeparatedText(text, ','));
-    expect(plan.proposals.map(({ body }) => (body as KeeperBody).name)).toEqual(['Ann', 'Mill']);
+    const entered = plan.proposals.filter(({ kind }) => kind !== 'reason');
+    expect(entered.map(({ body }) => (body as KeeperBody).name)).toEqual(['Ann', 'Mill']);
   });
 });
 

@@ -30,7 +30,7 @@ export interface ImportSettings {
   readonly language: string;
   /** Uncertainty in metres of a position where the file says none. */
   readonly uncertaintyMetres: number;
-  /** Why, for the records that are changed; for example the name of the file. */
+  /** Why, for each record that is entered or changed; for example the name of the file. Empty: none is given. */
   readonly reason: string;
 }
 
@@ -449,7 +449,7 @@ function proposalsFor<Body extends object>(
   if (does === 'same') return [];
   const about = { type, id: item.id };
   const entered = { kind: kind.kind, version: kind.version, about, body: item.body, replaces: item.standing };
-  if (does === 'created' || settings.reason === '') return [entered];
+  if (settings.reason === '') return [entered];
   const id = newId();
   const body = { explains: id, text: settings.reason };
   return [

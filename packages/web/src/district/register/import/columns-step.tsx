@@ -15,6 +15,7 @@ interface ColumnsStepProps {
   readonly remembered: boolean;
   readonly wishes: Pick<Wishes, 'district' | 'dateOrder'>;
   readonly onColumns: (columns: Columns) => void;
+  readonly onSheet: (sheet: string) => void;
   readonly onWishes: (wishes: Pick<Wishes, 'district' | 'dateOrder'>) => void;
   readonly onPlan: () => void;
   readonly onCancel: () => void;
@@ -22,7 +23,7 @@ interface ColumnsStepProps {
 
 /** What each column means, with the first rows beside it. */
 export function ColumnsStep(props: ColumnsStepProps) {
-  const { session, file, columns, remembered, wishes, onColumns, onWishes, onPlan, onCancel } = props;
+  const { session, file, columns, remembered, wishes, onColumns, onSheet, onWishes, onPlan, onCancel } = props;
   const words = useWords();
   const id = useId();
   const given = columns.filter((field) => field !== null);
@@ -40,6 +41,20 @@ export function ColumnsStep(props: ColumnsStepProps) {
           encoding: file.encoding === 'sheet' ? words.say('register.import.sheet') : file.encoding,
         })}
       </p>
+      {file.sheets.length > 1 && (
+        <Labelled id={`${id}sheet`} label={words.say('register.import.which-sheet')}>
+          <select
+            id={`${id}sheet`}
+            className="text-input"
+            value={file.sheet ?? ''}
+            onChange={(event) => onSheet(event.currentTarget.value)}
+          >
+            {file.sheets.map((name) => (
+              <option key={name}>{name}</option>
+            ))}
+          </select>
+        </Labelled>
+      )}
       {file.headerFaults.length > 0 && <FaultTable faults={file.headerFaults} />}
       <section className="stack close" aria-labelledby={`${id}columns`}>
         <h3 id={`${id}columns`}>{words.say('register.import.columns')}</h3>

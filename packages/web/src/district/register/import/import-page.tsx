@@ -33,6 +33,7 @@ export function ImportPage({ session }: { readonly session: Session }) {
     dateOrder: null,
   });
   const worker = useRef<Worker | null>(null);
+  const source = useRef<File | null>(null);
   const end = () => {
     worker.current?.terminate();
     worker.current = null;
@@ -73,14 +74,15 @@ export function ImportPage({ session }: { readonly session: Session }) {
         break;
     }
   };
-  const choose = (chosen: File) => {
+  const choose = (chosen: File, sheet: string | null = null) => {
+    source.current = chosen;
     end();
     const fresh = new Worker(new URL('./import-worker.ts', import.meta.url), { type: 'module' });
     fresh.addEventListener('message', ({ data }: MessageEvent<FromImporter>) => hear(data));
     fresh.addEventListener('error', () => setStep({ at: 'file', unreadable: 'failed' }));
     worker.current = fresh;
     setStep({ at: 'reading', name: chosen.name });
-    ask({ ask: 'read', file: chosen });
+    ask({ ask: 'read', file: chosen, sheet });
   };
   const cancel = () => {
     end();
@@ -90,7 +92,7 @@ export function ImportPage({ session }: { readonly session: Session }) {
     if (!file) return;
     rememberColumns(file.header, columns);
     setStep({ at: 'planning', said: words.say('register.import.fetching', { count: 0 }) });
-    const reason = file.name.slice(0, 500);
+    const reason = words.say('register.import.reason', { name: file.name.slice(0, 500) });
     ask({ ask: 'plan', wishes: { ...wishes, columns, reason, language: words.language, today: today() } });
   };
 
@@ -147,6 +149,7 @@ export function ImportPage({ session }: { readonly session: Session }) {
             setRemembered(false);
             setColumns(next);
           }}
+          onSheet={(sheet) => source.current && choose(source.current, sheet)}
           onWishes={setWishes}
           onPlan={plan}
           onCancel={cancel}

@@ -21,7 +21,8 @@ let table: Table | null = null;
 let plan: ImportPlan | null = null;
 
 scope.addEventListener('message', ({ data }: MessageEvent<ToImporter>) => {
-  const work = data.ask === 'read' ? read(data.file) : data.ask === 'plan' ? makePlan(data.wishes) : handOver();
+  const work =
+    data.ask === 'read' ? read(data.file, data.sheet) : data.ask === 'plan' ? makePlan(data.wishes) : handOver();
   work.catch((failure: unknown) => {
     tell({ told: 'failed' });
     // Handed on, so that the fault report has it.
@@ -29,8 +30,8 @@ scope.addEventListener('message', ({ data }: MessageEvent<ToImporter>) => {
   });
 });
 
-async function read(file: File): Promise<void> {
-  const found = await readFile(file);
+async function read(file: File, sheet: string | null): Promise<void> {
+  const found = await readFile(file, sheet);
   if (typeof found === 'string') {
     tell({ told: 'unreadable', why: found });
     return;
@@ -43,6 +44,8 @@ async function read(file: File): Promise<void> {
     file: {
       name: file.name,
       encoding: found.encoding,
+      sheets: found.sheets,
+      sheet: found.sheet,
       rows: rows.length,
       header,
       examples: rows.slice(0, shownRows).map(({ cells }) => cells),

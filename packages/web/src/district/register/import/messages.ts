@@ -13,12 +13,12 @@ export interface Wishes {
   readonly language: string;
   /** The day of the import, `YYYY-MM-DD`. */
   readonly today: string;
-  /** Stays with each changed record as its reason. */
+  /** Stays with each record that is entered or changed, as its reason. */
   readonly reason: string;
 }
 
 export type ToImporter =
-  | { readonly ask: 'read'; readonly file: File }
+  | { readonly ask: 'read'; readonly file: File; readonly sheet: string | null }
   | { readonly ask: 'plan'; readonly wishes: Wishes }
   /** Hands over what is to be written. */
   | { readonly ask: 'take' };
@@ -27,6 +27,9 @@ export type ToImporter =
 export interface FileShown {
   readonly name: string;
   readonly encoding: string;
+  /** Sheets of a spreadsheet, and the one that was read; none for every other file. */
+  readonly sheets: readonly string[];
+  readonly sheet: string | null;
   readonly rows: number;
   readonly header: readonly string[];
   /** The first few rows. */
@@ -39,7 +42,7 @@ export interface FileShown {
 export interface Preview {
   readonly sites: ImportCounts;
   readonly keepers: ImportCounts;
-  /** Entries that would be written. */
+  /** Entries that would be written, reasons not counted. */
   readonly entries: number;
   readonly faultyLines: number;
   readonly faults: readonly LineFault[];

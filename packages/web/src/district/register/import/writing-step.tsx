@@ -100,7 +100,10 @@ export function WritingStep({ session, proposals, onAgain, onCancelled }: Writin
   return (
     <>
       <p role="status">{said}</p>
-      <progress value={done} max={proposals.length} aria-label={words.say('register.import')} />
+      <progress
+        {...(state.at === 'storing' ? {} : { value: done, max: proposals.length })}
+        aria-label={words.say('register.import')}
+      />
       {state.at === 'sealing' && (
         <Button
           onClick={() => {
