@@ -1,4 +1,6 @@
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { spawn } from 'node:child_process';
+import { EventEmitter } from 'node:events';
+import { copyFile, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -106,6 +108,78 @@ describe('combside read', () => {
     expect(told.verdict).toBe('read');
     for (const cell of told.cells) expect(cell.x).toBeLessThan(320 + 20);
   });
+});
+
+describe('several photographs', () => {
+  const names = ['a-open-white-comb.jpg', 'd-new-comb-queen.jpg', 'f-frame-in-hand.jpg'];
+  const pictures = names.map((name) => join(reference, name));
+
+  it('give one object on each line, in the order of their names, with progress beside', async () => {
+    const some = await mkdtemp(join(tmpdir(), 'combside-read-folder-'));
+    // Written in another order than that of their names.
+    for (const name of [...names].reverse()) await copyFile(join(reference, name), join(some, name));
+    await writeFile(join(some, 'notes.txt'), 'not a picture, and not asked for');
+    const { code, out, err } = await run(some, '--json');
+    await rm(some, { recursive: true });
+    expect(code).toBe(0);
+    const told = out.split('\n').map((line) => JSON.parse(line) as Told & { file: string });
+    expect(told.map((one) => one.file)).toEqual(names.map((name) => join(some, name)));
+    expect(told.map((one) => one.verdict)).toEqual(['read', 'read', 'refused']);
+    expect(err.split('\n')).toEqual(names.map((name, n) => `${n + 1} of 3: ${join(some, name)}`));
+  });
+
+  it('give a table whose columns stand under their titles, and say once what holds for all', async () => {
+    const { code, out } = await run(...pictures);
+    expect(code).toBe(0);
+    const [head = '', first = '', second = '', refused = ''] = out.split('\n');
+    for (const title of ['cells', 'solidness', 'not read']) {
+      expect(first.charAt(head.indexOf(title))).toMatch(/[-\d]/);
+      expect(second.charAt(head.indexOf(title))).toMatch(/[-\d]/);
+    }
+    expect(refused).toContain('Not read: ');
+    expect(out.split('A measurement, not a diagnosis').length).toBe(2);
+    expect(out).toMatch(/Fewer than 100 cells .* \(a-open-white-comb[.]jpg\)$/m);
+  });
+
+  it('stop after the photograph at hand when interrupted', async () => {
+    const interrupts = new EventEmitter();
+    const out: string[] = [];
+    const err: string[] = [];
+    const outlet = {
+      out: (line: string) => {
+        out.push(line);
+        interrupts.emit('SIGINT');
+      },
+      err: (line: string) => err.push(line),
+    };
+    expect(await read([...pictures, '--json'], outlet, interrupts)).toBe(130);
+    expect(out).toHaveLength(1);
+    expect(err.at(-1)).toContain('1 of 3');
+    expect(interrupts.listenerCount('SIGINT')).toBe(0);
+  });
+
+  it('leave whole lines behind when the process is interrupted for real', async () => {
+    const entry = fileURLToPath(new URL('./combside.ts', import.meta.url));
+    const many = Array.from({ length: 12 }, (_, n) => pictures[n % 2] as string);
+    const child = spawn(process.execPath, ['--import', 'tsx', entry, 'read', ...many, '--json'], {
+      stdio: ['ignore', 'pipe', 'pipe'],
+    });
+    let out = '';
+    let sent = false;
+    child.stdout.setEncoding('utf8').on('data', (text: string) => {
+      out += text;
+      if (!sent && out.includes('\n')) {
+        sent = true;
+        child.kill('SIGINT');
+      }
+    });
+    const code = await new Promise((done) => child.on('close', done));
+    expect(code).toBe(130);
+    expect(out.endsWith('\n')).toBe(true);
+    const told = out.trimEnd().split('\n');
+    expect(told.length).toBeLessThan(12);
+    for (const line of told) expect((JSON.parse(line) as Told).verdict).toBe('read');
+  }, 60_000);
 });
 
 describe('files of every kind', () => {

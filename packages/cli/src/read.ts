@@ -1,6 +1,12 @@
-/** `combside read PHOTOGRAPH|FOLDER`: reads comb photographs cell by cell. */
+/**
+ * `combside read PHOTOGRAPH|FOLDER`: reads comb photographs cell by cell.
+ *
+ * One photograph: prose, or with `--json` one object. Several, or a folder: a table, or with `--json` one object on each
+ * line (JSON Lines), in the order of their names; progress goes to standard error. An interrupt is heard after the
+ * photograph at hand, so that what was written are whole lines.
+ */
 import { readdir, readFile, stat } from 'node:fs/promises';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { type CombResult, type ReadOptions, readComb } from '@combside/science/comb/read-comb';
 import { type Language, languages } from '@combside/words/language';
 import { loadWords } from '@combside/words/load-words';
@@ -24,11 +30,21 @@ type FileResult = Omit<CombResult, 'reasons' | 'measured'> & {
   readonly frames?: number;
 };
 
+/** Listens for an interrupt; given in, so that tests can interrupt. */
+export interface Interrupts {
+  readonly on: (event: 'SIGINT', heard: () => void) => unknown;
+  readonly off: (event: 'SIGINT', heard: () => void) => unknown;
+}
+
+/** What a shell calls the end by an interrupt. */
+const interrupted = 130;
+
 /**
  * @param args what stands after `read`
- * @returns 0 when every picture was read or refused with its reason, 2 when the command itself was wrong
+ * @returns 0 when every picture was read or refused with its reason, 2 when the command itself was wrong, 130 when it was
+ *   interrupted
  */
-export async function read(args: readonly string[], outlet: Outlet): Promise<number> {
+export async function read(args: readonly string[], outlet: Outlet, interrupts: Interrupts = process): Promise<number> {
   let json = false;
   let help = false;
   let language: Language = 'en';
@@ -87,16 +103,98 @@ export async function read(args: readonly string[], outlet: Outlet): Promise<num
     }
     files.push(...inside.map((name) => join(path, name)));
   }
-  const many = folder || files.length > 1;
-  if (json && many) outlet.out('[');
-  for (const [n, file] of files.entries()) {
-    const result = await readFileAt(file, options, words);
-    if (json)
-      outlet.out(JSON.stringify(result, rounded, many ? undefined : 1) + (many && n < files.length - 1 ? ',' : ''));
-    else tell(result, words, outlet, many);
+  if (!folder && files.length === 1) {
+    const result = await readFileAt(files[0] as string, options, words);
+    if (json) outlet.out(JSON.stringify(result, rounded, 1));
+    else tell(result, words, outlet);
+    return 0;
   }
-  if (json && many) outlet.out(']');
-  return 0;
+
+  let stop = false;
+  const heard = (): void => {
+    stop = true;
+  };
+  interrupts.on('SIGINT', heard);
+  try {
+    const table = json ? null : new Table(files, words);
+    for (const line of table?.head() ?? []) outlet.out(line);
+    for (const [n, file] of files.entries()) {
+      // A reading keeps the machine to itself; between two of them an interrupt gets its turn.
+      await new Promise((done) => setImmediate(done));
+      if (stop) {
+        outlet.err(words.say('comb.command.stopped', { done: n, count: files.length }));
+        return interrupted;
+      }
+      outlet.err(words.say('comb.command.progress', { number: n + 1, count: files.length, file }));
+      const result = await readFileAt(file, options, words);
+      outlet.out(table ? table.row(result) : JSON.stringify(result, rounded));
+    }
+    for (const line of table?.foot() ?? []) outlet.out(line);
+    return 0;
+  } finally {
+    interrupts.off('SIGINT', heard);
+  }
+}
+
+const columns = ['verdict', 'pitch', 'cells', 'brood', 'solidness', 'unread', 'second-look'] as const;
+
+/** One line for each photograph; written as they come, so widths are settled before the first. */
+class Table {
+  readonly #words: Words<'comb'>;
+  readonly #fileWidth: number;
+  readonly #titles: readonly string[];
+  /** Each sentence, and the photographs it was said of. */
+  readonly #said = new Map<string, string[]>();
+  #read = 0;
+
+  constructor(files: readonly string[], words: Words<'comb'>) {
+    this.#words = words;
+    const fileTitle = words.say('comb.table.file');
+    this.#fileWidth = Math.max(fileTitle.length, ...files.map((file) => file.length));
+    this.#titles = [fileTitle, ...columns.map((column) => words.say(`comb.table.${column}`))];
+  }
+
+  head(): string[] {
+    return [this.#line(this.#titles)];
+  }
+
+  row(result: FileResult): string {
+    const verdict = this.#words.say(`comb.verdict.${result.verdict}`);
+    const { reading } = result;
+    if (!reading) return this.#line([result.file, `${verdict}: ${result.says.join(' ')}`]);
+    this.#read++;
+    for (const sentence of result.says) this.#said.set(sentence, [...(this.#said.get(sentence) ?? []), result.file]);
+    return this.#line([
+      result.file,
+      verdict,
+      String(Math.round(result.pitchPx)),
+      String(reading.cells),
+      `${Math.round(reading.areas.brood.squareCentimetres)} cm²`,
+      reading.solidness ? percent(reading.solidness.value) : '-',
+      percent(reading.unread),
+      String(reading.secondLook.length),
+    ]);
+  }
+
+  /** What the readings above cannot say: each sentence once, with the photographs it holds for unless it holds for all. */
+  foot(): string[] {
+    const lines = [...this.#said].map(([sentence, files]) =>
+      files.length === this.#read ? sentence : `${sentence} (${files.map((file) => basename(file)).join(', ')})`,
+    );
+    return lines.length === 0 ? [] : ['', ...lines];
+  }
+
+  #line(cells: readonly string[]): string {
+    const last = cells.length - 1;
+    return cells
+      .map((cell, n) => (n === last ? cell : cell.padEnd(n === 0 ? this.#fileWidth : this.#width(n))))
+      .join('  ');
+  }
+
+  #width(column: number): number {
+    const least = column === 1 ? this.#words.say('comb.verdict.read').length : 8;
+    return Math.max(least, this.#titles[column]?.length ?? 0);
+  }
 }
 
 async function readFileAt(file: string, options: ReadOptions, words: Words<'comb'>): Promise<FileResult> {
@@ -141,8 +239,7 @@ function parseRegion(text: string): ReadOptions | undefined {
   return { region: corners as unknown as [number, number][] };
 }
 
-function tell(result: FileResult, words: Words<'comb'>, outlet: Outlet, many: boolean): void {
-  if (many) outlet.out(`${result.file}`);
+function tell(result: FileResult, words: Words<'comb'>, outlet: Outlet): void {
   outlet.out(words.say(`comb.verdict.${result.verdict}`));
   for (const sentence of result.says) outlet.out(`  ${sentence}`);
   const { reading } = result;
