@@ -167,4 +167,24 @@ export const heaviestInputs: readonly { readonly question: string; readonly inpu
     inputs:
       'beesDead=yes&hives=4&length=50&width=40&height=80&pitWidth=1&stacking=0.5&remains=0.2&cover=0.61&fuel=dry+wood&fuelPerHive=12&atOnce=2&hoursPerFire=2',
   },
+  {
+    question: 'laboratory-number',
+    inputs:
+      'report=plates&plates=1+0.1+12%0A1+0.1+15%0A1:10+0.1+2%0A1:10+0.1+1&suspension=20&amount=10&unit=g&parts=5&countLowest=1&countHighest=150&laboratory=invented&method=culture&material=honey&statedOn=2026-01-10&source=invented&classes=0+few%0A100+some',
+  },
+  {
+    question: 'burn-and-bury',
+    inputs:
+      'way=irradiate&beesDead=yes&freeOfHoney=yes&boxes=5000&boxesPerUnit=2&boxKilograms=10&unitHeight=0.5&unitsPerLayer=4&leastDose=15',
+  },
+  { question: 'when-laid', inputs: 'stage=capped&seenOn=2026-06-21' },
+  { question: 'earliest-sign', inputs: 'exposedOn=2026-05-01' },
+  {
+    question: 'this-season',
+    inputs: 'countedFrom=2026-07-01&firstLookAfterDays=40&looks=20&daysBetweenLooks=30&lastEggsOn=2026-09-20',
+  },
+  {
+    question: 'colony-strength',
+    inputs: 'frame=Langstroth+deep&covered=18&beesPerArea=130&error=0.15&eggs=1&larvae=2&capped=4&cellsPerArea=4',
+  },
 ];

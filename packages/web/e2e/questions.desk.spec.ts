@@ -72,7 +72,9 @@ async function answerKeptByLink(page: Page, starts: string | RegExp): Promise<st
   return text;
 }
 
-test('the office asks its seven questions by keyboard, and each link brings the same answer back', async ({ page }) => {
+test('the office asks its first seven questions by keyboard, and each link brings the same answer back', async ({
+  page,
+}) => {
   test.setTimeout(300_000);
   await signIn(page);
   await page.getByRole('link', { name: 'Questions' }).press('Enter');
@@ -315,6 +317,90 @@ test('limits of a laboratory are kept for every district, corrected with a reaso
   await expectNoAxeViolations(page);
 });
 
+test('other ways than burning, the calendar and the strength of a colony answer by keyboard and by link', async ({
+  page,
+}) => {
+  test.setTimeout(180_000);
+  await signIn(page);
+  await page.goto('/district/questions/burn-and-bury');
+  const cautions = page.getByRole('region', { name: 'Before anything else' });
+  await pick(page, 'What is to be done', 0);
+  await page.getByRole('radio', { name: 'Dip in hot wax' }).press('Space');
+  await expect(cautions).toContainText('permit and local law decide');
+  await expect(cautions).toContainText('paraffin');
+  await expect(page.getByText('Permit, fire ban, ground water and local law decide.')).toBeVisible();
+  await expect(page.locator('.answer')).toHaveCount(0);
+  await pick(page, 'Are the bees dead?', 0);
+  await pick(page, 'Is the wood scraped clean and dry?', 0);
+  await pick(page, 'What is dipped', 0);
+  await type(page, {
+    'Boxes or pieces in all': '11',
+    'Pieces in one dip': '2',
+    'Temperature of the wax, with the pieces in it': '180',
+  });
+  await expect(page.getByRole('alert')).toHaveText('A whole number from 160 to 175.');
+  await type(page, {
+    'Temperature of the wax, with the pieces in it': '160',
+    'Time of each dip': '10',
+    'Wax that fills the vat': '200',
+  });
+  await expect(page.locator('.answer')).toHaveText(/^6 dips for 11 pieces: 60 minutes/);
+  await picture(page, 'hot-wax');
+  await expectNoAxeViolations(page);
+
+  const ways = {
+    scorch: 'accepted=yes&boxes=4&minutesPerBox=3',
+    hypochlorite:
+      'cleaned=yes&tankLength=100&tankWidth=50&liquidDepth=24&displaced=0&stockPercent=3&wantedPercent=0.5&bathMinutes=20',
+    caustic: 'tankLength=100&tankWidth=50&liquidDepth=24&displaced=0&gramsPerLitre=12&bathMinutes=15',
+    irradiate: 'freeOfHoney=yes&boxes=9&boxesPerUnit=2&boxKilograms=10&unitHeight=0.5&unitsPerLayer=4&leastDose=15',
+  };
+  for (const [way, inputs] of Object.entries(ways)) {
+    await page.goto(`/district/questions/burn-and-bury?way=${way}&beesDead=yes&${inputs}`);
+    await expect(page.locator('.answer')).toBeVisible();
+    await expect(cautions).toContainText('permit and local law decide');
+    await picture(page, `way-${way}`);
+  }
+  await expectNoAxeViolations(page);
+
+  await ask(page, 'When was this cell laid, when will it emerge?');
+  await pick(page, 'What is in it?', 2);
+  await page.getByLabel('Seen on').fill('2026-06-21');
+  await answerKeptByLink(page, 'Laid between 31 May 2026 and 12 June 2026.');
+  await picture(page, 'when-laid');
+  await expectNoAxeViolations(page);
+
+  await ask(page, 'When is the earliest sign after an exposure?');
+  await page.getByLabel('Day on which spores may have come in').fill('2026-05-01');
+  await answerKeptByLink(page, /between 6 May 2026 and 9 May 2026 at the earliest/);
+
+  await ask(page, 'Can this case be released this season?');
+  await type(page, {
+    'Days until the first look': '40',
+    'Looks without signs the law asks for': '2',
+    'Days from look to look, at least': '30',
+  });
+  await page.getByLabel('Day from which the law counts').fill('2026-07-01');
+  await page.getByLabel('Last day with fresh eggs this season').fill('2026-09-20');
+  await answerKeptByLink(page, /^Yes, by the calendar: all 2 looks find brood this season/);
+  await picture(page, 'this-season');
+  await expectNoAxeViolations(page);
+
+  await ask(page, 'How strong is this colony?');
+  await pick(page, 'Which frames?', 0);
+  await type(page, {
+    'Comb sides covered with bees': '8',
+    'Bees on 1 dm² fully covered': '130',
+    'Error of judging by eye': '15',
+    'Comb sides filled with capped brood': '0.35',
+    'Cells on 1 cm² of one side': '4',
+  });
+  await expect(page.getByText('So much capped brood comes from about 102 eggs a day')).toBeVisible();
+  await answerKeptByLink(page, /^About 9,058 bees on 8 comb sides/);
+  await picture(page, 'colony-strength');
+  await expectNoAxeViolations(page);
+});
+
 test('questions read well in German, with twice the text, and on a narrow window', async ({ page }) => {
   await signIn(page);
   await page.evaluate(() =>
@@ -323,7 +409,8 @@ test('questions read well in German, with twice the text, and on a narrow window
   const links = {
     'how-frequent': 'positives=45&tested=150&reading=known&sensitivity=0.96&specificity=0.89',
     'free-since': 'introduction=0.01&round=0.8&first=2024-05-01',
-    'burn-and-bury': 'beesDead=no',
+    'burn-and-bury': 'way=hypochlorite&beesDead=yes',
+    'this-season': 'countedFrom=2026-07-01&firstLookAfterDays=40&looks=2&daysBetweenLooks=30&lastEggsOn=2026-08-01',
     'laboratory-number': 'report=plates&plates=1+0.1+12%0A1:10+0.1+2&suspension=20&amount=10&unit=bee&parts=5',
   };
   for (const [question, inputs] of Object.entries(links)) {

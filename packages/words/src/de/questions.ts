@@ -27,6 +27,9 @@ export const questions = {
   'questions.unit.cm': 'cm',
   'questions.unit.m': 'm',
   'questions.unit.kg': 'kg',
+  'questions.unit.l': 'l',
+  'questions.unit.min': 'min',
+  'questions.unit.°C': '°C',
   'questions.unit.hour': 'h',
   'questions.unit.month': 'Monate',
   'questions.plot-of': 'Kurve zu „{title}“: {x}; {y}. Die Zahlen stehen in der Tabelle daneben.',
@@ -337,7 +340,14 @@ export const questions = {
 
   'questions.burn-and-bury': 'Was brauche ich zum Verbrennen und Vergraben?',
   'questions.burn-and-bury.about':
-    'Erlaubnis, Feuerverbot, Grundwasser und örtliches Recht entscheiden. Für Grube, Brennstoff und Zeit ist kein Wert veröffentlicht; jeder wird erfragt.',
+    'Genehmigung, Feuerverbot, Grundwasser und örtliches Recht entscheiden. Wo kein Wert veröffentlicht ist, wird gefragt und nie etwas vorgegeben.',
+  'questions.burn-and-bury.way': 'Was geschehen soll',
+  'questions.burn-and-bury.way.burn': 'Verbrennen und vergraben',
+  'questions.burn-and-bury.way.scorch': 'Zargen ausflammen',
+  'questions.burn-and-bury.way.hot wax': 'In heißes Wachs tauchen',
+  'questions.burn-and-bury.way.hypochlorite': 'Bad mit Hypochlorit (Bleichlauge)',
+  'questions.burn-and-bury.way.caustic': 'Bad mit Natronlauge',
+  'questions.burn-and-bury.way.irradiate': 'Zum Bestrahlen geben',
   'questions.burn-and-bury.beesDead': 'Sind die Bienen tot?',
   'questions.burn-and-bury.beesDead.yes': 'Ja, nachgesehen',
   'questions.burn-and-bury.beesDead.no': 'Nein oder nicht sicher',
@@ -367,14 +377,119 @@ export const questions = {
   'questions.burn-and-bury.atOnce': 'Beuten auf einem Feuer',
   'questions.burn-and-bury.hoursPerFire': 'Ein Feuer, bis nichts mehr glüht',
   'questions.burn-and-bury.hoursPerFire.hint': 'Kein Wert veröffentlicht: aus eigener Erfahrung.',
+  'questions.burn-and-bury.others': 'Weitere Teile anderer Größe',
+  'questions.burn-and-bury.others.hint':
+    'Je Zeile eine Größe: Anzahl, dann Länge, Breite und Höhe in cm, etwa 6 50 40 24.',
+  'questions.burn-and-bury.accepted': 'Ist Ausflammen hier anerkannt?',
+  'questions.burn-and-bury.accepted.hint':
+    'Nach Anordnung oder Recht dieses Ortes. Mancherorts ja, andernorts gilt es als nicht sicher genug.',
+  'questions.burn-and-bury.accepted.yes': 'Ja, es ist anerkannt',
+  'questions.burn-and-bury.accepted.no': 'Nein oder nicht sicher',
+  'questions.burn-and-bury.cleanAndDry': 'Ist das Holz gründlich abgekratzt und trocken?',
+  'questions.burn-and-bury.cleanAndDry.yes': 'Ja',
+  'questions.burn-and-bury.cleanAndDry.no': 'Nein oder nicht sicher',
+  'questions.burn-and-bury.cleaned': 'Vor dem Bad abgekratzt und gewaschen?',
+  'questions.burn-and-bury.cleaned.yes': 'Ja',
+  'questions.burn-and-bury.cleaned.no': 'Nein oder nicht sicher',
+  'questions.burn-and-bury.freeOfHoney': 'Frei von Bienen und Honig, außen gewaschen, doppelt verpackt?',
+  'questions.burn-and-bury.freeOfHoney.yes': 'Ja',
+  'questions.burn-and-bury.freeOfHoney.no': 'Nein oder nicht sicher',
+  'questions.burn-and-bury.item': 'Was getaucht wird',
+  'questions.burn-and-bury.item.hint':
+    'Rähmchen werden verbrannt, Hartfaserplatten verbrannt oder bestrahlt (Westaustralien 2022).',
+  'questions.burn-and-bury.item.boxes': 'Zargen',
+  'questions.burn-and-bury.item.wooden floors': 'Holzböden',
+  'questions.burn-and-bury.item.wooden lids': 'Holzdeckel',
+  'questions.burn-and-bury.boxes': 'Zargen oder Teile insgesamt',
+  'questions.burn-and-bury.minutesPerBox': 'Zeit für eine Zarge',
+  'questions.burn-and-bury.minutesPerBox.hint': 'Kein Wert veröffentlicht: aus eigener Erfahrung.',
+  'questions.burn-and-bury.piecesPerDip': 'Teile je Tauchgang',
+  'questions.burn-and-bury.celsius': 'Temperatur des Wachses, mit den Teilen darin',
+  'questions.burn-and-bury.celsius.hint':
+    'Unter 160 °C wirkt es nicht, über 175 °C kann der Dampf brennen (Westaustralien 2022).',
+  'questions.burn-and-bury.dipMinutes': 'Dauer jedes Tauchgangs',
+  'questions.burn-and-bury.dipMinutes.hint': 'Mindestens 10 Minuten (Westaustralien 2022).',
+  'questions.burn-and-bury.vatLitres': 'Wachs, das den Kessel füllt',
+  'questions.burn-and-bury.tankLength': 'Wanne innen: Länge',
+  'questions.burn-and-bury.tankWidth': 'Wanne innen: Breite',
+  'questions.burn-and-bury.liquidDepth': 'Tiefe der Flüssigkeit, mit den Teilen darin',
+  'questions.burn-and-bury.displaced': 'Raum, den die Teile einnehmen',
+  'questions.burn-and-bury.displaced.hint': '0 lässt einen Vorrat.',
+  'questions.burn-and-bury.stockPercent': 'Stärke der Bleichlauge im Kanister, %',
+  'questions.burn-and-bury.stockPercent.hint': 'Vom frischen Etikett: Bleichlauge wird beim Lagern schwächer.',
+  'questions.burn-and-bury.wantedPercent': 'Stärke des Bades, %',
+  'questions.burn-and-bury.wantedPercent.hint':
+    'Die Anleitungen gehen auseinander: 0,5 für 20 Minuten (England und Wales), 1 für 20 Minuten (Polen), 5 und danach kochendes Wasser (Westaustralien, Metallböden). Die örtliche entscheidet.',
+  'questions.burn-and-bury.bathMinutes': 'Dauer des Bades',
+  'questions.burn-and-bury.bathMinutes.hint':
+    'Nach örtlicher Anleitung. Für Natronlauge fand sich kein amtlicher Wert; Imker nennen 15 Minuten, kochend (übliche Praxis, ohne Quelle).',
+  'questions.burn-and-bury.gramsPerLitre': 'Ätznatron, Gramm je Liter',
+  'questions.burn-and-bury.gramsPerLitre.hint':
+    'Kein amtlicher Wert gefunden. Imker nennen 12 (übliche Praxis, ohne Quelle).',
+  'questions.burn-and-bury.boxesPerUnit': 'Zargen je verpacktem Packstück',
+  'questions.burn-and-bury.boxKilograms': 'Gewicht einer Zarge, verpackt',
+  'questions.burn-and-bury.boxKilograms.hint': 'Ein Packstück darf höchstens 25 kg wiegen (Westaustralien 2022).',
+  'questions.burn-and-bury.unitHeight': 'Höhe eines Packstücks',
+  'questions.burn-and-bury.unitsPerLayer': 'Packstücke je Lage einer Palette',
+  'questions.burn-and-bury.leastDose': 'Verlangte Mindestdosis, kGy',
+  'questions.burn-and-bury.leastDose.hint':
+    'Nach dem Recht des Ortes: Die Angaben gehen auseinander, deshalb ist keine vorgegeben. Florida verlangt 20.',
+  'questions.burn-and-bury.deliveredDose': 'Abgegebene Mindestdosis, kGy',
+  'questions.burn-and-bury.deliveredDose.hint':
+    'Aus der Bescheinigung des Betreibers, sobald sie da ist. Nie die bestellte Dosis.',
   'questions.burn-and-bury.says.pit':
     'Eine Grube von {length} m Länge, {width} m Breite und {depth} m Tiefe fasst {hives, plural, one {# Beute} other {# Beuten}} ({volume} m³): {soil} m³ Erde sind zu bewegen.',
   'questions.burn-and-bury.says.fire':
     '{kilograms} kg Brennstoff ({fuel}), {fires, plural, one {ein Feuer} other {# Feuer nacheinander}}, etwa {hours} Stunden, in denen jemand dabeibleibt.',
   'questions.burn-and-bury.says.fire-wax':
     'Kein Brennstoff außer den Waben, {fires, plural, one {ein Feuer} other {# Feuer nacheinander}}, etwa {hours} Stunden, in denen jemand dabeibleibt.',
+  'questions.burn-and-bury.says.scorch':
+    '{boxes, plural, one {# Zarge braucht} other {# Zargen brauchen}} etwa {minutes} Minuten Flamme.',
+  'questions.burn-and-bury.says.dips':
+    '{dips, plural, one {Ein Tauchgang} other {# Tauchgänge}} für {pieces, plural, one {# Teil} other {# Teile}}: zusammen {minutes} Minuten im Wachs, das Wechseln nicht gerechnet.',
+  'questions.burn-and-bury.says.wax':
+    'Die erste Füllung: {microcrystalline} l mikrokristallines Wachs und {paraffin} l festes Paraffinwachs.',
+  'questions.burn-and-bury.says.heat':
+    'Gemessen in Wachs von 150 °C lässt ein so langer Tauchgang eine Spore von 10 hoch {low} bis {high} übrig.',
+  'questions.burn-and-bury.says.bleach':
+    '{stock} l Bleichlauge und {water} l Wasser: {parts} Teile Wasser auf einen Teil Bleichlauge.',
+  'questions.burn-and-bury.says.meets.none':
+    'Stärke und Dauer erfüllen keine hier bekannte Anleitung. Die Behörde fragen.',
+  'questions.burn-and-bury.says.meets.england':
+    'Es erfüllt die Anleitung für England und Wales, für gereinigte Flächen; danach abspülen.',
+  'questions.burn-and-bury.says.meets.poland': 'Es erfüllt die Anleitung für Polen.',
+  'questions.burn-and-bury.says.meets.australia':
+    'Es erreicht die Stärke der westaustralischen für Metallböden; die kommen danach über 10 Minuten in kochendes Wasser.',
+  'questions.burn-and-bury.says.caustic':
+    '{kilograms} kg Ätznatron in {litres} l kaltes Wasser ergeben {percent} %; {minutes} Minuten darin.',
+  'questions.burn-and-bury.says.caustic-only-cleans':
+    'Es reinigt. Es befreit Geräte nicht von Sporen und beweist nichts.',
+  'questions.burn-and-bury.says.consignment':
+    '{units, plural, one {Ein Packstück} other {# Packstücke}} zu höchstens {each} kg auf {pallets, plural, one {einer Palette} other {# Paletten}}, zusammen {kilograms} kg.',
+  'questions.burn-and-bury.says.dose-waits':
+    'Verlangt sind mindestens {asked} kGy. Ob sie erreicht sind, sagt die Bescheinigung.',
+  'questions.burn-and-bury.says.dose-reached': 'Die abgegebenen {delivered} kGy erreichen die verlangten {asked}.',
+  'questions.burn-and-bury.says.dose-missed':
+    'Die abgegebenen {delivered} kGy erreichen die verlangten {asked} nicht: noch einmal behandeln oder die Behörde fragen.',
+  'questions.burn-and-bury.says.dose':
+    'Gemessen auf Glas lassen {dose} kGy eine Spore von 10 hoch {log} übrig; Honig und Dichte schirmen ab.',
   'questions.burn-and-bury.refuses.alive':
     'Solange Bienen leben, wird nichts verbrannt. Sie werden zuerst getötet, mit Mitteln, die die Behörde erlaubt.',
+  'questions.burn-and-bury.refuses.pieces':
+    'Die weiteren Teile sind nicht lesbar. Je Zeile eine Größe: Anzahl, Länge, Breite, Höhe, etwa 6 50 40 24.',
+  'questions.burn-and-bury.refuses.not-accepted':
+    'Wo Ausflammen nicht anerkannt ist, wird nicht ausgeflammt. Die Behörde fragen, was gilt.',
+  'questions.burn-and-bury.refuses.wet':
+    'Nichts Nasses oder Schmutziges kommt in heißes Wachs: Es kocht über. Erst abkratzen und trocknen.',
+  'questions.burn-and-bury.refuses.dirty': 'Schmutz verbraucht die Bleichlauge. Erst abkratzen und waschen.',
+  'questions.burn-and-bury.refuses.honey':
+    'Mit Bienen oder Honig wird nichts weggegeben: Honig schirmt Sporen ab und läuft aus. Erst säubern und verpacken.',
+  'questions.burn-and-bury.refuses.too-heavy':
+    'Ein Packstück darf höchstens 25 kg wiegen. Weniger Zargen zusammenpacken.',
+  'questions.burn-and-bury.refuses.displaced':
+    'Die Teile nehmen mehr Raum ein, als die Wanne bis zu dieser Tiefe fasst. Die vier Maße ansehen.',
+  'questions.burn-and-bury.refuses.too-strong':
+    'Das Bad kann nicht stärker sein als die Bleichlauge im Kanister. Beide Stärken ansehen.',
   'questions.burn-and-bury.x': 'Breite der Grube',
   'questions.burn-and-bury.y': 'Länge der Grube',
   'questions.burn-and-bury.takes.geometry':
@@ -382,4 +497,152 @@ export const questions = {
   'questions.burn-and-bury.takes.chosen': 'Brennstoff und Zeit sind Ihre eigenen Werte, malgenommen.',
   'questions.burn-and-bury.takes.takes-all':
     'Die Grube fasst alles, was übrig ist, mit Honig und Asche, und die Erde deckt es zu.',
+  'questions.burn-and-bury.takes.chosen-time': 'Die Zeit für eine Zarge ist der eigene Wert, vervielfacht.',
+  'questions.burn-and-bury.takes.scorch': 'Kalifornien erkennt das Ausflammen von Zargen an; überall gilt das nicht.',
+  'questions.burn-and-bury.takes.hot-wax':
+    'Halb mikrokristallines, halb Paraffinwachs. Der Wert für Sporen wurde in Bienenwachs bei 150 °C gemessen; das Wachs hier ist heißer.',
+  'questions.burn-and-bury.takes.not-dipped': 'Rähmchen und Hartfaserplatten werden nicht getaucht.',
+  'questions.burn-and-bury.takes.bleach':
+    'Gereinigte, glatte Flächen, ganz unter der Flüssigkeit. Holz saugt die Bleichlauge auf und bleibt zweifelhaft.',
+  'questions.burn-and-bury.takes.guidances':
+    'Stärken verschiedener Anleitungen stehen nebeneinander und werden nicht gemittelt.',
+  'questions.burn-and-bury.takes.caustic': 'Stärke und Dauer sind eigene Werte: Ein amtlicher fand sich nicht.',
+  'questions.burn-and-bury.takes.dose':
+    'Es zählt die niedrigste Dosis in der Ladung. Je 0,2 kGy bleibt eine Spore von zehn übrig, gemessen auf Glas.',
+  'questions.burn-and-bury.takes.pallet': 'Eine Palette trägt höchstens 1.000 kg und bleibt unter 2 m.',
+  'questions.when-laid': 'Wann wurde diese Zelle bestiftet, wann schlüpft sie?',
+  'questions.when-laid.about': 'Nach dem, was an einem Tag in einer Zelle zu sehen ist.',
+  'questions.when-laid.caste': 'Was für eine Zelle?',
+  'questions.when-laid.caste.worker': 'Arbeiterinnenzelle',
+  'questions.when-laid.caste.drone': 'Drohnenzelle',
+  'questions.when-laid.caste.queen': 'Weiselzelle',
+  'questions.when-laid.stage': 'Was ist darin?',
+  'questions.when-laid.stage.egg': 'Ein Stift',
+  'questions.when-laid.stage.open larva': 'Eine Made, die Zelle offen',
+  'questions.when-laid.stage.capped': 'Verdeckelt, nicht geöffnet',
+  'questions.when-laid.stage.coiled larva': 'Eine Rundmade (Arbeiterin)',
+  'questions.when-laid.stage.stretched larva': 'Eine Streckmade (Arbeiterin)',
+  'questions.when-laid.stage.prepupa': 'Verdeckelt: Streckmade, noch keine Puppe (Arbeiterin)',
+  'questions.when-laid.stage.pupa': 'Verdeckelt: eine Puppe (Arbeiterin)',
+  'questions.when-laid.seenOn': 'Gesehen am',
+  'questions.when-laid.says.laid': 'Bestiftet zwischen {from} und {to}.',
+  'questions.when-laid.says.emerges': 'Sie schlüpft zwischen {from} und {to}.',
+  'questions.when-laid.says.capped': 'Verdeckelt zwischen {from} und {to}.',
+  'questions.when-laid.refuses.worker-only':
+    'So viel ist nur von Arbeiterinnenzellen bekannt. Stift, offene Made oder verdeckelt wählen.',
+  'questions.when-laid.x': 'Tage ab dem Tag der Beobachtung',
+  'questions.when-laid.row.laid': 'Bestiftet',
+  'questions.when-laid.row.hatches': 'Made schlüpft aus dem Ei',
+  'questions.when-laid.row.capped': 'Verdeckelt',
+  'questions.when-laid.row.emerges': 'Biene schlüpft',
+  'questions.when-laid.takes.mean':
+    'Mittlere Tage warm gehaltener Brut. Ausgekühlte braucht länger (aus der Erinnerung); eine späte Zelle kann etwas außerhalb liegen.',
+  'questions.when-laid.takes.stage':
+    'Ein Blick zeigt das Stadium, nicht die Stunde: Darum ist jeder Zeitpunkt eine Spanne, auf ganze Tage nach außen.',
+  'questions.earliest-sign': 'Wann zeigt sich eine Ansteckung frühestens?',
+  'questions.earliest-sign.about':
+    'Amerikanische Faulbrut: ab wann eine Durchsicht diese Ansteckung überhaupt zeigen kann. Einen letzten Tag gibt es nicht.',
+  'questions.earliest-sign.exposedOn': 'Tag, an dem Sporen hereingekommen sein können',
+  'questions.earliest-sign.says.dead':
+    'Die erste tote Brut zeigt sich frühestens zwischen {from} und {to}; eine Durchsicht davor kann diese Ansteckung nicht zeigen.',
+  'questions.earliest-sign.says.rope': 'Was zuerst gestorben ist, kann bis {to} Fäden ziehen.',
+  'questions.earliest-sign.says.scale': 'Der erste fertige Schorf ist frühestens zwischen {from} und {to} da.',
+  'questions.earliest-sign.says.no-end':
+    'Eine spätere Durchsicht ohne Befund beendet die Sache nicht: Sporen überdauern in Vorräten über Jahre.',
+  'questions.earliest-sign.x': 'Tage nach der Ansteckung',
+  'questions.earliest-sign.row.dead': 'Erste tote Brut',
+  'questions.earliest-sign.row.all-dead': 'An dem Tag angesteckte Maden alle tot',
+  'questions.earliest-sign.row.rope': 'Erste Reste ziehen Fäden bis',
+  'questions.earliest-sign.row.scale': 'Erster fertiger Schorf',
+  'questions.earliest-sign.takes.very-day':
+    'Gerechnet, als wäre an genau diesem Tag eine genügend junge Made mit Sporen gefüttert worden.',
+  'questions.earliest-sign.takes.no-end':
+    'Jeder Tag hier ist ein frühester, zwischen zwei Enden; keiner ist ein letzter.',
+  'questions.this-season': 'Kann dieser Fall noch in dieser Saison aufgehoben werden?',
+  'questions.this-season.about':
+    'Wann die Brut endet, und ob die verlangten Nachschauen noch Brut zum Beurteilen finden. Nur der Kalender.',
+  'questions.this-season.countedFrom': 'Tag, ab dem das Recht zählt',
+  'questions.this-season.countedFrom.hint': 'Etwa der Tag der Tötung oder der Behandlung.',
+  'questions.this-season.firstLookAfterDays': 'Tage bis zur ersten Nachschau',
+  'questions.this-season.firstLookAfterDays.hint': 'Nach dem Recht des Ortes. Nichts ist vorgegeben.',
+  'questions.this-season.looks': 'Verlangte Nachschauen ohne Anzeichen',
+  'questions.this-season.daysBetweenLooks': 'Tage von Nachschau zu Nachschau, mindestens',
+  'questions.this-season.lastEggsOn': 'Letzter Tag mit frischen Stiften in dieser Saison',
+  'questions.this-season.lastEggsOn.hint': 'Kein Wert veröffentlicht: nach diesem Volk, gesehen oder erwartet.',
+  'questions.this-season.firstEggsOn': 'Erster Tag mit Stiften in der nächsten Saison, falls bekannt',
+  'questions.this-season.says.yes':
+    'Ja, nach dem Kalender: {looks, plural, one {Die Nachschau findet} other {Alle # Nachschauen finden}} in dieser Saison Brut; die letzte ist nicht vor dem {day}.',
+  'questions.this-season.says.next':
+    'Nicht in dieser Saison: Die letzte Nachschau ist nicht vor dem {day}, wenn wieder Brut da ist.',
+  'questions.this-season.says.no':
+    'Nicht in dieser Saison: Mindestens eine Nachschau wartet auf neue Brut, und dafür ist kein Tag angegeben.',
+  'questions.this-season.says.brood': 'Die offene Arbeiterinnenbrut endet am {open}, die verdeckelte am {capped}.',
+  'questions.this-season.says.waits':
+    '{count, plural, one {# Nachschau wartet} other {# Nachschauen warten}} auf die Brut der nächsten Saison.',
+  'questions.this-season.says.authority':
+    'Wie viele Nachschauen, wann und in welchem Abstand, sagt das Recht; aufheben kann die Behörde, nicht der Kalender.',
+  'questions.this-season.refuses.order':
+    'Die ersten Stifte der nächsten Saison müssen nach den letzten dieser liegen. Beide Tage ansehen.',
+  'questions.this-season.x': 'Tage nach dem Tag, ab dem das Recht zählt',
+  'questions.this-season.row.open': 'Offene Brut',
+  'questions.this-season.row.capped': 'Verdeckelte Brut',
+  'questions.this-season.row.look': 'Nachschau {number}',
+  'questions.this-season.takes.law':
+    'Zahl und Zeiten der Nachschauen sind so, wie Sie sie nach dem Recht angegeben haben.',
+  'questions.this-season.takes.brood':
+    'Arbeiterinnenbrut wird 9 Tage nach dem Bestiften verdeckelt und schlüpft nach 21.',
+  'questions.this-season.takes.stated':
+    'Wann die Königin aufhört und wieder beginnt zu stiften, ist für keinen Ort veröffentlicht: Es gilt die Angabe.',
+  'questions.colony-strength': 'Wie stark ist dieses Volk?',
+  'questions.colony-strength.about':
+    'Bienen nach besetzten Wabenseiten, Brut nach gefüllten. Jede Zahl zum Umrechnen wählen Sie selbst; ihr Rang steht dabei.',
+  'questions.colony-strength.frame': 'Welche Rähmchen?',
+  'questions.colony-strength.frame.hint':
+    'Wabenfläche einer Seite. Veröffentlicht: Langstroth. Aus Listen gerechnet: British National, 14 x 12, Commercial, Dadant (britische Liste). Aus der Erinnerung: die übrigen.',
+  'questions.colony-strength.frame.Langstroth deep': 'Langstroth, 871 cm²',
+  'questions.colony-strength.frame.British National': 'British National, 625 cm²',
+  'questions.colony-strength.frame.National 14 x 12': 'National 14 x 12, 910 cm²',
+  'questions.colony-strength.frame.Commercial': 'Commercial, 800 cm²',
+  'questions.colony-strength.frame.Dadant (British list)': 'Dadant (britische Liste), 966 cm²',
+  'questions.colony-strength.frame.Dadant-Blatt': 'Dadant-Blatt, 1130 cm²',
+  'questions.colony-strength.frame.Zander': 'Zander, 840 cm²',
+  'questions.colony-strength.frame.Deutsch Normal': 'Deutsch Normal, 800 cm²',
+  'questions.colony-strength.frame.measured': 'Selbst gemessen',
+  'questions.colony-strength.sideArea': 'Wabenfläche einer Seite, cm²',
+  'questions.colony-strength.covered': 'Mit Bienen besetzte Wabenseiten',
+  'questions.colony-strength.covered.hint': 'Zusammengezählt: Eine halb besetzte Seite zählt 0,5. Früh, vor dem Flug.',
+  'questions.colony-strength.beesPerArea': 'Bienen auf 1 dm², voll besetzt',
+  'questions.colony-strength.beesPerArea.hint':
+    'Erinnert: 125 bis 130 (Liebefelder Methode, aus der Erinnerung). Nichts ist vorgegeben.',
+  'questions.colony-strength.error': 'Fehler beim Schätzen mit dem Auge',
+  'questions.colony-strength.error.hint': 'Erinnert sind 15 % (aus der Erinnerung); mehr, wenn Bienen fliegen.',
+  'questions.colony-strength.eggs': 'Mit Stiften gefüllte Wabenseiten',
+  'questions.colony-strength.larvae': 'Mit offenen Maden gefüllte Wabenseiten',
+  'questions.colony-strength.capped': 'Mit verdeckelter Brut gefüllte Wabenseiten',
+  'questions.colony-strength.cellsPerArea': 'Zellen auf 1 cm² einer Seite',
+  'questions.colony-strength.cellsPerArea.hint': 'Arbeiterinnenbau etwa 4, von 3,8 bis 4,4 (aus Zellweiten gerechnet).',
+  'questions.colony-strength.says.bees':
+    'Etwa {value} Bienen auf {covered} Wabenseiten, zwischen {low} und {high}; Flugbienen draußen nicht gezählt.',
+  'questions.colony-strength.says.brood': 'Etwa {eggs} Stifte, {larvae} offene Maden und {capped} verdeckelte Zellen.',
+  'questions.colony-strength.says.laying':
+    'So viel verdeckelte Brut kommt von etwa {rate} Eiern am Tag, bei gleichmäßiger Eilage.',
+  'questions.colony-strength.says.balance.steady':
+    'Stifte, Maden und verdeckelte Brut stehen etwa 1 zu 2 zu 4: gleichmäßige Eilage.',
+  'questions.colony-strength.says.balance.capped-brood-missing':
+    'Gemessen an den Maden ist wenig verdeckelte Brut da: Brut kann verloren sein, oder die Eilage wächst. Ein Hinweis, kein Befund.',
+  'questions.colony-strength.says.balance.eggs-missing':
+    'Gemessen an den Maden sind wenige Stifte da: Die Königin kann nachlassen oder fehlen, oder die Eilage endet. Ein Hinweis, kein Befund.',
+  'questions.colony-strength.says.balance.growing-or-shrinking':
+    'Die Stadien stehen nicht so, wie gleichmäßige Eilage sie lässt: Das Volk wächst oder schrumpft.',
+  'questions.colony-strength.x': 'Anzahl',
+  'questions.colony-strength.row.bees': 'Bienen auf den Waben',
+  'questions.colony-strength.row.eggs': 'Stifte',
+  'questions.colony-strength.row.larvae': 'Offene Maden',
+  'questions.colony-strength.row.capped': 'Verdeckelte Zellen',
+  'questions.colony-strength.takes.judged':
+    'Flächen sind mit dem Auge geschätzt, die Bienen in Gedanken zusammengerückt.',
+  'questions.colony-strength.takes.constants':
+    'Andere Werte: 2.430 Bienen auf beiden Seiten einer voll besetzten Langstroth-Wabe (aus der Erinnerung); auf einer benutzten, nicht vollen Wabe 1.100 britisch und 1.400 Langstroth (veröffentlicht, 23 Völker).',
+  'questions.colony-strength.takes.steady':
+    'Eier am Tag sind verdeckelte Zellen durch 12 Tage; das Verhältnis gilt bei gleichmäßiger Eilage ohne Verluste, auf ein Viertel genau (übliche Praxis, ohne Quelle).',
 } as const satisfies Record<keyof typeof reference, string>;

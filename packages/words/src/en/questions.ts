@@ -26,6 +26,9 @@ export const questions = {
   'questions.unit.cm': 'cm',
   'questions.unit.m': 'm',
   'questions.unit.kg': 'kg',
+  'questions.unit.l': 'l',
+  'questions.unit.min': 'min',
+  'questions.unit.°C': '°C',
   'questions.unit.hour': 'h',
   'questions.unit.month': 'months',
   'questions.plot-of': 'Plot for “{title}”: {x}; {y}. The numbers stand in the table beside it.',
@@ -331,7 +334,14 @@ export const questions = {
 
   'questions.burn-and-bury': 'What do I need to burn and bury?',
   'questions.burn-and-bury.about':
-    'Permit, fire ban, ground water and local law decide. No figure for pit, fuel or time was published, so each is asked for.',
+    'Permit, fire ban, ground water and local law decide. Where no figure was published, it is asked for and never filled in.',
+  'questions.burn-and-bury.way': 'What is to be done',
+  'questions.burn-and-bury.way.burn': 'Burn and bury',
+  'questions.burn-and-bury.way.scorch': 'Scorch boxes',
+  'questions.burn-and-bury.way.hot wax': 'Dip in hot wax',
+  'questions.burn-and-bury.way.hypochlorite': 'Bath with hypochlorite (bleach)',
+  'questions.burn-and-bury.way.caustic': 'Bath with caustic soda',
+  'questions.burn-and-bury.way.irradiate': 'Send for irradiation',
   'questions.burn-and-bury.beesDead': 'Are the bees dead?',
   'questions.burn-and-bury.beesDead.yes': 'Yes, looked at',
   'questions.burn-and-bury.beesDead.no': 'No, or not sure',
@@ -360,14 +370,118 @@ export const questions = {
   'questions.burn-and-bury.atOnce': 'Hives on one fire',
   'questions.burn-and-bury.hoursPerFire': 'Until nothing glows, one fire',
   'questions.burn-and-bury.hoursPerFire.hint': 'No published figure: from your own experience.',
+  'questions.burn-and-bury.others': 'Further pieces of another size',
+  'questions.burn-and-bury.others.hint':
+    'One size a line: how many, then length, width and height in cm, such as 6 50 40 24.',
+  'questions.burn-and-bury.accepted': 'Is scorching accepted here?',
+  'questions.burn-and-bury.accepted.hint':
+    'By the order or the law of this place. It is in some, in others it is not held effective enough.',
+  'questions.burn-and-bury.accepted.yes': 'Yes, it is accepted',
+  'questions.burn-and-bury.accepted.no': 'No, or not sure',
+  'questions.burn-and-bury.cleanAndDry': 'Is the wood scraped clean and dry?',
+  'questions.burn-and-bury.cleanAndDry.yes': 'Yes',
+  'questions.burn-and-bury.cleanAndDry.no': 'No, or not sure',
+  'questions.burn-and-bury.cleaned': 'Scraped and washed before the bath?',
+  'questions.burn-and-bury.cleaned.yes': 'Yes',
+  'questions.burn-and-bury.cleaned.no': 'No, or not sure',
+  'questions.burn-and-bury.freeOfHoney': 'Free of bees and honey, washed outside, wrapped twice?',
+  'questions.burn-and-bury.freeOfHoney.yes': 'Yes',
+  'questions.burn-and-bury.freeOfHoney.no': 'No, or not sure',
+  'questions.burn-and-bury.item': 'What is dipped',
+  'questions.burn-and-bury.item.hint':
+    'Frames are burned; boards of pressed fibre are burned or irradiated (Western Australia 2022).',
+  'questions.burn-and-bury.item.boxes': 'Boxes',
+  'questions.burn-and-bury.item.wooden floors': 'Wooden floors',
+  'questions.burn-and-bury.item.wooden lids': 'Wooden lids',
+  'questions.burn-and-bury.boxes': 'Boxes or pieces in all',
+  'questions.burn-and-bury.minutesPerBox': 'Time for one box',
+  'questions.burn-and-bury.minutesPerBox.hint': 'No published figure: from your own experience.',
+  'questions.burn-and-bury.piecesPerDip': 'Pieces in one dip',
+  'questions.burn-and-bury.celsius': 'Temperature of the wax, with the pieces in it',
+  'questions.burn-and-bury.celsius.hint':
+    'Below 160 °C it does not work, above 175 °C the vapour can burn (Western Australia 2022).',
+  'questions.burn-and-bury.dipMinutes': 'Time of each dip',
+  'questions.burn-and-bury.dipMinutes.hint': 'At least 10 minutes (Western Australia 2022).',
+  'questions.burn-and-bury.vatLitres': 'Wax that fills the vat',
+  'questions.burn-and-bury.tankLength': 'Tank inside: length',
+  'questions.burn-and-bury.tankWidth': 'Tank inside: width',
+  'questions.burn-and-bury.liquidDepth': 'Depth of the liquid, with the pieces in it',
+  'questions.burn-and-bury.displaced': 'Room the pieces take up',
+  'questions.burn-and-bury.displaced.hint': '0 leaves a reserve.',
+  'questions.burn-and-bury.stockPercent': 'Strength of the bleach in the can, %',
+  'questions.burn-and-bury.stockPercent.hint': 'From a fresh label: bleach grows weaker in store.',
+  'questions.burn-and-bury.wantedPercent': 'Strength of the bath, %',
+  'questions.burn-and-bury.wantedPercent.hint':
+    'Guidances differ: 0.5 for 20 minutes (England and Wales), 1 for 20 minutes (Poland), 5 and then boiling water (Western Australia, metal floors). The local one decides.',
+  'questions.burn-and-bury.bathMinutes': 'Time in the bath',
+  'questions.burn-and-bury.bathMinutes.hint':
+    'By the local guidance. For caustic soda no official figure was found; keepers cite 15 minutes, boiling (common practice, no source).',
+  'questions.burn-and-bury.gramsPerLitre': 'Caustic soda, grams per litre',
+  'questions.burn-and-bury.gramsPerLitre.hint':
+    'No official figure was found. Keepers cite 12 (common practice, no source).',
+  'questions.burn-and-bury.boxesPerUnit': 'Boxes wrapped into one unit',
+  'questions.burn-and-bury.boxKilograms': 'Weight of one box, wrapped',
+  'questions.burn-and-bury.boxKilograms.hint': 'A unit may weigh at most 25 kg (Western Australia 2022).',
+  'questions.burn-and-bury.unitHeight': 'Height of one unit',
+  'questions.burn-and-bury.unitsPerLayer': 'Units in one layer of a pallet',
+  'questions.burn-and-bury.leastDose': 'Least dose asked for, kGy',
+  'questions.burn-and-bury.leastDose.hint':
+    'By the law of the place: guidances differ, so none is filled in. Florida asks for 20.',
+  'questions.burn-and-bury.deliveredDose': 'Least dose delivered, kGy',
+  'questions.burn-and-bury.deliveredDose.hint':
+    'From the operator’s certificate, once it is there. Never the dose ordered.',
   'questions.burn-and-bury.says.pit':
     'A pit {length} m long, {width} m wide and {depth} m deep takes {hives, plural, one {# hive} other {# hives}} ({volume} m³): {soil} m³ of soil to move.',
   'questions.burn-and-bury.says.fire':
     '{kilograms} kg of fuel ({fuel}), {fires, plural, one {one fire} other {# fires one after the other}}, about {hours} hours with somebody beside it.',
   'questions.burn-and-bury.says.fire-wax':
     'No fuel but the combs, {fires, plural, one {one fire} other {# fires one after the other}}, about {hours} hours with somebody beside it.',
+  'questions.burn-and-bury.says.scorch':
+    '{boxes, plural, one {# box takes} other {# boxes take}} about {minutes} minutes of flame.',
+  'questions.burn-and-bury.says.dips':
+    '{dips, plural, one {One dip} other {# dips}} for {pieces, plural, one {# piece} other {# pieces}}: {minutes} minutes in the wax in all, changing over not counted.',
+  'questions.burn-and-bury.says.wax':
+    'The first filling: {microcrystalline} l of microcrystalline wax and {paraffin} l of solid paraffin wax.',
+  'questions.burn-and-bury.says.heat':
+    'Measured in wax at 150 °C, so long a dip leaves one spore in 10 to the power of {low} to {high}.',
+  'questions.burn-and-bury.says.bleach':
+    '{stock} l of bleach and {water} l of water: {parts} parts of water to one of bleach.',
+  'questions.burn-and-bury.says.meets.none':
+    'No published guidance known here is met by this strength and time. Ask the authority.',
+  'questions.burn-and-bury.says.meets.england':
+    'It meets the guidance for England and Wales, for cleaned surfaces; rinse afterwards.',
+  'questions.burn-and-bury.says.meets.poland': 'It meets the guidance for Poland.',
+  'questions.burn-and-bury.says.meets.australia':
+    'It reaches the strength of Western Australia’s for metal floors; these then get boiling water for over 10 minutes.',
+  'questions.burn-and-bury.says.caustic':
+    '{kilograms} kg of caustic soda into {litres} l of cold water make {percent} %; {minutes} minutes in it.',
+  'questions.burn-and-bury.says.caustic-only-cleans':
+    'It cleans. It does not free equipment of spores and proves nothing.',
+  'questions.burn-and-bury.says.consignment':
+    '{units, plural, one {One wrapped unit} other {# wrapped units}} of up to {each} kg on {pallets, plural, one {one pallet} other {# pallets}}, {kilograms} kg in all.',
+  'questions.burn-and-bury.says.dose-waits':
+    'Asked for: at least {asked} kGy. Whether it was reached, the certificate says.',
+  'questions.burn-and-bury.says.dose-reached': 'The {delivered} kGy delivered reach the {asked} asked for.',
+  'questions.burn-and-bury.says.dose-missed':
+    'The {delivered} kGy delivered do not reach the {asked} asked for: treat again, or ask the authority.',
+  'questions.burn-and-bury.says.dose':
+    'Measured on glass, {dose} kGy leave one spore in 10 to the power of {log}; honey and density shield them.',
   'questions.burn-and-bury.refuses.alive':
     'Nothing is burned while bees live. They are killed first, by means the authority permits.',
+  'questions.burn-and-bury.refuses.pieces':
+    'The further pieces cannot be read. One size a line: how many, length, width, height, such as 6 50 40 24.',
+  'questions.burn-and-bury.refuses.not-accepted':
+    'Nothing is scorched where it is not accepted. Ask the authority what is.',
+  'questions.burn-and-bury.refuses.wet':
+    'Nothing wet or dirty goes into hot wax: it boils over. Scrape and dry it first.',
+  'questions.burn-and-bury.refuses.dirty': 'Dirt uses the bleach up. Scrape and wash first.',
+  'questions.burn-and-bury.refuses.honey':
+    'Nothing is sent with bees or honey in it: honey shields spores and leaks. Clean and wrap first.',
+  'questions.burn-and-bury.refuses.too-heavy': 'A wrapped unit may weigh at most 25 kg. Put fewer boxes into one.',
+  'questions.burn-and-bury.refuses.displaced':
+    'The pieces take up more than the tank holds to that depth. Look at the four measures.',
+  'questions.burn-and-bury.refuses.too-strong':
+    'The bath cannot be stronger than the bleach in the can. Look at both strengths.',
   'questions.burn-and-bury.x': 'Width of the pit',
   'questions.burn-and-bury.y': 'Length of the pit',
   'questions.burn-and-bury.takes.geometry':
@@ -375,4 +489,145 @@ export const questions = {
   'questions.burn-and-bury.takes.chosen': 'Fuel and time are your own figures, multiplied.',
   'questions.burn-and-bury.takes.takes-all':
     'The pit takes all that is left, with honey and ash, and the soil covers it.',
+  'questions.burn-and-bury.takes.chosen-time': 'The time for one box is your own figure, multiplied.',
+  'questions.burn-and-bury.takes.scorch': 'California accepts scorching of boxes; it is not accepted everywhere.',
+  'questions.burn-and-bury.takes.hot-wax':
+    'Half microcrystalline and half paraffin wax. The figure for spores was measured in beeswax at 150 °C; the wax here is hotter.',
+  'questions.burn-and-bury.takes.not-dipped': 'Frames and boards of pressed fibre are not dipped.',
+  'questions.burn-and-bury.takes.bleach':
+    'Cleaned, smooth surfaces, all under the liquid. Wood soaks the bleach up and stays doubtful.',
+  'questions.burn-and-bury.takes.guidances':
+    'Strengths of different guidances stand side by side and are not averaged.',
+  'questions.burn-and-bury.takes.caustic': 'Strength and time are your own figures: no official one was found.',
+  'questions.burn-and-bury.takes.dose':
+    'The lowest dose in the load counts. One spore in ten is left by each 0.2 kGy, measured on glass.',
+  'questions.burn-and-bury.takes.pallet': 'A pallet carries at most 1,000 kg and stays under 2 m.',
+  'questions.when-laid': 'When was this cell laid, when will it emerge?',
+  'questions.when-laid.about': 'From what is seen in one cell on one day.',
+  'questions.when-laid.caste': 'Whose cell is it?',
+  'questions.when-laid.caste.worker': 'A worker’s',
+  'questions.when-laid.caste.drone': 'A drone’s',
+  'questions.when-laid.caste.queen': 'A queen’s',
+  'questions.when-laid.stage': 'What is in it?',
+  'questions.when-laid.stage.egg': 'An egg',
+  'questions.when-laid.stage.open larva': 'A larva, the cell open',
+  'questions.when-laid.stage.capped': 'It is capped, not looked into',
+  'questions.when-laid.stage.coiled larva': 'A coiled larva (worker)',
+  'questions.when-laid.stage.stretched larva': 'A larva stretched out (worker)',
+  'questions.when-laid.stage.prepupa': 'Capped: a stretched larva, not yet a pupa (worker)',
+  'questions.when-laid.stage.pupa': 'Capped: a pupa (worker)',
+  'questions.when-laid.seenOn': 'Seen on',
+  'questions.when-laid.says.laid': 'Laid between {from} and {to}.',
+  'questions.when-laid.says.emerges': 'It emerges between {from} and {to}.',
+  'questions.when-laid.says.capped': 'Capped between {from} and {to}.',
+  'questions.when-laid.refuses.worker-only': 'So much is known of worker cells only. Choose egg, open larva or capped.',
+  'questions.when-laid.x': 'Days from the day it was seen',
+  'questions.when-laid.row.laid': 'Laid',
+  'questions.when-laid.row.hatches': 'Hatches',
+  'questions.when-laid.row.capped': 'Capped',
+  'questions.when-laid.row.emerges': 'Emerges',
+  'questions.when-laid.takes.mean':
+    'Mean days of brood kept warm. Brood that cools takes longer (from memory), so a late cell may lie a little outside.',
+  'questions.when-laid.takes.stage':
+    'A look tells the stage, not the hour: so each event is a span, outward to whole days.',
+  'questions.earliest-sign': 'When is the earliest sign after an exposure?',
+  'questions.earliest-sign.about':
+    'Of American foulbrood: from when on a look can show this exposure at all. There is no last day.',
+  'questions.earliest-sign.exposedOn': 'Day on which spores may have come in',
+  'questions.earliest-sign.says.dead':
+    'The first dead brood shows between {from} and {to} at the earliest; a look before cannot show this exposure.',
+  'questions.earliest-sign.says.rope': 'What died first may rope until {to}.',
+  'questions.earliest-sign.says.scale': 'The first complete scale is there between {from} and {to} at the earliest.',
+  'questions.earliest-sign.says.no-end':
+    'A later look that shows nothing does not end the matter: spores wait in stores for seasons.',
+  'questions.earliest-sign.x': 'Days after the exposure',
+  'questions.earliest-sign.row.dead': 'First dead brood',
+  'questions.earliest-sign.row.all-dead': 'Larvae infected that day all dead',
+  'questions.earliest-sign.row.rope': 'First remains rope until',
+  'questions.earliest-sign.row.scale': 'First complete scale',
+  'questions.earliest-sign.takes.very-day': 'Counted as if a larva young enough were fed spores on that very day.',
+  'questions.earliest-sign.takes.no-end': 'Every day here is a first one, between two ends; none is a last one.',
+  'questions.this-season': 'Can this case be released this season?',
+  'questions.this-season.about':
+    'When brood ends, and whether the looks the law asks for still find brood to judge. The calendar only.',
+  'questions.this-season.countedFrom': 'Day from which the law counts',
+  'questions.this-season.countedFrom.hint': 'Such as the day of destruction or treatment.',
+  'questions.this-season.firstLookAfterDays': 'Days until the first look',
+  'questions.this-season.firstLookAfterDays.hint': 'By the law of the place. None is filled in.',
+  'questions.this-season.looks': 'Looks without signs the law asks for',
+  'questions.this-season.daysBetweenLooks': 'Days from look to look, at least',
+  'questions.this-season.lastEggsOn': 'Last day with fresh eggs this season',
+  'questions.this-season.lastEggsOn.hint': 'No published figure: from the colony at hand, as seen or expected.',
+  'questions.this-season.firstEggsOn': 'First day with eggs next season, if known',
+  'questions.this-season.says.yes':
+    'Yes, by the calendar: {looks, plural, one {the look finds} other {all # looks find}} brood this season; the last is not before {day}.',
+  'questions.this-season.says.next': 'Not this season: the last look is not before {day}, once there is brood again.',
+  'questions.this-season.says.no':
+    'Not this season: at least one look waits for brood to return, and no day was stated for that.',
+  'questions.this-season.says.brood': 'Open worker brood ends on {open}, capped brood on {capped}.',
+  'questions.this-season.says.waits':
+    '{count, plural, one {# look waits} other {# looks wait}} for the brood of next season.',
+  'questions.this-season.says.authority':
+    'How many looks, when and how far apart is for the law to say; the authority releases, not the calendar.',
+  'questions.this-season.refuses.order':
+    'The first eggs of next season must come after the last of this one. Look at both days.',
+  'questions.this-season.x': 'Days after the day the law counts from',
+  'questions.this-season.row.open': 'Open brood',
+  'questions.this-season.row.capped': 'Capped brood',
+  'questions.this-season.row.look': 'Look {number}',
+  'questions.this-season.takes.law': 'Number and times of the looks are as you stated them from the law.',
+  'questions.this-season.takes.brood': 'Worker brood is capped 9 days after laying and emerges after 21.',
+  'questions.this-season.takes.stated':
+    'When laying ends and begins was never published for a place: it is as you stated it.',
+  'questions.colony-strength': 'How strong is this colony?',
+  'questions.colony-strength.about':
+    'Bees by comb sides covered, brood by comb sides filled. Every constant is chosen by you and shown with its standing.',
+  'questions.colony-strength.frame': 'Which frames?',
+  'questions.colony-strength.frame.hint':
+    'Comb area of one side. Published: Langstroth deep. By arithmetic from lists: British National, 14 x 12, Commercial, Dadant (British list). From memory: the others.',
+  'questions.colony-strength.frame.Langstroth deep': 'Langstroth deep, 871 cm²',
+  'questions.colony-strength.frame.British National': 'British National, 625 cm²',
+  'questions.colony-strength.frame.National 14 x 12': 'National 14 x 12, 910 cm²',
+  'questions.colony-strength.frame.Commercial': 'Commercial, 800 cm²',
+  'questions.colony-strength.frame.Dadant (British list)': 'Dadant (British list), 966 cm²',
+  'questions.colony-strength.frame.Dadant-Blatt': 'Dadant-Blatt, 1130 cm²',
+  'questions.colony-strength.frame.Zander': 'Zander, 840 cm²',
+  'questions.colony-strength.frame.Deutsch Normal': 'Deutsch Normal, 800 cm²',
+  'questions.colony-strength.frame.measured': 'Measured by you',
+  'questions.colony-strength.sideArea': 'Comb area of one side, cm²',
+  'questions.colony-strength.covered': 'Comb sides covered with bees',
+  'questions.colony-strength.covered.hint': 'Added up: a side half covered counts 0.5. Early, before they fly.',
+  'questions.colony-strength.beesPerArea': 'Bees on 1 dm² fully covered',
+  'questions.colony-strength.beesPerArea.hint':
+    'Remembered: 125 to 130 (Liebefeld method, from memory). None is filled in.',
+  'questions.colony-strength.error': 'Error of judging by eye',
+  'questions.colony-strength.error.hint': '15 % is remembered (from memory); more when bees are flying.',
+  'questions.colony-strength.eggs': 'Comb sides filled with eggs',
+  'questions.colony-strength.larvae': 'Comb sides filled with open larvae',
+  'questions.colony-strength.capped': 'Comb sides filled with capped brood',
+  'questions.colony-strength.cellsPerArea': 'Cells on 1 cm² of one side',
+  'questions.colony-strength.cellsPerArea.hint': 'Worker comb about 4, from 3.8 to 4.4 (arithmetic from cell widths).',
+  'questions.colony-strength.says.bees':
+    'About {value} bees on {covered} comb sides, between {low} and {high}; bees abroad are not counted.',
+  'questions.colony-strength.says.brood': 'About {eggs} eggs, {larvae} open larvae and {capped} capped cells.',
+  'questions.colony-strength.says.laying':
+    'So much capped brood comes from about {rate} eggs a day, with steady laying.',
+  'questions.colony-strength.says.balance.steady':
+    'Eggs, larvae and capped brood stand about 1 to 2 to 4: steady laying.',
+  'questions.colony-strength.says.balance.capped-brood-missing':
+    'Against its larvae there is little capped brood: brood may have been lost, or laying grows. A hint, not a finding.',
+  'questions.colony-strength.says.balance.eggs-missing':
+    'Against its larvae there are few eggs: the queen may fail or be gone, or laying ends. A hint, not a finding.',
+  'questions.colony-strength.says.balance.growing-or-shrinking':
+    'The stages do not stand as steady laying leaves them: the colony grows or shrinks.',
+  'questions.colony-strength.x': 'Number',
+  'questions.colony-strength.row.bees': 'Bees on the combs',
+  'questions.colony-strength.row.eggs': 'Eggs',
+  'questions.colony-strength.row.larvae': 'Open larvae',
+  'questions.colony-strength.row.capped': 'Capped cells',
+  'questions.colony-strength.takes.judged': 'Areas are judged by eye, the bees packed together in the mind.',
+  'questions.colony-strength.takes.constants':
+    'Other constants: 2,430 bees on both sides of a deep comb fully covered (from memory); on a comb in use, not full, 1,100 British and 1,400 Langstroth (published, 23 colonies).',
+  'questions.colony-strength.takes.steady':
+    'Eggs a day are capped cells over 12 days; the ratio holds for steady laying without losses, within a quarter (common practice, no source).',
 } as const;

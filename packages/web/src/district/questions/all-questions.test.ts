@@ -1,3 +1,9 @@
+import { beesOnComb, frameKinds } from '@combside/science/brood/comb-constants';
+import { causticBath, hypochloriteBath } from '@combside/science/disposal/baths';
+import type { CautionId } from '@combside/science/disposal/cautions';
+import { scorching } from '@combside/science/disposal/fire';
+import { hotWaxDip } from '@combside/science/disposal/hot-wax-dip';
+import { irradiationConsignment } from '@combside/science/disposal/irradiation';
 import type { Language } from '@combside/words/language';
 import { loadWords } from '@combside/words/load-words';
 import type { Words } from '@combside/words/words';
@@ -7,6 +13,7 @@ import { linkInNote } from '../../ui/link-in-note.ts';
 import { allQuestions } from './all-questions.ts';
 import { monthsLater } from './asked/free-since.ts';
 import { readClasses } from './asked/limits-of-laboratory.ts';
+import { type OtherWay, ways } from './asked/other-ways.ts';
 import { readPlates } from './asked/plates.ts';
 import { spreadOver } from './asked/spread-over.ts';
 import { readAddress, type Values, writeAddress } from './inputs-in-address.ts';
@@ -158,10 +165,182 @@ describe('answers of the office', () => {
     expect(answer.cautions).toEqual(
       expect.arrayContaining(['ask about fire bans', 'keep clear of ground water', 'no petrol on a fire']),
     );
-    expect(Object.values(values).every((value) => value === null)).toBe(true);
+    const { way, others, ...figures } = values;
+    expect([way, others]).toEqual(['burn', '']);
+    expect(Object.values(figures).every((value) => value === null)).toBe(true);
     expect(answer.said).toEqual([]);
     expect(answer.asks).toContain('pitWidth');
     expect(answer.asks).toContain('fuel');
+  });
+
+  it('opens every other way with the cautions of its calculation and of the law, and fills in no figure', () => {
+    const spoken: Readonly<Record<OtherWay, readonly CautionId[]>> = {
+      scorch: scorching({ boxes: 1, minutesPerBox: 1, acceptedByPack: true, beesDead: true }).cautions,
+      'hot wax': hotWaxDip({
+        item: 'boxes',
+        pieces: 1,
+        piecesPerDip: 1,
+        celsius: 160,
+        minutes: 10,
+        vatLitres: 1,
+        cleanAndDry: true,
+        beesDead: true,
+      }).cautions,
+      hypochlorite: hypochloriteBath({
+        stockPercent: 3,
+        wantedPercent: 1,
+        bathLitres: 1,
+        minutes: 1,
+        cleaned: true,
+        beesDead: true,
+      }).cautions,
+      caustic: causticBath({ bathLitres: 1, gramsPerLitre: 1, minutes: 1, beesDead: true }).cautions,
+      irradiate: irradiationConsignment({
+        boxes: 1,
+        boxesPerUnit: 1,
+        kilogramsPerBox: 1,
+        unitHeightMetres: 1,
+        unitsPerLayer: 1,
+        packMinimumKiloGray: 1,
+        deliveredMinimumKiloGray: null,
+        freeOfBeesAndHoney: true,
+        beesDead: true,
+      }).cautions,
+    };
+    for (const way of ways) {
+      if (way === 'burn') continue;
+      const { answer, values } = ask('burn-and-bury', new URLSearchParams({ way }).toString());
+      expect(answer.cautions[0]).toBe('permit and local law decide');
+      expect(answer.cautions).toEqual(expect.arrayContaining([...spoken[way]]));
+      expect(answer.said).toEqual([]);
+      for (const name of answer.asks) expect(values[name], name).toBeNull();
+      expect(answer.asks).toContain('beesDead');
+      const alive = ask('burn-and-bury', new URLSearchParams({ way, beesDead: 'no' }).toString()).answer;
+      expect(alive.refuses?.id).toBe('burn-and-bury.refuses.alive');
+      expect(alive.cautions).toEqual(answer.cautions);
+    }
+    expect(english.sayIfKnown('questions.burn-and-bury.about')).toMatch(
+      /^Permit, fire ban, ground water and local law decide/,
+    );
+  });
+
+  it('works out the other ways as their worked examples do', () => {
+    const way = (address: string) => said('burn-and-bury', `beesDead=yes&${address}`);
+    // Household bleach of 3 % to 0.5 %: 1 part and 5 parts of water (baths.ts); 100 x 50 x 24 cm hold 120 l.
+    const tank = 'tankLength=100&tankWidth=50&liquidDepth=24&displaced=0';
+    const bleach = `way=hypochlorite&cleaned=yes&${tank}&stockPercent=3`;
+    expect(way(`${bleach}&wantedPercent=0.5&bathMinutes=20`)).toEqual([
+      '20 l of bleach and 100 l of water: 5 parts of water to one of bleach.',
+      'It meets the guidance for England and Wales, for cleaned surfaces; rinse afterwards.',
+    ]);
+    expect(way(`${bleach}&wantedPercent=0.5&bathMinutes=5`)[1]).toMatch(/^No published guidance/);
+    const refused = (address: string) => ask('burn-and-bury', `beesDead=yes&${address}`).answer.refuses?.id;
+    expect(refused(`${bleach}&wantedPercent=5&bathMinutes=5`)).toBe('burn-and-bury.refuses.too-strong');
+    expect(refused('way=hypochlorite&cleaned=no')).toBe('burn-and-bury.refuses.dirty');
+    expect(refused('way=hot+wax&cleanAndDry=no')).toBe('burn-and-bury.refuses.wet');
+    expect(refused('way=irradiate&freeOfHoney=no')).toBe('burn-and-bury.refuses.honey');
+    expect(refused('way=scorch&accepted=no')).toBe('burn-and-bury.refuses.not-accepted');
+    // 12 g per litre are 1.2 % (common practice, no source).
+    expect(way(`way=caustic&${tank}&gramsPerLitre=12&bathMinutes=15`)).toEqual([
+      '1.44 kg of caustic soda into 120 l of cold water make 1.2 %; 15 minutes in it.',
+      'It cleans. It does not free equipment of spores and proves nothing.',
+    ]);
+    expect(refused(`way=caustic&${tank.replace('displaced=0', 'displaced=120')}&gramsPerLitre=1&bathMinutes=1`)).toBe(
+      'burn-and-bury.refuses.displaced',
+    );
+    // 10 minutes at D = 1.5 to 2.5: 4 to 6.7 log10 (MACHOVA93).
+    const wax =
+      'way=hot+wax&cleanAndDry=yes&item=boxes&boxes=11&piecesPerDip=2&celsius=160&dipMinutes=10&vatLitres=200';
+    expect(way(wax)).toEqual([
+      '6 dips for 11 pieces: 60 minutes in the wax in all, changing over not counted.',
+      'The first filling: 100 l of microcrystalline wax and 100 l of solid paraffin wax.',
+      expect.stringContaining('power of 4 to 6.7'),
+    ]);
+    const { leftOut } = readAddress(named('burn-and-bury').fields, new URLSearchParams('celsius=180&dipMinutes=5'));
+    expect(leftOut).toEqual(['celsius=180', 'dipMinutes=5']);
+    // 15 kGy / 0.2 = 75 (irradiation.ts).
+    const sent =
+      'way=irradiate&freeOfHoney=yes&boxes=9&boxesPerUnit=2&boxKilograms=10&unitHeight=0.5&unitsPerLayer=4&leastDose=15';
+    expect(way(sent)).toEqual([
+      '5 wrapped units of up to 20 kg on one pallet, 90 kg in all.',
+      'Asked for: at least 15 kGy. Whether it was reached, the certificate says.',
+      expect.stringContaining('15 kGy leave one spore in 10 to the power of 75'),
+    ]);
+    expect(way(`${sent}&deliveredDose=14`)[1]).toContain('do not reach the 15');
+    expect(refused(sent.replace('boxKilograms=10', 'boxKilograms=13'))).toBe('burn-and-bury.refuses.too-heavy');
+    expect(way('way=scorch&accepted=yes&boxes=4&minutesPerBox=3')[0]).toContain('12 minutes');
+  });
+
+  it('takes pieces of several sizes into the pit', () => {
+    const whole =
+      'beesDead=yes&hives=1&length=100&width=100&height=100&pitWidth=1&stacking=1&remains=0.2&cover=0.61&fuel=straw&fuelPerHive=5&atOnce=1&hoursPerFire=2';
+    // 1 m³ of hive and 4 boxes of 0.5 x 0.5 x 0.5 m, 0.5 m³ together: 1.5 m long.
+    expect(said('burn-and-bury', `${whole}&others=4+50+50+50`)[0]).toContain('A pit 1.5 m long');
+    expect(said('burn-and-bury', `${whole}&others=2x50x50x50%0A2+x+50+x+50+x+50`)[0]).toContain('A pit 1.5 m long');
+    for (const wrong of ['4 50 50', '0 50 50 50', '1.5 50 50 50', 'a 50 50 50', '4 50 50 50 50']) {
+      const { answer } = ask('burn-and-bury', `${whole}&others=${encodeURIComponent(wrong)}`);
+      expect(answer.refuses?.id, wrong).toBe('burn-and-bury.refuses.pieces');
+    }
+  });
+
+  it('dates a cell: capped on 21 June, laid 31 May to 12 June, emerges 21 June to 3 July (worked in cell-dates.ts)', () => {
+    expect(said('when-laid', 'stage=capped&seenOn=2026-06-21').slice(0, 2)).toEqual([
+      'Laid between 31 May 2026 and 12 June 2026.',
+      'It emerges between 21 June 2026 and 3 July 2026.',
+    ]);
+    expect(ask('when-laid', 'caste=drone&stage=pupa&seenOn=2026-06-21').answer.refuses?.id).toBe(
+      'when-laid.refuses.worker-only',
+    );
+    expect(ask('when-laid', 'stage=egg').answer.asks).toEqual(['seenOn']);
+  });
+
+  it('gives the first days after an exposure and no last one (5 to 8 and 35 to 42 days: GEN05, BOOKLET)', () => {
+    const [dead, , scale, end] = said('earliest-sign', 'exposedOn=2026-05-01');
+    expect(dead).toContain('between 6 May 2026 and 9 May 2026 at the earliest');
+    expect(scale).toContain('between 5 June 2026 and 12 June 2026');
+    expect(end).toMatch(/does not end the matter/);
+  });
+
+  it('sets the looks of a case against the end of brood (9 and 21 days after the last eggs: NZ-DEV)', () => {
+    const law = 'countedFrom=2026-07-01&firstLookAfterDays=40&looks=2&daysBetweenLooks=30';
+    expect(said('this-season', `${law}&lastEggsOn=2026-09-20`).slice(0, 2)).toEqual([
+      'Yes, by the calendar: all 2 looks find brood this season; the last is not before 9 September 2026.',
+      'Open worker brood ends on 29 September 2026, capped brood on 11 October 2026.',
+    ]);
+    expect(said('this-season', `${law}&lastEggsOn=2026-08-01`)[0]).toMatch(/waits for brood to return/);
+    expect(said('this-season', `${law}&lastEggsOn=2026-08-01&firstEggsOn=2027-02-10`)[0]).toContain(
+      'not before 19 February 2027',
+    );
+    expect(ask('this-season', law).answer.asks).toEqual(['lastEggsOn']);
+    expect(ask('this-season', `${law}&lastEggsOn=2026-08-01&firstEggsOn=2026-07-01`).answer.refuses?.id).toBe(
+      'this-season.refuses.order',
+    );
+  });
+
+  it('counts 9,058 bees on ten deep sides at 80 %, and 1,219 cells on 35 % of one (worked in strength.ts)', () => {
+    const bees = 'frame=Langstroth+deep&covered=8&beesPerArea=130&error=0.15';
+    expect(said('colony-strength', bees)[0]).toBe(
+      'About 9,058 bees on 8 comb sides, between 7,700 and 10,417; bees abroad are not counted.',
+    );
+    // 1,219 over 12 days (eggsPerDay): 102.
+    expect(said('colony-strength', `${bees}&capped=0.35&cellsPerArea=4`).slice(1)).toEqual([
+      'About 0 eggs, 0 open larvae and 1,219 capped cells.',
+      'So much capped brood comes from about 102 eggs a day, with steady laying.',
+    ]);
+    expect(said('colony-strength', `${bees}&eggs=1&larvae=2&capped=4&cellsPerArea=4`).at(-1)).toMatch(/steady laying/);
+    expect(said('colony-strength', `${bees}&eggs=1&larvae=2&capped=1&cellsPerArea=4`).at(-1)).toMatch(/not a finding/);
+    expect(ask('colony-strength', `${bees}&capped=1`).answer.asks).toEqual(['cellsPerArea']);
+    // The constants named in the words are those of the science, and none starts filled in.
+    const { perSquareDecimetreCovered, perDeepCombCovered } = beesOnComb;
+    const hint = english.sayIfKnown('questions.colony-strength.beesPerArea.hint');
+    expect(hint).toContain(`${perSquareDecimetreCovered.low} to ${perSquareDecimetreCovered.high}`);
+    expect(english.sayIfKnown('questions.colony-strength.takes.constants')).toContain(
+      english.number(perDeepCombCovered.value),
+    );
+    for (const [frame, { sideArea }] of Object.entries(frameKinds)) {
+      expect(english.sayIfKnown(`questions.colony-strength.frame.${frame}`)).toContain(`${sideArea.value} cm²`);
+    }
+    expect(ask('colony-strength', '').values.beesPerArea).toBeNull();
   });
 
   it('refuses petrol from a link, and any fire while bees live', () => {

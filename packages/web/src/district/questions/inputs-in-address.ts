@@ -1,3 +1,4 @@
+import { dayIn } from './asked/shared-fields.ts';
 import type { Field, Fields } from './question.ts';
 
 export type Value = number | string | null;
@@ -21,7 +22,7 @@ function readOne(field: Field, text: string): Value | undefined {
     return text.trim() !== '' && fits(field, value) ? value : undefined;
   }
   if (field.kind === 'choice') return field.options.includes(text) ? text : undefined;
-  if (field.kind === 'day' && text !== '' && !/^\d{4}-\d{2}-\d{2}$/.test(text)) return undefined;
+  if (field.kind === 'day' && text !== '' && dayIn(text) === null) return undefined;
   return text.length <= 2000 ? text : undefined;
 }
 

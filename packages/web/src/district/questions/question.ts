@@ -2,7 +2,7 @@ import type { CautionId } from '@combside/science/disposal/cautions';
 import type { SourceId } from '@combside/sources/bibliography';
 
 /** How a number is shown: shares are fractions inside and per cent on the screen. */
-export type Shown = 'count' | 'share' | 'number' | 'cm' | 'm' | 'kg' | 'hour' | 'month';
+export type Shown = 'count' | 'share' | 'number' | 'cm' | 'm' | 'kg' | 'l' | 'min' | '°C' | 'hour' | 'month';
 
 /** What a person may state. `start` null: nobody published a figure, or it is a fact of the place, so it is asked for. */
 export type Field =

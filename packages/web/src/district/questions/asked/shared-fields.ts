@@ -1,3 +1,6 @@
+import { acceptDay } from '@combside/science/brood/calendar-day';
+import { DomainError } from '@combside/science/distributions/domain';
+
 /** How sure one wants to be: 95 % is a habit of the trade, no law of nature. */
 export const confidence = {
   kind: 'number',
@@ -18,3 +21,20 @@ export const sensitivity = { ...askedShare, from: 0.001 } as const;
 /** A number of things counted: a fact, so it is asked for. */
 export const counted = (slideTo = 100) =>
   ({ kind: 'number', shown: 'count', from: 0, to: 100_000, step: 1, slideTo, start: null }) as const;
+
+/** A day of the calendar that has to be stated. */
+export const askedDay = { kind: 'day', start: '' } as const;
+
+/** A day as typed, or null while it is none: not there, or so far off that somebody is still typing the year. */
+export function dayIn(text: string): string | null {
+  try {
+    acceptDay('day', text);
+  } catch (failure) {
+    if (failure instanceof DomainError) return null;
+    throw failure;
+  }
+  return text >= '1900-01-01' && text < '2200-01-01' ? text : null;
+}
+
+/** Whole days from one day to another. */
+export const daysFrom = (from: string, to: string) => acceptDay('to', to) - acceptDay('from', from);
