@@ -492,6 +492,12 @@ export const questions = {
     'Das Bad kann nicht stärker sein als die Bleichlauge im Kanister. Beide Stärken ansehen.',
   'questions.burn-and-bury.x': 'Breite der Grube',
   'questions.burn-and-bury.y': 'Länge der Grube',
+  'questions.burn-and-bury.x.dip': 'Dauer jedes Tauchgangs',
+  'questions.burn-and-bury.x.dose': 'Dosis, kGy',
+  'questions.burn-and-bury.x.strength': 'Stärke des Bades, %',
+  'questions.burn-and-bury.y.dip': 'Zehnerpotenzen getöteter Sporen, mindestens',
+  'questions.burn-and-bury.y.dose': 'Zehnerpotenzen getöteter Sporen, auf Glas',
+  'questions.burn-and-bury.y.strength': 'Bleichlauge für diese Wanne',
   'questions.burn-and-bury.takes.geometry':
     'Nur Geometrie: Außenmaße, ohne Lücken gestapelt; schräge Wände und Aushub brauchen mehr Platz.',
   'questions.burn-and-bury.takes.chosen': 'Brennstoff und Zeit sind Ihre eigenen Werte, malgenommen.',
@@ -623,7 +629,9 @@ export const questions = {
   'questions.colony-strength.cellsPerArea.hint': 'Arbeiterinnenbau etwa 4, von 3,8 bis 4,4 (aus Zellweiten gerechnet).',
   'questions.colony-strength.says.bees':
     'Etwa {value} Bienen auf {covered} Wabenseiten, zwischen {low} und {high}; Flugbienen draußen nicht gezählt.',
-  'questions.colony-strength.says.brood': 'Etwa {eggs} Stifte, {larvae} offene Maden und {capped} verdeckelte Zellen.',
+  'questions.colony-strength.says.eggs': 'Etwa {value} Zellen mit Stiften, zwischen {low} und {high}.',
+  'questions.colony-strength.says.larvae': 'Etwa {value} offene Maden, zwischen {low} und {high}.',
+  'questions.colony-strength.says.capped': 'Etwa {value} verdeckelte Zellen, zwischen {low} und {high}.',
   'questions.colony-strength.says.laying':
     'So viel verdeckelte Brut kommt von etwa {rate} Eiern am Tag, bei gleichmäßiger Eilage.',
   'questions.colony-strength.says.balance.steady':

@@ -484,6 +484,12 @@ export const questions = {
     'The bath cannot be stronger than the bleach in the can. Look at both strengths.',
   'questions.burn-and-bury.x': 'Width of the pit',
   'questions.burn-and-bury.y': 'Length of the pit',
+  'questions.burn-and-bury.x.dip': 'Time of each dip',
+  'questions.burn-and-bury.x.dose': 'Dose, kGy',
+  'questions.burn-and-bury.x.strength': 'Strength of the bath, %',
+  'questions.burn-and-bury.y.dip': 'Powers of ten of spores killed, at least',
+  'questions.burn-and-bury.y.dose': 'Powers of ten of spores killed, on glass',
+  'questions.burn-and-bury.y.strength': 'Bleach for this tank',
   'questions.burn-and-bury.takes.geometry':
     'Only geometry: outer measures, stacked without gaps; sloping sides and a spoil heap need more room.',
   'questions.burn-and-bury.takes.chosen': 'Fuel and time are your own figures, multiplied.',
@@ -609,7 +615,9 @@ export const questions = {
   'questions.colony-strength.cellsPerArea.hint': 'Worker comb about 4, from 3.8 to 4.4 (arithmetic from cell widths).',
   'questions.colony-strength.says.bees':
     'About {value} bees on {covered} comb sides, between {low} and {high}; bees abroad are not counted.',
-  'questions.colony-strength.says.brood': 'About {eggs} eggs, {larvae} open larvae and {capped} capped cells.',
+  'questions.colony-strength.says.eggs': 'About {value} cells with eggs, between {low} and {high}.',
+  'questions.colony-strength.says.larvae': 'About {value} open larvae, between {low} and {high}.',
+  'questions.colony-strength.says.capped': 'About {value} capped cells, between {low} and {high}.',
   'questions.colony-strength.says.laying':
     'So much capped brood comes from about {rate} eggs a day, with steady laying.',
   'questions.colony-strength.says.balance.steady':

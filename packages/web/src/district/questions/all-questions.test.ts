@@ -324,7 +324,7 @@ describe('answers of the office', () => {
     );
     // 1,219 over 12 days (eggsPerDay): 102.
     expect(said('colony-strength', `${bees}&capped=0.35&cellsPerArea=4`).slice(1)).toEqual([
-      'About 0 eggs, 0 open larvae and 1,219 capped cells.',
+      'About 1,219 capped cells, between 1,036 and 1,402.',
       'So much capped brood comes from about 102 eggs a day, with steady laying.',
     ]);
     expect(said('colony-strength', `${bees}&eggs=1&larvae=2&capped=4&cellsPerArea=4`).at(-1)).toMatch(/steady laying/);

@@ -80,7 +80,12 @@ export const colonyStrength = question({
     const said: Said[] = [
       say('colony-strength.says.bees', { ...ends(bees), covered: { number: covered, decimals: 2 } }),
     ];
-    const row = (name: string, one: Judged) => ({ label: say(`colony-strength.row.${name}`), ...one });
+    const row = (name: string, one: Judged) => ({
+      label: say(`colony-strength.row.${name}`),
+      low: Math.round(one.low),
+      value: Math.round(one.value),
+      high: Math.round(one.high),
+    });
     const rows = [row('bees', bees)];
     if (brood && cellsPerArea !== null) {
       const filled = { eggs: eggs ?? 0, larvae: larvae ?? 0, capped: capped ?? 0 };
@@ -97,13 +102,12 @@ export const colonyStrength = question({
         cellsPerSquareCentimetre: cellsPerArea,
         errorByEye: error,
       });
-      said.push(
-        say('colony-strength.says.brood', {
-          eggs: whole(cells.eggs.value),
-          larvae: whole(cells.larvae.value),
-          capped: whole(cells.capped.value),
-        }),
-      );
+      // Only what was judged is counted: a stage left out is not none.
+      for (const stage of ['eggs', 'larvae', 'capped'] as const) {
+        if (stated[stage] === null) continue;
+        said.push(say(`colony-strength.says.${stage}`, ends(cells[stage])));
+        rows.push(row(stage, cells[stage]));
+      }
       if (filled.capped > 0) {
         said.push(say('colony-strength.says.laying', { rate: whole(eggsPerDay(cells.capped.value)) }));
       }
@@ -112,7 +116,6 @@ export const colonyStrength = question({
         const balance = broodBalance({ egg: filled.eggs, larva: filled.larvae, capped: filled.capped });
         said.push(say(`colony-strength.says.balance.${balance.replaceAll(' ', '-')}`));
       }
-      rows.push(row('eggs', cells.eggs), row('larvae', cells.larvae), row('capped', cells.capped));
     }
     return answered({
       said,

@@ -1,9 +1,9 @@
 import { bathVolume, causticBath, type GuidanceName, hypochloriteBath } from '@combside/science/disposal/baths';
 import { always, type CautionId } from '@combside/science/disposal/cautions';
 import { scorching } from '@combside/science/disposal/fire';
-import { type dippable, hotWaxDip } from '@combside/science/disposal/hot-wax-dip';
+import { type dippable, hotWax, hotWaxDip } from '@combside/science/disposal/hot-wax-dip';
 import { irradiation, irradiationConsignment } from '@combside/science/disposal/irradiation';
-import { type Answer, answered, say, unstated } from '../question.ts';
+import { type Answer, answered, type Figure, say, unstated } from '../question.ts';
 
 /** What is done with hives and boxes; burning has a file of its own. */
 export const ways = ['burn', 'scorch', 'hot wax', 'hypochlorite', 'caustic', 'irradiate'] as const;
@@ -117,15 +117,16 @@ export function otherWay(way: OtherWay, stated: StatedWay): Answer {
   const there = stated as There<StatedWay>;
   if (way === 'irradiate') {
     if (there.boxesPerUnit * there.boxKilograms > irradiation.heaviestUnit.value) return refuse('too-heavy');
-    return answered({ ...parts, said: ofIrradiation(there, stated.deliveredDose) });
+    const dose = stated.deliveredDose ?? there.leastDose;
+    return answered({ ...parts, said: ofIrradiation(there, stated.deliveredDose), figure: ofDose(dose) });
   }
   if (way === 'scorch') return answered({ ...parts, said: ofScorching(there) });
-  if (way === 'hot wax') return answered({ ...parts, said: ofHotWax(there) });
+  if (way === 'hot wax') return answered({ ...parts, said: ofHotWax(there), figure: ofDipTime(there.dipMinutes) });
   const holds = (there.tankLength * there.tankWidth * there.liquidDepth) / 1000;
   if (there.displaced >= holds) return refuse('displaced');
   if (way === 'caustic') return answered({ ...parts, said: ofCaustic(there) });
   if (there.wantedPercent > there.stockPercent) return refuse('too-strong');
-  return answered({ ...parts, said: ofHypochlorite(there) });
+  return answered({ ...parts, said: ofHypochlorite(there), figure: ofStrength(there) });
 }
 
 const takesOf: Readonly<Record<OtherWay, readonly string[]>> = {
@@ -181,6 +182,35 @@ function tank({ tankLength, tankWidth, liquidDepth, displaced }: There<StatedWay
     depthCentimetres: liquidDepth,
     displacedLitres: displaced,
   }).litres;
+}
+
+/** Powers of ten of spores killed, by the slowest D-value, against the minutes in the wax. */
+function ofDipTime(minutes: number): Figure {
+  const slowest = hotWax.decimalReductionMinutes.high;
+  return curve('dip', 'min', minutes, (value) => value / slowest);
+}
+
+/** The same against the dose. */
+function ofDose(dose: number): Figure {
+  return curve('dose', 'number', dose, (value) => value / irradiation.decimalReductionDose.value);
+}
+
+/** Bleach for this tank against the strength of the bath. */
+function ofStrength(stated: There<StatedWay>): Figure {
+  const litres = tank(stated);
+  const { stockPercent, wantedPercent } = stated;
+  return curve('strength', 'number', wantedPercent, (value) => (litres * Math.min(value, stockPercent)) / stockPercent);
+}
+
+/** A line from nothing to twice what was stated, with what was stated on it. */
+function curve(name: string, shown: 'min' | 'number', at: number, of: (value: number) => number): Figure {
+  return {
+    kind: 'curve',
+    x: { label: `burn-and-bury.x.${name}`, shown },
+    y: { label: `burn-and-bury.y.${name}`, shown: name === 'strength' ? 'l' : 'number' },
+    points: Array.from({ length: 21 }, (_, i) => [(at * i) / 10, of((at * i) / 10)] as const),
+    marked: [at, of(at)],
+  };
 }
 
 const guidanceId: Readonly<Record<GuidanceName, string>> = {
