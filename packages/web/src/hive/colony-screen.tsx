@@ -10,7 +10,7 @@ import type { Pack } from '@combside/law/pack';
 import type { CircumstancesKnown } from '@combside/record/kinds/assessment';
 import type { ColonyState } from '@combside/record/states';
 import { type DiseaseId, diseases } from '@combside/science/signs/catalogue';
-import { lazy, Suspense, useState } from 'react';
+import { lazy, Suspense, useEffect, useState } from 'react';
 import { useLocation } from 'wouter';
 import { Button } from '../ui/button.tsx';
 import { Choice } from '../ui/choice.tsx';
@@ -19,7 +19,6 @@ import { askReasoning, useReasoning } from '../ui/reasoning/reasoning.ts';
 import { Refusal, type Refused } from '../ui/refusal.tsx';
 import { sayId } from '../ui/say-sentence.ts';
 import { useWords } from '../ui/words-context.tsx';
-import { ClosedColony } from './closed-colony.tsx';
 import { useEntity, useField } from './field.tsx';
 import { LookControls } from './look-controls.tsx';
 import { ReasoningLineButton } from './reasoning-line.tsx';
@@ -31,7 +30,9 @@ import { useKnown } from './use-known.ts';
 import { useVisit, type VisitInHand } from './use-visit.ts';
 import { WhyCorrected } from './why-corrected.tsx';
 
-// One tap deeper than the line, so no part of what the first tap waits for.
+// Deeper than the line, so no part of what the first tap waits for.
+const fetchClosed = () => import('./closed-colony.tsx');
+const ClosedColony = lazy(async () => ({ default: (await fetchClosed()).ClosedColony }));
 const MoreScreen = lazy(async () => ({ default: (await import('./more-screen.tsx')).MoreScreen }));
 const ReasoningPage = lazy(async () => ({
   default: (await import('../ui/reasoning/reasoning-page.tsx')).ReasoningPage,
@@ -67,12 +68,20 @@ export function ColonyScreen({ visit, colony, view }: ColonyScreenProps) {
   }
   if (examinationAt(state, visit) && known.drafts[colony] === undefined) {
     return (
-      <ClosedColony
-        colony={state}
-        visit={visit}
-        where={known.apiary.apiary.current?.body.name ?? ''}
-        outdated={outdatedSince(known.visit, [state])}
-      />
+      <Suspense
+        fallback={
+          <Screen title={words.say('front.opening')}>
+            <p>{words.say('front.opening')}</p>
+          </Screen>
+        }
+      >
+        <ClosedColony
+          colony={state}
+          visit={visit}
+          where={known.apiary.apiary.current?.body.name ?? ''}
+          outdated={outdatedSince(known.visit, [state])}
+        />
+      </Suspense>
     );
   }
   return <OpenColony known={known} colony={state} view={view} />;
@@ -105,6 +114,8 @@ export function OpenColony({ known, colony, view: asked, corrects = null }: Open
     colony,
     corrects ? tapsFromExamination(corrects.examined.body, corrects.assessed?.body ?? null, colony) : [],
   );
+  // So that what was decided stands there the moment the colony is closed.
+  useEffect(() => void fetchClosed(), []);
   const [refusal, setRefusal] = useState<Refused | null>(null);
   const [busy, setBusy] = useState(false);
   const [failed, setFailed] = useState(false);

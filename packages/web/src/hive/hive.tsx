@@ -7,9 +7,7 @@ import { flagOpenVisit } from '../app/visit-flag.ts';
 import { SpeaksWords, useWords } from '../ui/words-context.tsx';
 import { ColonyScreen } from './colony-screen.tsx';
 import { type Field, GivesField, useField, useSummaries } from './field.tsx';
-import { FindApiary } from './find-apiary.tsx';
 import { openField } from './open-field.ts';
-import { StartVisit } from './start-visit.tsx';
 import { Today } from './today.tsx';
 import { VisitScreen } from './visit-screen.tsx';
 
@@ -17,11 +15,13 @@ import { VisitScreen } from './visit-screen.tsx';
 const CleanDownScreen = lazy(async () => ({ default: (await import('./clean-down-screen.tsx')).CleanDownScreen }));
 const CorrectColony = lazy(async () => ({ default: (await import('./correct-colony.tsx')).CorrectColony }));
 const EndVisit = lazy(async () => ({ default: (await import('./end-visit.tsx')).EndVisit }));
+const FindApiary = lazy(async () => ({ default: (await import('./find-apiary.tsx')).FindApiary }));
 const NotTakenScreen = lazy(async () => ({ default: (await import('./not-taken.tsx')).NotTakenScreen }));
 const ResultScreen = lazy(async () => ({ default: (await import('./result-screen.tsx')).ResultScreen }));
 const CombScreen = lazy(() => import('./comb-screen.tsx'));
 const Roadside = lazy(async () => ({ default: (await import('./roadside.tsx')).Roadside }));
 const SafetyCard = lazy(async () => ({ default: (await import('./safety-card.tsx')).SafetyCard }));
+const StartVisit = lazy(async () => ({ default: (await import('./start-visit.tsx')).StartVisit }));
 
 interface HiveProps {
   readonly session: Session;
