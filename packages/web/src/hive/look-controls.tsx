@@ -2,6 +2,7 @@ import type { Draft, Tap } from '@combside/casework/examine/draft';
 import { Choice } from '../ui/choice.tsx';
 import { Stepper } from '../ui/stepper.tsx';
 import { useWords } from '../ui/words-context.tsx';
+import { boxWords } from './place-choice.tsx';
 
 interface LookControlsProps {
   readonly draft: Draft;
@@ -19,7 +20,7 @@ export function LookControls({ draft, onTap }: LookControlsProps) {
       {draft.boxes.map((box) => (
         <div key={box.box} className="stack">
           <Stepper
-            label={words.say('hive.colony.frames-seen', { box: box.box })}
+            label={words.say('hive.colony.frames-seen', { box: boxWords(words, box.box) })}
             value={box.framesSeen}
             from={0}
             to={box.framesHeld}

@@ -4,9 +4,14 @@ import { Choice } from '../ui/choice.tsx';
 import { Stepper } from '../ui/stepper.tsx';
 import { useWords } from '../ui/words-context.tsx';
 
+/** A box in words: the usual names of the record have some, any other stands as it was written. */
+export function boxWords(words: Words, box: string): string {
+  return words.sayIfKnown(`hive.box.${box}`) ?? box;
+}
+
 /** A place on the comb in words: "lower box, frame 4, side A". */
 export function placeWords(words: Words, place: Place): string {
-  const parts = [place.box];
+  const parts = [boxWords(words, place.box)];
   if (place.frame !== null) parts.push(words.say('hive.place.frame-n', { frame: place.frame }));
   if (place.side !== null) parts.push(words.say(`hive.place.side.${place.side}`));
   return parts.join(', ');
@@ -27,7 +32,7 @@ export function PlaceChoice({ boxes, place, onPlace }: PlaceChoiceProps) {
       {boxes.length > 1 && (
         <Choice
           label={words.say('hive.place.box')}
-          options={boxes.map((one) => ({ value: one.box, label: one.box }))}
+          options={boxes.map((one) => ({ value: one.box, label: boxWords(words, one.box) }))}
           chosen={place.box}
           onChoose={(box) => onPlace({ ...place, box, frame: 1 })}
         />

@@ -2,6 +2,7 @@ import type { Draft, Tap } from '@combside/casework/examine/draft';
 import { signsAsked } from '@combside/casework/examine/sign-order';
 import type { SignLooked } from '@combside/record/kinds/examination';
 import type { Sign } from '@combside/science/signs/catalogue';
+import { withSoftHyphens } from '@combside/words/soft-hyphens';
 import { useState } from 'react';
 import { Button } from '../ui/button.tsx';
 import { Choice } from '../ui/choice.tsx';
@@ -43,7 +44,7 @@ export function SignsScreen({ draft, onTap }: SignsScreenProps) {
               aria-controls="signs-of-group"
               onClick={() => setOpen(one.group)}
             >
-              {sayId(words, `signs.group.${one.group}`)}
+              {withSoftHyphens(sayId(words, `signs.group.${one.group}`))}
               {seen > 0 ? ` ${seen}` : ''}
             </button>
           );
@@ -110,7 +111,7 @@ function SignRow({ sign, looked, draft, onTap }: SignRowProps) {
         >
           <SignDrawing sign={sign.id} width={56} name="" />
           <span>
-            {name}
+            {withSoftHyphens(name)}
             <span className="outcome">{words.say(outcomeWords[outcome])}</span>
           </span>
         </button>

@@ -1,3 +1,4 @@
+import { withSoftHyphens } from '@combside/words/soft-hyphens';
 import type { ButtonHTMLAttributes } from 'react';
 
 interface ButtonProps extends ButtonHTMLAttributes<HTMLButtonElement> {
@@ -6,6 +7,10 @@ interface ButtonProps extends ButtonHTMLAttributes<HTMLButtonElement> {
 }
 
 /** A button that says what happens when it is pressed. It never submits a form unless told to. */
-export function Button({ look, className, type = 'button', ...rest }: ButtonProps) {
-  return <button type={type} className={['button', look, className].filter(Boolean).join(' ')} {...rest} />;
+export function Button({ look, className, type = 'button', children, ...rest }: ButtonProps) {
+  return (
+    <button type={type} className={['button', look, className].filter(Boolean).join(' ')} {...rest}>
+      {typeof children === 'string' ? withSoftHyphens(children) : children}
+    </button>
+  );
 }

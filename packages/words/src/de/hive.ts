@@ -229,6 +229,8 @@ export const hive = {
   'hive.result.how.refused': 'Verweigert',
   'hive.result.to-today': 'Zurück zu heute',
   'hive.signs.at': '{place}: {affected} betroffen von {opened} geöffneten',
+  'hive.box.lower': 'untere Zarge',
+  'hive.box.upper': 'obere Zarge',
   'hive.place.box': 'Zarge',
   'hive.place.frame': 'Wabe',
   'hive.place.frame-n': 'Wabe {frame}',

@@ -225,6 +225,8 @@ export const hive = {
   'hive.result.how.refused': 'Refused',
   'hive.result.to-today': 'Back to today',
   'hive.signs.at': '{place}: {affected} affected of {opened} opened',
+  'hive.box.lower': 'lower box',
+  'hive.box.upper': 'upper box',
   'hive.place.box': 'Box',
   'hive.place.frame': 'Frame',
   'hive.place.frame-n': 'frame {frame}',
