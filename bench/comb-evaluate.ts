@@ -100,7 +100,22 @@ function run(tally: Tally, seed: number, fixed: FixedSettings = {}, smallestPitc
   return result;
 }
 
+/**
+ * Readable, by the reader's own figures and never by the truth: it read the picture, could read seven tenths of the comb,
+ * from 8 px pitch, and measured a blur of no more than 0.12 of the pitch.
+ */
+function readable(result: CombResult): boolean {
+  return (
+    result.verdict === 'read' &&
+    !result.reasons.includes('much-hidden') &&
+    result.pitchPx >= 8 &&
+    (result.measured.blur ?? 1) <= 0.12
+  );
+}
+
 const all = new Tally();
+const clear = new Tally();
+const clearLarge = new Tally();
 const small = new Tally();
 const large = new Tally();
 for (let n = 0; n < pictures; n++) {
@@ -110,6 +125,10 @@ for (let n = 0; n < pictures; n++) {
   const result = readComb(painted);
   all.add(painted, result);
   (settings.pitch < 15 ? small : large).add(painted, result);
+  if (readable(result)) {
+    clear.add(painted, result);
+    if (settings.pitch >= 15) clearLarge.add(painted, result);
+  }
   if (process.env.EACH) {
     const one = new Tally();
     one.add(painted, result);
@@ -130,6 +149,8 @@ console.log(`\n${family} family, seeds ${firstSeed} to ${firstSeed + pictures - 
 console.log('all             ', all.line());
 console.log('pitch under 15  ', small.line());
 console.log('pitch 15 and up ', large.line());
+console.log('readable        ', clear.line());
+console.log('readable, 15 up ', clearLarge.line());
 if (all.reasons.size > 0) console.log('refused for', [...all.reasons].map(([why, n]) => `${why} ${n}`).join(', '));
 
 console.log('\nconfusion at 15 px and up (rows: truth; columns: read)');

@@ -24,16 +24,16 @@ export const featureCount = points * points + 3 * coarsePoints * coarsePoints + 
 /** Planes from which cells are looked at. Made once per picture. */
 export class CellView {
   private readonly grey: Plane;
-  /** Redness and blueness: colour less brightness. */
-  private readonly redness: Plane;
-  private readonly blueness: Plane;
   private readonly greyMean: Plane;
   private readonly greySpread: Plane;
+  /** Redness and blueness: colour less brightness. */
   private readonly rednessMean: Plane;
   private readonly bluenessMean: Plane;
   private readonly softGrey: Plane;
   private readonly softRed: Plane;
   private readonly softBlue: Plane;
+  /** How much smaller the soft planes are. */
+  private readonly softer: 1 | 2;
   private readonly ratioX: number;
   private readonly ratioY: number;
 
@@ -43,31 +43,25 @@ export class CellView {
     this.grey = brightness(colour);
     this.ratioX = this.grey.width / picture.width;
     this.ratioY = this.grey.height / picture.height;
-    this.redness = less(colour.red, this.grey);
-    this.blueness = less(colour.blue, this.grey);
-    // The surroundings are smooth: a quarter of the size is enough for them.
+    // Colour is only looked at softly: half the size is enough unless cells are small already. A quarter is enough for
+    // the smooth surroundings.
+    this.softer = pitch * scale >= 16 ? 2 : 1;
+    const eased = (plane: Plane): Plane => (this.softer === 2 ? halve(plane) : plane);
+    const quarter = (plane: Plane): Plane => (this.softer === 2 ? halve(plane) : halve(halve(plane)));
+    const softGrey = eased(this.grey);
+    const redness = less(eased(colour.red), softGrey);
+    const blueness = less(eased(colour.blue), softGrey);
     const around = Math.max(2, Math.round((2.6 * pitch * scale) / coarser));
-    const { width, height } = this.grey;
-    const smaller = (plane: Plane): Plane => halve(halve(plane));
-    this.greyMean = windowMean(smaller(this.grey), around);
-    const squares = new Float32Array(width * height);
-    for (let y = 0, k = 0; y < height; y++) {
-      const row = Math.min(this.greyMean.height - 1, y >> 2) * this.greyMean.width;
-      for (let x = 0; x < width; x++, k++) {
-        const mean = this.greyMean.data[row + Math.min(this.greyMean.width - 1, x >> 2)] as number;
-        const d = (this.grey.data[k] as number) - mean;
-        squares[k] = d * d;
-      }
-    }
-    const variance = windowMean(smaller({ width, height, data: squares }), around);
+    this.greyMean = windowMean(quarter(softGrey), around);
+    const variance = windowMean(squaresAbout(this.grey, this.greyMean), around);
     const spread = Float32Array.from(variance.data, (v) => Math.sqrt(Math.max(0, v)));
     this.greySpread = { width: variance.width, height: variance.height, data: spread };
-    this.rednessMean = windowMean(smaller(this.redness), around);
-    this.bluenessMean = windowMean(smaller(this.blueness), around);
-    const soft = Math.max(1, Math.round(0.18 * pitch * scale));
-    this.softGrey = windowMean(this.grey, soft);
-    this.softRed = windowMean(this.redness, soft);
-    this.softBlue = windowMean(this.blueness, soft);
+    this.rednessMean = windowMean(quarter(redness), around);
+    this.bluenessMean = windowMean(quarter(blueness), around);
+    const soft = Math.max(1, Math.round((0.18 * pitch * scale) / this.softer));
+    this.softGrey = windowMean(softGrey, soft);
+    this.softRed = windowMean(redness, soft);
+    this.softBlue = windowMean(blueness, soft);
   }
 
   /**
@@ -117,16 +111,16 @@ export class CellView {
         const u = coarseReach * ((2 * i) / (coarsePoints - 1) - 1);
         const px = x + u * ax + v * e2x;
         const py = y + u * ay + v * e2y;
-        out[n++] = clip((valueAt(this.softGrey, px, py) - mean) / spread);
-        out[n++] = clip((valueAt(this.softRed, px, py) - redMean) / 16);
-        out[n++] = clip((valueAt(this.softBlue, px, py) - blueMean) / 16);
+        out[n++] = clip((this.soft(this.softGrey, px, py) - mean) / spread);
+        out[n++] = clip((this.soft(this.softRed, px, py) - redMean) / 16);
+        out[n++] = clip((this.soft(this.softBlue, px, py) - blueMean) / 16);
       }
     }
     let [sx, sy, tx, ty] = [ax, ay, bx, by];
     for (let k = 0; k < 6; k++) {
-      out[n++] = clip((valueAt(this.softGrey, x + sx, y + sy) - mean) / spread);
-      out[n++] = clip((valueAt(this.softRed, x + sx, y + sy) - redMean) / 16);
-      out[n++] = clip((valueAt(this.softBlue, x + sx, y + sy) - blueMean) / 16);
+      out[n++] = clip((this.soft(this.softGrey, x + sx, y + sy) - mean) / spread);
+      out[n++] = clip((this.soft(this.softRed, x + sx, y + sy) - redMean) / 16);
+      out[n++] = clip((this.soft(this.softBlue, x + sx, y + sy) - blueMean) / 16);
       [sx, sy, tx, ty] = [tx, ty, tx - sx, ty - sy];
     }
     const all = points * points;
@@ -138,8 +132,28 @@ export class CellView {
     out[n++] = Math.sqrt(Math.max(0, ownSquares / all - (own / all) ** 2)) - 0.8;
     out[n++] = Math.log(Math.min(60, Math.sqrt(Math.abs(cell.ax * cell.by - cell.ay * cell.bx))) / 18);
     out[n++] = cell.seen * 2 - 1;
-    out[n++] = valueAt(this.softGrey, x, y) / 100 - 1;
+    out[n++] = this.soft(this.softGrey, x, y) / 100 - 1;
   }
+
+  /** Value of a soft plane at a place given in pixels of the full one. */
+  private soft(plane: Plane, x: number, y: number): number {
+    return valueAt(plane, (x + 0.5) / this.softer - 0.5, (y + 0.5) / this.softer - 0.5);
+  }
+}
+
+/** Mean squares about a local mean that is given a quarter of the size, as a plane of that size. */
+function squaresAbout(grey: Plane, mean: Plane): Plane {
+  const { width, height } = mean;
+  const data = new Float32Array(width * height);
+  for (let y = 0; y < height * coarser; y++) {
+    const row = (y >> 2) * width;
+    for (let x = 0, k = y * grey.width; x < width * coarser; x++, k++) {
+      const at = row + (x >> 2);
+      const d = (grey.data[k] as number) - (mean.data[at] as number);
+      data[at] = (data[at] as number) + (d * d) / (coarser * coarser);
+    }
+  }
+  return { width, height, data };
 }
 
 function less(one: Plane, other: Plane): Plane {

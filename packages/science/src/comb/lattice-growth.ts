@@ -32,6 +32,11 @@ export interface LatticeCell {
   seen: number;
 }
 
+/** Distance between cell centres of the regular lattice with the same area per cell. */
+export function pitchOf(cell: { ax: number; ay: number; bx: number; by: number }): number {
+  return Math.sqrt(Math.abs(cell.ax * cell.by - cell.ay * cell.bx) / 0.8660254);
+}
+
 /** The six steps to the neighbours, in order round the cell. */
 export const neighbourSteps: readonly (readonly [number, number])[] = [
   [1, 0],
@@ -85,19 +90,21 @@ export function readPhases(
   const f2y = (ax / det) * twoPi;
   // a . f1 = 1, b . f2 = 1; the third ring direction is a - b's partner: f3 = -(f1 + f2) after f1, f2 are 120 degrees apart.
 
-  const count = x1 - x0 + 1;
+  // Every other pixel says enough where a cell is many pixels across.
+  const step = pitch > 12 ? 2 : 1;
+  const count = Math.floor((x1 - x0) / step) + 1;
   const bell = bellScratch(count);
   let bellSum = 0;
   for (let k = 0; k < count; k++) {
-    const d = (x0 + k - x) / sigma;
+    const d = (x0 + step * k - x) / sigma;
     const w = Math.exp(-0.5 * d * d);
     bell[k] = w;
     bellSum += w;
   }
-  const c1 = Math.cos(f1x);
-  const s1 = Math.sin(f1x);
-  const c2 = Math.cos(f2x);
-  const s2 = Math.sin(f2x);
+  const c1 = Math.cos(f1x * step);
+  const s1 = Math.sin(f1x * step);
+  const c2 = Math.cos(f2x * step);
+  const s2 = Math.sin(f2x * step);
   let weight = 0;
   let sum = 0;
   let squares = 0;
@@ -113,7 +120,7 @@ export function readPhases(
   let w2i = 0;
   let w3r = 0;
   let w3i = 0;
-  for (let py = y0; py <= y1; py++) {
+  for (let py = y0; py <= y1; py += step) {
     const ddy = py - y;
     const wy = Math.exp((-0.5 * ddy * ddy) / (sigma * sigma));
     weight += wy * bellSum;
@@ -124,7 +131,7 @@ export function readPhases(
     let u2 = Math.cos(phase2);
     let v2 = Math.sin(phase2);
     let s = py * walls.width + x0;
-    for (let k = 0; k < count; k++, s++) {
+    for (let k = 0; k < count; k++, s += step) {
       const w = wy * (bell[k] as number);
       const value = walls.data[s] as number;
       const m = w * value;
@@ -209,11 +216,12 @@ export interface GrowthPlanes {
 }
 
 /** Reads the phases of the wall plane and, when they say little, those of brightness; the surer of both. */
-function readPlace(
+export function readPlace(
   planes: GrowthPlanes,
   cell: { x: number; y: number; ax: number; ay: number; bx: number; by: number },
   furthest: number,
   enough: number,
+  width = 0.8,
 ): { dx: number; dy: number; trust: number } {
   const pitch = Math.sqrt(Math.abs(cell.ax * cell.by - cell.ay * cell.bx) / 0.8660254);
   const judge = (reading: PhaseReading | undefined, worth: number): { dx: number; dy: number; trust: number } => {
@@ -222,9 +230,9 @@ function readPlace(
     return { dx: reading.dx, dy: reading.dy, trust: worth * reading.seen * Math.max(0, 1 - (move / furthest) ** 2) };
   };
   const { x, y, ax, ay, bx, by } = cell;
-  const walls = judge(readPhases(planes.walls, x, y, ax, ay, bx, by, 0.8), 1);
+  const walls = judge(readPhases(planes.walls, x, y, ax, ay, bx, by, width), 1);
   if (walls.trust >= enough) return walls;
-  const tone = judge(readPhases(planes.tone, x, y, ax, ay, bx, by, 0.8, true), toneWorth);
+  const tone = judge(readPhases(planes.tone, x, y, ax, ay, bx, by, width, true), toneWorth);
   return tone.trust > walls.trust ? tone : walls;
 }
 
@@ -243,7 +251,7 @@ const enoughSeen = 0.12;
 const mostSkew = 1.38;
 /** Brightness may follow either sign, so chance agrees with it more often. */
 const toneWorth = 0.6;
-const furthestUnseen = 5;
+const furthestUnseen = 2;
 /** With a firm prediction from all round less is enough. */
 const enoughWhenHeld = 0.06;
 
@@ -448,6 +456,14 @@ function affineFit(
   };
 }
 
+/** Kept between fits, so that thousands of them leave nothing behind to be collected. */
+const fit = {
+  normal: new Float64Array(36),
+  tx: new Float64Array(6),
+  ty: new Float64Array(6),
+  basis: new Float64Array(6),
+};
+
 /**
  * Predicts an unseen cell from seen ones up to six steps away on several sides: a curved (quadratic) fit, so that a gap
  * under a bee is bridged from both of its shores. Undefined when too few are seen or they lie on one side only.
@@ -457,10 +473,10 @@ function wideFit(
   key: (column: number, row: number) => number,
   cell: LatticeCell,
 ): { x: number; y: number; ax: number; ay: number; bx: number; by: number } | undefined {
-  const normal = new Float64Array(36);
-  const tx = new Float64Array(6);
-  const ty = new Float64Array(6);
-  const basis = new Float64Array(6);
+  const { normal, tx, ty, basis } = fit;
+  normal.fill(0);
+  tx.fill(0);
+  ty.fill(0);
   let count = 0;
   let sideC = 0;
   let sideR = 0;
@@ -538,16 +554,19 @@ export class PlaceIndex {
         const list = this.bins.get(this.bin(x + ox * this.side, y + oy * this.side));
         if (!list) continue;
         for (let k = 0; k < list.length; k += 2) {
-          const d = Math.hypot((list[k] as number) - x, (list[k + 1] as number) - y);
+          const dx = (list[k] as number) - x;
+          const dy = (list[k + 1] as number) - y;
+          const d = dx * dx + dy * dy;
           if (d < best) best = d;
         }
       }
     }
-    return best;
+    return Math.sqrt(best);
   }
 
   private bin(x: number, y: number): number {
-    return (Math.floor(x / this.side) + 100_000) * 200_001 + Math.floor(y / this.side) + 100_000;
+    // Small enough for whole numbers the engine keeps without a box: pictures are thousands of bins across at most.
+    return (Math.floor(x / this.side) + 1024) * 32_768 + Math.floor(y / this.side) + 1024;
   }
 }
 
@@ -594,10 +613,13 @@ class BestFirst<T> {
   }
 }
 
+const equations = new Float64Array(36);
+
 /** Solves six symmetric equations by elimination with pivoting; undefined when they do not determine the answer. */
 export function solveSix(normal: Float64Array, right: Float64Array): Float64Array | undefined {
   const n = 6;
-  const a = Float64Array.from(normal);
+  const a = equations;
+  a.set(normal);
   const x = Float64Array.from(right);
   for (let k = 0; k < n; k++) {
     let pivot = k;

@@ -103,9 +103,11 @@ export function latticeStarts(
           for (let x = 0; x < tile; x++) {
             const k = y * tile + x;
             const o = oy * tile + ((tile - x) % tile);
-            const a = (real[k] as number) ** 2 + (imaginary[k] as number) ** 2;
-            const b = (real[o] as number) ** 2 + (imaginary[o] as number) ** 2;
-            power[k] = 0.5 * (a + b);
+            const rk = real[k] as number;
+            const ik = imaginary[k] as number;
+            const ro = real[o] as number;
+            const io = imaginary[o] as number;
+            power[k] = 0.5 * (rk * rk + ik * ik + ro * ro + io * io);
           }
         }
         const found = strongestTriple(power);
@@ -141,24 +143,29 @@ interface Peak {
   ratio: number;
 }
 
+const rings = Math.ceil(largestRadius * 2) + 2;
+/** Where in the power spectrum the frequencies of each whole radius stand (one half of the plane). */
+const ringPlaces: readonly Int32Array[] = (() => {
+  const lists: number[][] = Array.from({ length: rings }, () => []);
+  const furthest = Math.ceil(largestRadius * 1.9);
+  for (let fy = 0; fy <= furthest; fy++) {
+    for (let fx = -furthest; fx <= furthest; fx++) {
+      if (fy === 0 && fx <= 0) continue;
+      lists[Math.round(Math.hypot(fx, fy))]?.push((fy & (tile - 1)) * tile + (fx & (tile - 1)));
+    }
+  }
+  return lists.map((list) => Int32Array.from(list));
+})();
+
 /** Finds the best hexagonal triple of peaks in a tile's power spectrum; frequencies in cycles per tile. */
 function strongestTriple(
   power: Float64Array,
 ): { basis: readonly [number, number, number, number]; strength: number } | undefined {
-  const rings = Math.ceil(largestRadius * 2) + 2;
-  const ringValues: number[][] = Array.from({ length: rings }, () => []);
-  const reach = Math.ceil(largestRadius * 1.9);
-  for (let fy = 0; fy <= reach; fy++) {
-    for (let fx = -reach; fx <= reach; fx++) {
-      if (fy === 0 && fx <= 0) continue;
-      const ring = Math.round(Math.hypot(fx, fy));
-      if (ring < rings) (ringValues[ring] as number[]).push(at(power, fx, fy));
-    }
-  }
-  const medians = ringValues.map((values) => {
-    if (values.length === 0) return 0;
-    values.sort((a, b) => a - b);
-    return values[values.length >> 1] as number;
+  const medians = ringPlaces.map((places) => {
+    const values = new Float64Array(places.length);
+    for (let k = 0; k < values.length; k++) values[k] = power[places[k] as number] as number;
+    values.sort();
+    return values[values.length >> 1] ?? 0;
   });
   const floor: number[] = medians.map((_, r) => {
     let sum = 0;
@@ -170,7 +177,7 @@ function strongestTriple(
     return sum / Math.max(1, count);
   });
   const ratioAt = (fx: number, fy: number): number => {
-    const r = Math.min(rings - 1, Math.round(Math.hypot(fx, fy)));
+    const r = Math.min(rings - 1, Math.round(Math.sqrt(fx * fx + fy * fy)));
     const noise = floor[r] as number;
     return noise > 0 ? at(power, fx, fy) / noise : 0;
   };
@@ -180,7 +187,7 @@ function strongestTriple(
   for (let fy = 0; fy <= bound; fy++) {
     for (let fx = -bound; fx <= bound; fx++) {
       if (fy === 0 && fx <= 0) continue;
-      const radius = Math.hypot(fx, fy);
+      const radius = Math.sqrt(fx * fx + fy * fy);
       if (radius < smallestRadius || radius > largestRadius) continue;
       const p = at(power, fx, fy);
       let top = true;
@@ -259,9 +266,8 @@ function strongestTriple(
 }
 
 function at(power: Float64Array, fx: number, fy: number): number {
-  const x = ((fx % tile) + tile) % tile;
-  const y = ((fy % tile) + tile) % tile;
-  return power[y * tile + x] as number;
+  // The side is a power of two, so the mask also brings negative frequencies to their place.
+  return power[(fy & (tile - 1)) * tile + (fx & (tile - 1))] as number;
 }
 
 /** Places a peak between the bins by a parabola through the logarithms of its neighbours. */

@@ -1,7 +1,15 @@
 /** Finds the whole lattice of a picture: start, choice among rival starts, growth in pieces, pruning and smoothing. */
-import { growLattice, type LatticeCell, neighbourSteps, PlaceIndex, solveSix } from './lattice-growth.ts';
+import {
+  type GrowthPlanes,
+  growLattice,
+  type LatticeCell,
+  neighbourSteps,
+  PlaceIndex,
+  solveSix,
+} from './lattice-growth.ts';
+import { reachOn } from './lattice-reach.ts';
 import { agreeingStarts, type LatticeStart, latticeStarts, type StartLevel } from './lattice-start.ts';
-import { type Picture, shrinkToGrey } from './picture.ts';
+import { type Picture, type Plane, shrinkToGrey } from './picture.ts';
 import { evenOut, wallPlane } from './wall-plane.ts';
 
 /** A found lattice. All lengths in pixels of the picture given. */
@@ -16,6 +24,8 @@ export interface LatticeOptions {
   /** Only cells whose centre lies in this polygon are looked for (picture pixels, three corners or more). */
   readonly region?: readonly (readonly [number, number])[] | undefined;
   readonly checkpoint?: (() => void) | undefined;
+  /** What `overviewOf` gave, where the caller has it already. */
+  readonly grey?: Plane | undefined;
   /** 0 for the likeliest start, 1 for the next rival, when what the first led to proved no comb. */
   readonly attempt?: number | undefined;
 }
@@ -23,6 +33,12 @@ export interface LatticeOptions {
 /** Pitch of the plane on which the lattice is grown: fine enough for a centre to 0.03 pitch, small enough to be quick. */
 const workingPitch = 15;
 const mostCells = 20_000;
+
+/** The picture's brightness, no more than 1500 pixels across. */
+export function overviewOf(picture: Picture): Plane {
+  const longest = Math.max(picture.width, picture.height);
+  return shrinkToGrey(picture, longest > 1500 ? 1400 / longest : 1);
+}
 
 /**
  * Finds the honeycomb lattice in a picture: any rotation, tilt to 35 degrees, pitch from 7 pixels.
@@ -33,14 +49,14 @@ export function findLattice(picture: Picture, options: LatticeOptions = {}): Lat
   const checkpoint = options.checkpoint ?? (() => {});
   // A comb is some eighty cells wide, so 1400 pixels across show a start unless the comb is far away in a large picture.
   const longest = Math.max(picture.width, picture.height);
-  const scales = longest > 1500 ? [1400 / longest, Math.min(1, 3200 / longest)] : [1];
-  for (const scale of scales) {
-    const grey = shrinkToGrey(picture, scale);
+  const first = options.grey ?? overviewOf(picture);
+  for (const grey of [first, undefined]) {
+    const plane = grey ?? shrinkToGrey(picture, Math.min(1, 3200 / longest));
+    if (!grey && plane.width === first.width) break;
     checkpoint();
-    const { starts, levels } = latticeStarts(grey, 8, checkpoint);
+    const { starts, levels } = latticeStarts(plane, 8, checkpoint);
     const best = chooseStarts(levels, starts, checkpoint)[options.attempt ?? 0];
-    if (!best) continue;
-    return growAll(picture, best, scale, options, checkpoint);
+    if (best) return growAll(picture, best, levels, plane.width / picture.width, options, checkpoint);
   }
   return { cells: [], pitch: 0 };
 }
@@ -117,25 +133,30 @@ function scaled(start: LatticeStart, by: number): LatticeStart {
 function growAll(
   picture: Picture,
   best: { group: LatticeStart[] },
+  levels: readonly StartLevel[],
   startScale: number,
   options: LatticeOptions,
   checkpoint: () => void,
 ): Lattice {
   const pitches = best.group.map((start) => start.pitch / startScale).sort((a, b) => a - b);
   const pitch = pitches[pitches.length >> 1] as number;
-  const scale = Math.min(1, workingPitch / pitch);
-  const grey = shrinkToGrey(picture, scale);
-  const ratioX = grey.width / picture.width;
-  const ratioY = grey.height / picture.height;
-  const radius = Math.max(5, Math.round(pitch * scale * 0.9));
-  const planes = { walls: wallPlane(grey, radius), tone: evenOut(grey, radius, 4) };
+  // A level of the start whose cells are about this size has the planes already.
+  const level = levels.find(({ enlarge }) => {
+    const there = (pitch * startScale) / enlarge;
+    return there > 0.8 * workingPitch && there < 1.27 * workingPitch;
+  });
+  const planes = level ?? workingPlanes(picture, pitch);
+  const { width, height } = planes.walls;
+  const ratioX = level ? startScale / level.enlarge : width / picture.width;
+  const ratioY = level ? ratioX : height / picture.height;
+  const scale = ratioX;
   checkpoint();
 
   const inRegion = options.region
     ? polygonTest(options.region.map(([x, y]) => [(x + 0.5) * ratioX - 0.5, (y + 0.5) * ratioY - 0.5]))
     : () => true;
   const allowed = (x: number, y: number): boolean =>
-    x > -0.5 && y > -0.5 && x < grey.width - 0.5 && y < grey.height - 0.5 && inRegion(x, y);
+    x > -0.5 && y > -0.5 && x < width - 0.5 && y < height - 0.5 && inRegion(x, y);
 
   const working = pitch * scale;
   const pieces: LatticeCell[][] = [];
@@ -152,13 +173,19 @@ function growAll(
     pieces.push(cells);
     if (pieces.length >= 6) break;
   }
+  pieces.sort((one, other) => other.length - one.length);
+  pieces.forEach((piece, n) => {
+    const reached = reachOn(planes, piece, allowed, (x, y, p) => index.nearest(x, y) < 0.6 * p, checkpoint);
+    for (const cell of reached.slice(piece.length)) index.add(cell.x, cell.y);
+    pieces[n] = reached;
+  });
 
   const cells: LatticeCell[] = [];
   pieces.forEach((piece, number) => {
     for (const cell of smooth(piece)) {
       // A cell cut by the edge of the picture is not a cell that can be read.
       const margin = 0.45 * Math.sqrt(Math.abs(cell.ax * cell.by - cell.ay * cell.bx) / 0.8660254);
-      if (cell.x < margin || cell.y < margin || cell.x > grey.width - 1 - margin || cell.y > grey.height - 1 - margin) {
+      if (cell.x < margin || cell.y < margin || cell.x > width - 1 - margin || cell.y > height - 1 - margin) {
         continue;
       }
       cells.push({
@@ -176,6 +203,13 @@ function growAll(
     }
   });
   return { cells, pitch: middlePitch(cells) };
+}
+
+function workingPlanes(picture: Picture, pitch: number): GrowthPlanes {
+  const scale = Math.min(1, workingPitch / pitch);
+  const grey = shrinkToGrey(picture, scale);
+  const radius = Math.max(5, Math.round(pitch * scale * 0.9));
+  return { walls: wallPlane(grey, radius), tone: evenOut(grey, radius, 4) };
 }
 
 /**
@@ -214,18 +248,22 @@ function prune(cells: LatticeCell[], inPicture: (x: number, y: number) => boolea
   return [...byKey.values()];
 }
 
-function cellKey(column: number, row: number): string {
-  return `${column},${row}`;
+function cellKey(column: number, row: number): number {
+  return (column + 4096) * 8192 + row + 4096;
 }
 
 /** Moves every cell part of the way to where a curved (quadratic) fit of its neighbourhood puts it; less when well seen. */
 function smooth(cells: LatticeCell[]): LatticeCell[] {
   const byKey = new Map(cells.map((cell) => [cellKey(cell.column, cell.row), cell]));
+  // Unknowns: 1, dc, dr, dc^2, dc dr, dr^2.
+  const normal = new Float64Array(36);
+  const tx = new Float64Array(6);
+  const ty = new Float64Array(6);
+  const basis = new Float64Array(6);
   return cells.map((cell) => {
-    // Unknowns: 1, dc, dr, dc^2, dc dr, dr^2.
-    const normal = new Float64Array(36);
-    const tx = new Float64Array(6);
-    const ty = new Float64Array(6);
+    normal.fill(0);
+    tx.fill(0);
+    ty.fill(0);
     let count = 0;
     for (let dr = -3; dr <= 3; dr++) {
       for (let dc = Math.max(-3, -3 - dr); dc <= Math.min(3, 3 - dr); dc++) {
@@ -233,7 +271,12 @@ function smooth(cells: LatticeCell[]): LatticeCell[] {
         if (!near) continue;
         const w = near.seen > 0 ? near.seen : 0.02;
         if (near.seen > 0) count++;
-        const basis = [1, dc, dr, dc * dc, dc * dr, dr * dr];
+        basis[0] = 1;
+        basis[1] = dc;
+        basis[2] = dr;
+        basis[3] = dc * dc;
+        basis[4] = dc * dr;
+        basis[5] = dr * dr;
         for (let i = 0; i < 6; i++) {
           const wi = w * (basis[i] as number);
           for (let j = 0; j < 6; j++) normal[i * 6 + j] = (normal[i * 6 + j] as number) + wi * (basis[j] as number);

@@ -236,54 +236,53 @@ export function halve(plane: Plane): Plane {
 }
 
 /**
- * Mean over a square window, edges clamped: two passes of running sums, so the cost does not depend on the radius.
+ * Mean over a square window, edges clamped: running sums down each column and across them, so the cost does not depend
+ * on the radius.
  *
  * @param radius half the side, whole pixels, 0 or more
  */
 export function windowMean(plane: Plane, radius: number): Plane {
-  const { width, height } = plane;
-  const across = new Float32Array(width * height);
-  const down = new Float32Array(width * height);
-  for (let y = 0; y < height; y++) {
-    const base = y * width;
-    let sum = 0;
-    let count = 0;
-    for (let x = 0; x < Math.min(width, radius); x++) {
-      sum += plane.data[base + x] as number;
-      count++;
-    }
-    for (let x = 0; x < width; x++) {
-      if (x + radius < width) {
-        sum += plane.data[base + x + radius] as number;
-        count++;
-      }
-      if (x - radius - 1 >= 0) {
-        sum -= plane.data[base + x - radius - 1] as number;
-        count--;
-      }
-      across[base + x] = sum / count;
-    }
-  }
-  const sums = new Float64Array(width);
-  let count = 0;
+  const { width, height, data } = plane;
+  const out = new Float32Array(width * height);
+  // Sum of each column over the rows in the window.
+  const columns = new Float64Array(width);
+  let rows = 0;
   for (let y = 0; y < Math.min(height, radius); y++) {
-    for (let x = 0; x < width; x++) sums[x] = (sums[x] as number) + (across[y * width + x] as number);
-    count++;
+    const base = y * width;
+    for (let x = 0; x < width; x++) columns[x] = (columns[x] as number) + (data[base + x] as number);
+    rows++;
   }
   for (let y = 0; y < height; y++) {
     if (y + radius < height) {
       const base = (y + radius) * width;
-      for (let x = 0; x < width; x++) sums[x] = (sums[x] as number) + (across[base + x] as number);
-      count++;
+      for (let x = 0; x < width; x++) columns[x] = (columns[x] as number) + (data[base + x] as number);
+      rows++;
     }
     if (y - radius - 1 >= 0) {
       const base = (y - radius - 1) * width;
-      for (let x = 0; x < width; x++) sums[x] = (sums[x] as number) - (across[base + x] as number);
-      count--;
+      for (let x = 0; x < width; x++) columns[x] = (columns[x] as number) - (data[base + x] as number);
+      rows--;
     }
-    for (let x = 0; x < width; x++) down[y * width + x] = (sums[x] as number) / count;
+    let sum = 0;
+    let across = 0;
+    for (let x = 0; x < Math.min(width, radius); x++) {
+      sum += columns[x] as number;
+      across++;
+    }
+    const base = y * width;
+    for (let x = 0; x < width; x++) {
+      if (x + radius < width) {
+        sum += columns[x + radius] as number;
+        across++;
+      }
+      if (x - radius - 1 >= 0) {
+        sum -= columns[x - radius - 1] as number;
+        across--;
+      }
+      out[base + x] = sum / (across * rows);
+    }
   }
-  return { width, height, data: down };
+  return { width, height, data: out };
 }
 
 /** Value of a plane between its pixels (bilinear, edges clamped). */

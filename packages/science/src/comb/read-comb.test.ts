@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { coarseClass } from './cell-classes.ts';
 import { paintComb } from './painter/paint-comb.ts';
 import { drawSettings, type FixedSettings } from './painter/settings.ts';
+import type { Picture } from './picture.ts';
 import { ReadingCancelled, type ReadStage, readComb } from './read-comb.ts';
 import { scoreCells } from './score-reading.ts';
 
@@ -36,6 +37,19 @@ function scored(seed: number, fixed: FixedSettings) {
   return { result, score };
 }
 
+/** A picture turned clockwise by a quarter (`side`) or by a half. */
+function turnedPicture(picture: Picture, side: boolean): Picture {
+  const { width, height } = picture;
+  const data = new Uint8ClampedArray(width * height * 3);
+  for (let y = 0; y < height; y++) {
+    for (let x = 0; x < width; x++) {
+      const to = side ? x * height + (height - 1 - y) : (height - 1 - y) * width + (width - 1 - x);
+      for (let c = 0; c < 3; c++) data[3 * to + c] = picture.data[3 * (y * width + x) + c] as number;
+    }
+  }
+  return side ? { width: height, height: width, data } : { width, height, data };
+}
+
 describe('readComb on painted combs of the held-out family', () => {
   it.each([
     ['level', { pitch: 26, turn: 0 }],
@@ -53,6 +67,59 @@ describe('readComb on painted combs of the held-out family', () => {
     expect(score.hit / score.wanted).toBeGreaterThan(0.95);
     expect(score.hit / (score.hit + score.false)).toBeGreaterThan(0.97);
     expect(score.coarse.right / score.coarse.decided).toBeGreaterThan(0.9);
+  });
+
+  it('reaches over capped honey and past a glove', () => {
+    let wanted = 0;
+    let hit = 0;
+    let found = 0;
+    for (const seed of [600_000, 600_001, 600_002]) {
+      const { score } = scored(seed, {
+        pitch: 18,
+        beeCover: 0.08,
+        glove: true,
+        content: { kind: 'stores', honeyWalls: 0.2 },
+        camera: { ...plain.camera, blur: 0.8 },
+      });
+      wanted += score.wantedVisible;
+      hit += score.hitVisible;
+      found += score.hit + score.false;
+      expect(score.false).toBeLessThan(0.03 * score.wanted);
+    }
+    expect(found).toBeGreaterThan(600);
+    expect(hit / wanted).toBeGreaterThan(0.98);
+  });
+
+  it('reads a picture alike however the camera was held', () => {
+    const picture = painted(21, { pitch: 30, width: 480, height: 360, content: { kind: 'all sealed', sick: 0.1 } });
+    const upright = readComb(picture);
+    expect(upright.cells.length).toBeGreaterThan(100);
+    for (const [name, side] of [
+      ['a quarter turn', true],
+      ['a half turn', false],
+    ] as const) {
+      const turned = turnedPicture(picture, side);
+      const result = readComb(turned);
+      let met = 0;
+      let alike = 0;
+      let sunkenOff = 0;
+      let cappings = 0;
+      for (const cell of upright.cells) {
+        const x = side ? picture.height - 1 - cell.y : picture.width - 1 - cell.x;
+        const y = side ? cell.x : picture.height - 1 - cell.y;
+        const other = result.cells.find((one) => Math.hypot(one.x - x, one.y - y) < 0.2 * cell.pitch);
+        if (!other) continue;
+        met++;
+        if (other.coarse === cell.coarse) alike++;
+        if (!cell.capping || !other.capping) continue;
+        cappings++;
+        sunkenOff += Math.abs(cell.capping.sunken.value - other.capping.sunken.value);
+      }
+      expect(met / upright.cells.length, name).toBeGreaterThan(0.97);
+      expect(alike / met, name).toBeGreaterThan(0.95);
+      expect(cappings, name).toBeGreaterThan(50);
+      expect(sunkenOff / cappings, name).toBeLessThan(0.15);
+    }
   });
 
   it('tells a solid from a gappy comb', () => {

@@ -8,10 +8,11 @@
 import { type CappingLook, measureCappings, smallestCappingPitch } from './capping.ts';
 import { type CellClass, type CoarseClass, coarseClass, type DecidedClass } from './cell-classes.ts';
 import { CellView, featureCount } from './cell-features.ts';
-import { classOfOutput, classShares, outputCount, outputNumber, outputs, readNetwork } from './classifier.ts';
+import { classOfOutput, classShares, outputCount, outputs, readNetwork } from './classifier.ts';
 import { classifierWeights } from './classifier-weights.ts';
-import { findLattice, type Lattice } from './lattice.ts';
-import { type LatticeCell, neighbourSteps, PlaceIndex } from './lattice-growth.ts';
+import { type JudgedPlaces, placeKey, settleEdge } from './edge-of-comb.ts';
+import { findLattice, type Lattice, overviewOf, polygonTest } from './lattice.ts';
+import { type LatticeCell, pitchOf } from './lattice-growth.ts';
 import { checkPicture, halvePicture, type Picture } from './picture.ts';
 import { type CombReading, readCells } from './reading.ts';
 import { blurOverPitch, type Exposure, exposureOf } from './sharpness.ts';
@@ -33,6 +34,7 @@ export const limits = [
   'scale-not-visible',
   'contents-untested',
   'contents-uncertain',
+  'unlike-learnt',
   'eggs-not-visible',
   'cappings-not-measured',
   'much-hidden',
@@ -122,9 +124,14 @@ const fewestCells = 30;
 const contentsPitch = 15;
 const eggsPitch = 22;
 const mostBlur = 0.19;
-const enough = 0.5;
-/** Walls seen less than this do not vouch for a cell under a bee. */
-const wallsSeen = 0.3;
+/** Share of belief a class needs to be told, and its group (sealed, open, hidden). */
+const usual: Demand = { class: 0.5, group: 0.55 };
+/**
+ * The same where a picture looks unlike the painted combs the classifier has learnt from, which shows in how often it
+ * cannot decide: one in six on painted combs, nearly half on the real pictures, where what it does decide is often wrong.
+ */
+const strict: Demand = { class: 0.9, group: 0.75 };
+const mostUndecided = 0.37;
 const secondLooks = 12;
 const outlyingFrom = 4;
 
@@ -185,7 +192,8 @@ function readAt(
   checkpoint: () => void,
   step: (stage: ReadStage, done: number) => void,
 ): CombResult {
-  const exposure = exposureOf(picture);
+  const grey = overviewOf(picture);
+  const exposure = exposureOf(grey);
   const measured: { brightness: number; clipped: number; detail: number; blur?: number } = {
     brightness: exposure.mean,
     clipped: exposure.clipped,
@@ -199,7 +207,7 @@ function readAt(
   let classified: Classified | undefined;
   let first: { refusal: Refusal; pitch: number; blur?: number } | undefined;
   for (let attempt = 0; attempt < mostAttempts && !classified; attempt++) {
-    lattice = findLattice(picture, { region: options.region, checkpoint, attempt });
+    lattice = findLattice(picture, { region: options.region, grey, checkpoint, attempt });
     const seen = lattice.cells.filter((cell) => cell.seen > 0).length;
     if (seen < fewestCells * 0.5) {
       // Nothing (more) that looks like honeycomb: say what stood in the way of the first attempt.
@@ -207,7 +215,7 @@ function readAt(
       break;
     }
     step('cells', 0.5);
-    const judged = classify(picture, lattice.cells, lattice.pitch, checkpoint);
+    const judged = classify(picture, lattice.cells, lattice.pitch, options.region, checkpoint);
     const visible = judged.cells.filter((cell) => cell.coarse === 'sealed' || cell.coarse === 'open').length;
     const covered = judged.cells.filter((cell) => cell.coarse === 'hidden').length;
     const blur = blurOverPitch(picture, judged.places);
@@ -232,7 +240,11 @@ function readAt(
     const { refusal, pitch, blur } = first ?? { refusal: whyNoComb(exposure), pitch: 0 };
     return refused([refusal], pitch, { ...measured, ...(blur === undefined ? {} : { blur }) });
   }
-  const { cells, places } = classified;
+  const { places } = classified;
+  const unlike = classified.cells.filter((cell) => cell.class === 'not-decided').length > mostUndecided * places.length;
+  const cells = unlike
+    ? places.map((place, n) => decide(place, classified.shares[n] as Float32Array, strict))
+    : classified.cells;
 
   step('cappings', 0.85);
   const secondLook: SecondLook[] = [];
@@ -259,6 +271,7 @@ function readAt(
   const reading = readCells(finished);
   const reasons: Limit[] = ['never-a-diagnosis', 'scale-not-visible', 'contents-untested'];
   if (lattice.pitch < contentsPitch) reasons.push('contents-uncertain');
+  if (unlike) reasons.push('unlike-learnt');
   if (lattice.pitch < eggsPitch) reasons.push('eggs-not-visible');
   if (lattice.pitch < smallestCappingPitch) reasons.push('cappings-not-measured');
   if (reading.unread > 0.3) reasons.push('much-hidden');
@@ -290,17 +303,24 @@ interface Classified {
   readonly cells: CombCell[];
   /** Where each of the cells stands in the lattice, in the same order. */
   readonly places: LatticeCell[];
+  readonly shares: Float32Array[];
 }
 
-interface Shares {
-  readonly cell: LatticeCell;
-  readonly shares: Float32Array;
+interface Demand {
+  readonly class: number;
+  readonly group: number;
 }
 
 const noCell = outputCount - 1;
 
 /** Classes for the found places; places beyond the edge of the comb fall away, missed ones at the edge are added. */
-function classify(picture: Picture, found: readonly LatticeCell[], pitch: number, checkpoint: () => void): Classified {
+function classify(
+  picture: Picture,
+  found: readonly LatticeCell[],
+  pitch: number,
+  region: ReadOptions['region'],
+  checkpoint: () => void,
+): Classified {
   const network = readNetwork(classifierWeights);
   const view = new CellView(picture, pitch);
   const features = new Float32Array(featureCount);
@@ -318,128 +338,24 @@ function classify(picture: Picture, found: readonly LatticeCell[], pitch: number
     }
     return total;
   };
-  const key = (column: number, row: number): string => `${column},${row}`;
-  const held = new Map<string, Shares>();
-  for (const cell of found) held.set(key(cell.column, cell.row), { cell, shares: judge(cell) });
-
-  growEdge(held, picture, pitch, judge, key);
-  peelEdge(held, picture, key);
+  const held: JudgedPlaces = new Map();
+  for (const cell of found) held.set(placeKey(cell.column, cell.row), { cell, shares: judge(cell) });
+  settleEdge(held, picture, pitch, judge);
 
   const places: LatticeCell[] = [];
   const cells: CombCell[] = [];
+  const all: Float32Array[] = [];
+  const inside = region ? polygonTest(region) : () => true;
   for (const { cell, shares } of held.values()) {
+    if (!inside(cell.x, cell.y)) continue;
     places.push(cell);
-    cells.push(decide(cell, shares));
+    all.push(shares);
+    cells.push(decide(cell, shares, usual));
   }
-  return { cells, places };
+  return { cells, places, shares: all };
 }
 
-/** Tries the free places next to the edge; takes those that look like cells. */
-function growEdge(
-  held: Map<string, Shares>,
-  picture: Picture,
-  pitch: number,
-  judge: (cell: LatticeCell) => Float32Array,
-  key: (column: number, row: number) => string,
-): void {
-  const index = new PlaceIndex(pitch * 1.4);
-  for (const { cell } of held.values()) index.add(cell.x, cell.y);
-  const tried = new Set<string>();
-  for (let round = 0; round < 3; round++) {
-    const added: Shares[] = [];
-    for (const { cell } of [...held.values()]) {
-      for (const [dc, dr] of neighbourSteps) {
-        const place = key(cell.column + dc, cell.row + dr);
-        if (held.has(place) || tried.has(place)) continue;
-        tried.add(place);
-        // Each present neighbour says where this place should be; two at least must agree.
-        let x = 0;
-        let y = 0;
-        let ax = 0;
-        let ay = 0;
-        let bx = 0;
-        let by = 0;
-        let count = 0;
-        for (const [ec, er] of neighbourSteps) {
-          const near = held.get(key(cell.column + dc + ec, cell.row + dr + er))?.cell;
-          if (!near) continue;
-          x += near.x - ec * near.ax - er * near.bx;
-          y += near.y - ec * near.ay - er * near.by;
-          ax += near.ax;
-          ay += near.ay;
-          bx += near.bx;
-          by += near.by;
-          count++;
-        }
-        if (count < 2) continue;
-        const candidate: LatticeCell = {
-          column: cell.column + dc,
-          row: cell.row + dr,
-          x: x / count,
-          y: y / count,
-          ax: ax / count,
-          ay: ay / count,
-          bx: bx / count,
-          by: by / count,
-          seen: 0,
-        };
-        const own = pitchOf(candidate);
-        const margin = 0.45 * own;
-        if (
-          candidate.x < margin ||
-          candidate.y < margin ||
-          candidate.x > picture.width - 1 - margin ||
-          candidate.y > picture.height - 1 - margin ||
-          index.nearest(candidate.x, candidate.y) < 0.6 * own
-        ) {
-          continue;
-        }
-        const shares = judge(candidate);
-        const hidden = shares[outputNumber('hidden')] as number;
-        if (hidden + (shares[noCell] as number) > 0.35) continue;
-        added.push({ cell: candidate, shares });
-      }
-    }
-    if (added.length === 0) break;
-    for (const one of added) {
-      if (index.nearest(one.cell.x, one.cell.y) < 0.6 * pitchOf(one.cell)) continue;
-      held.set(key(one.cell.column, one.cell.row), one);
-      index.add(one.cell.x, one.cell.y);
-    }
-  }
-}
-
-/** Takes places off the edge that look like wood, gap or background, until none is left. */
-function peelEdge(held: Map<string, Shares>, picture: Picture, key: (column: number, row: number) => string): void {
-  for (let round = 0; ; round++) {
-    const off: string[] = [];
-    for (const [place, { cell, shares }] of held) {
-      // A bee at the very edge may sit on wood as well as on comb: without walls seen no cell is claimed under it.
-      const onlyBee =
-        round === 0 &&
-        cell.seen < wallsSeen &&
-        (shares[outputNumber('hidden')] as number) + (shares[noCell] as number) > 0.6;
-      if ((shares[noCell] as number) < 0.42 && !onlyBee) continue;
-      let open = 0;
-      for (const [dc, dr] of neighbourSteps) {
-        if (held.has(key(cell.column + dc, cell.row + dr))) continue;
-        const x = cell.x + dc * cell.ax + dr * cell.bx;
-        const y = cell.y + dc * cell.ay + dr * cell.by;
-        const outside = x < 0 || y < 0 || x > picture.width - 1 || y > picture.height - 1;
-        open += outside ? 0.5 : 1;
-      }
-      if (open >= (onlyBee ? 2 : 1)) off.push(place);
-    }
-    if (off.length === 0) return;
-    for (const place of off) held.delete(place);
-  }
-}
-
-function pitchOf(cell: LatticeCell): number {
-  return Math.sqrt(Math.abs(cell.ax * cell.by - cell.ay * cell.bx) / 0.8660254);
-}
-
-function decide(cell: LatticeCell, shares: Float32Array): CombCell {
+function decide(cell: LatticeCell, shares: Float32Array, demand: Demand): CombCell {
   const byClass = new Map<DecidedClass, number>();
   let egg = 0;
   let larva = 0;
@@ -464,8 +380,9 @@ function decide(cell: LatticeCell, shares: Float32Array): CombCell {
   }
   const group = (['sealed', 'open', 'hidden'] as const).reduce((a, b) => (coarse[b] > coarse[a] ? b : a));
   const unclear = (shares[noCell] as number) > 0.6;
-  const coarseDecided = !unclear && coarse[group] >= 0.55;
-  const of: CellClass = coarseDecided && bestShare >= enough && coarseClass(best) === group ? best : 'not-decided';
+  const coarseDecided = !unclear && coarse[group] >= demand.group;
+  const of: CellClass =
+    coarseDecided && bestShare >= demand.class && coarseClass(best) === group ? best : 'not-decided';
   const stage = of === 'egg-or-larva' && pitchOf(cell) >= eggsPitch ? (egg > larva ? 'egg' : 'larva') : undefined;
   const stores = (byClass.get('pollen') ?? 0) + (byClass.get('nectar') ?? 0);
   return {

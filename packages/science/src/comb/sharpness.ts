@@ -59,10 +59,8 @@ export interface Exposure {
   readonly detail: number;
 }
 
-/** Measures the light and detail of a picture, on a small copy of it. */
-export function exposureOf(picture: Picture): Exposure {
-  const longest = Math.max(picture.width, picture.height);
-  const grey = shrinkToGrey(picture, Math.min(1, 1200 / longest));
+/** Measures the light and detail of a picture on its brightness, shrunk to about 1400 pixels. */
+export function exposureOf(grey: Plane): Exposure {
   const histogram = new Uint32Array(256);
   let sum = 0;
   for (let k = 0; k < grey.data.length; k++) {

@@ -29,6 +29,8 @@ export const comb = {
     'Der Inhalt offener Zellen wurde erst an drei echten Fotos geprüft und war dort oft falsch erkannt: nur als Hinweis nehmen.',
   'comb.reason.contents-uncertain':
     'Die Zellen sind auf diesem Bild klein: Verdeckelt und offen lassen sich unterscheiden, der Inhalt offener Zellen ist unsicher.',
+  'comb.reason.unlike-learnt':
+    'Diese Wabe sieht anders aus als die, an denen das Lesen gelernt wurde. Für die meisten Zellen fällt deshalb keine Entscheidung: selbst angeben, was darin ist.',
   'comb.reason.eggs-not-visible': 'Stifte und kleinste Maden sind bei dieser Größe nicht zu sehen.',
   'comb.reason.cappings-not-measured':
     'Die Zelldeckel wurden nicht vermessen: Dafür braucht jede Zelle etwa 25 Bildpunkte. Die fragliche Stelle näher aufnehmen.',

@@ -29,6 +29,8 @@ export const comb = {
     'What open cells hold has been checked on three real photographs only, and was often wrong there: take it as a hint.',
   'comb.reason.contents-uncertain':
     'The cells are small in this picture: sealed and open can be told apart, what open cells hold is uncertain.',
+  'comb.reason.unlike-learnt':
+    'This comb looks unlike those the reader has learnt from, so it leaves most cells undecided: say yourself what they hold.',
   'comb.reason.eggs-not-visible': 'Eggs and the smallest larvae cannot be seen at this size.',
   'comb.reason.cappings-not-measured':
     'Cappings were not measured: that needs about 25 pixels for each cell. Take a closer picture of the patch in question.',
