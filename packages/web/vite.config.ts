@@ -1,12 +1,14 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
+import { withoutJsonSchema } from './without-json-schema.ts';
 
 const office = process.env.COMBSIDE_OFFICE ?? 'http://127.0.0.1:4680';
 
 export default defineConfig({
   plugins: [
     react(),
+    withoutJsonSchema(),
     VitePWA({
       // A new version waits until the person says so: a swap in the middle of an examination would surprise.
       registerType: 'prompt',
@@ -37,7 +39,7 @@ export default defineConfig({
       },
     }),
   ],
-  worker: { format: 'es' },
+  worker: { format: 'es', plugins: () => [withoutJsonSchema()] },
   build: { target: 'es2022', sourcemap: true },
   // The office only takes what comes from its own pages; while developing, these are served from elsewhere.
   server: { proxy: { '/api': { target: office, changeOrigin: true, headers: { origin: office } } } },
