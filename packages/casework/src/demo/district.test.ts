@@ -268,8 +268,9 @@ describe('the main journey', () => {
     for (const id of ids('keeper')) {
       if (id !== keeper) expect(text).not.toContain(ledger.keeper(id).keeper.current?.body.name);
     }
-    // The fingerprint is that of the content without signatures, made here by other code.
-    const { signatures: _, proof, ...content } = record;
+    // The fingerprint is that of the content without its number and signatures, made here by other code.
+    const { signatures: _, issue, proof, ...content } = record;
+    expect(issue.number).toBe(1);
     const expected = createHash('sha256')
       .update(canonicalBytes({ ...content, proof: { entries: proof.entries } }))
       .digest('hex');
