@@ -4,8 +4,8 @@ import { z } from 'zod';
 const period = {
   district: z.string().max(80).optional(),
   /** Both included, as days in UTC. */
-  from: calendarDate,
-  to: calendarDate,
+  from: z.iso.date(),
+  to: z.iso.date(),
 };
 
 /** Query of `GET /api/figures`. Without a district: all that are granted. */
