@@ -15,7 +15,23 @@ async function tapAt(page: Page, at: { x: number; y: number }, width: number): P
   await comb(page).tap({ position: { x: at.x * scale, y: at.y * scale } });
 }
 
-test('a comb photograph is read without a network, corrected, and kept', async ({ page }) => {
+async function keepAsFrameOneSideA(page: Page): Promise<void> {
+  await page
+    .getByRole('group', { name: /^Frame/ })
+    .getByRole('button', { name: /: More$/ })
+    .click();
+  await page.getByRole('radio', { name: 'side A', exact: true }).click();
+  await page.getByRole('button', { name: 'I looked and agree' }).click();
+  await saved(page);
+  await page.getByRole('button', { name: 'Keep with this examination' }).click();
+  await expect(page.getByText('A person looked and agreed.')).toBeVisible();
+}
+
+test('a comb photograph is read without a network, corrected, kept, and seen at the office', async ({
+  page,
+  browser,
+  server,
+}) => {
   test.setTimeout(180_000);
   const { file, painted, width } = await combPhotograph();
   await page.goto('/');
@@ -117,15 +133,7 @@ test('a comb photograph is read without a network, corrected, and kept', async (
   await expect(phone.getByRole('region', { name: 'One cell, magnified' })).toBeVisible();
   await picture(phone, 'comb-second-look');
   await phone.getByRole('button', { name: 'Back to the whole comb' }).click();
-  await phone
-    .getByRole('group', { name: /^Frame/ })
-    .getByRole('button', { name: /: More$/ })
-    .click();
-  await phone.getByRole('radio', { name: 'side A', exact: true }).click();
-  await phone.getByRole('button', { name: 'I looked and agree' }).click();
-  await saved(phone);
-  await phone.getByRole('button', { name: 'Keep with this examination' }).click();
-  await expect(phone.getByText('A person looked and agreed.')).toBeVisible();
+  await keepAsFrameOneSideA(phone);
   await expect(phone.getByText('1 cell corrected by hand')).toBeVisible();
 
   // Large text, dark, full sun, German.
@@ -145,4 +153,82 @@ test('a comb photograph is read without a network, corrected, and kept', async (
   await picture(phone, 'comb-german');
   await expectNoAxeViolations(phone);
   await phone.evaluate(() => localStorage.setItem('combside.preferences', JSON.stringify({ language: 'en' })));
+
+  // The same side photographed once more, so that the office can set the two side by side; then the colony is closed.
+  await phone.goto(more);
+  const again = await combPhotograph(840, 1080, 42);
+  await phone.setInputFiles('input[type=file]', { name: 'again.jpg', mimeType: 'image/jpeg', buffer: again.file });
+  await expect(phone.getByRole('heading', { name: /^3 photographs/ })).toBeVisible();
+  await phone.getByRole('link', { name: 'Read the comb' }).last().click();
+  await expect(comb(phone)).toBeVisible({ timeout: 60_000 });
+  await keepAsFrameOneSideA(phone);
+  await phone.getByRole('link', { name: 'Back to colony 1' }).click();
+  await phone.getByRole('button', { name: 'Back to colony 1' }).click();
+  await phone.getByRole('button', { name: /^Nothing seen/ }).click();
+  await phone.getByRole('button', { name: 'Close colony 1' }).click();
+  await expect(phone.getByText('1 of 6')).toBeVisible();
+
+  // A closed colony: the reading stands there, and a cell is corrected with a reason.
+  await phone.goto(kept);
+  await tapAt(phone, one, width);
+  await phone.getByRole('radio', { name: /^Not decided/ }).click();
+  await phone.getByRole('button', { name: 'Back to the whole comb' }).click();
+  await phone.getByRole('button', { name: 'Why it is corrected' }).click();
+  const write = phone.getByRole('button', { name: 'Write the correction' });
+  await expect(write).toBeDisabled();
+  await phone.getByRole('radio', { name: 'Tapped the wrong line' }).click();
+  await picture(phone, 'comb-correct');
+  await write.click();
+  await expect(phone.getByText(/^Corrected .*: Tapped the wrong line$/)).toBeVisible();
+  await phone.context().setOffline(false);
+  await phone.goto('/hive');
+  await expect(phone.getByText('at the office')).toBeVisible({ timeout: 60_000 });
+
+  const desk = await browser.newContext({ baseURL: server.address, viewport: { width: 1440, height: 900 } });
+  const office = await desk.newPage();
+  await office.goto('/');
+  await office.getByLabel('E-mail').fill('wilda@quillmoor.example');
+  await office.getByLabel('Password').fill('quillmoor-comb-7');
+  await office.getByRole('button', { name: 'Sign in' }).click();
+  await expect(office.getByRole('link', { name: 'Questions' })).toBeVisible({ timeout: 60_000 });
+  const [, visit, , hash] = /visit\/([^/]+)\/comb\/([^/]+)\/([^/]+)/.exec(kept) ?? [];
+  await office.goto(`/district/visit/${visit}`);
+  await expect(office.locator(`a[href$="${hash}"]`)).toHaveText('Comb on this photograph');
+  await office.locator(`a[href$="${hash}"]`).click();
+  await expect(comb(office)).toBeVisible({ timeout: 30_000 });
+  await expect(office.locator('.comb-picture .comb-overlay .line').first()).toBeAttached();
+  await expect(office.getByText(/^Corrected by Ines Marrowby, .*: Tapped the wrong line$/)).toBeVisible();
+
+  // By keys alone: to a cell, to its neighbour and back, a class by its digit, taken back, and said again.
+  await comb(office).focus();
+  await office.keyboard.press('ArrowRight');
+  const inHand = office.locator('.comb-desk [role=status]');
+  const first = await inHand.textContent();
+  expect(first).toMatch(/^Cell [\d,]+ of/);
+  await office.keyboard.press('ArrowRight');
+  expect(await inHand.textContent()).not.toBe(first);
+  await office.keyboard.press('ArrowLeft');
+  await expect(inHand).toHaveText(first ?? '');
+  await office.keyboard.press('7');
+  await expect(inHand).toContainText('Pollen');
+  await office.keyboard.press('Control+z');
+  await expect(inHand).toHaveText(first ?? '');
+  await office.keyboard.press('7');
+  await expect(inHand).toContainText('Pollen');
+  await office.getByLabel('Why is it corrected?').fill('looked at the photograph again');
+  await picture(office, 'comb-office');
+  await expectNoAxeViolations(office);
+  await office.getByRole('button', { name: 'Write the correction' }).click();
+  await expect(office.getByText(/^Corrected by Wilda .*: looked at the photograph again$/)).toBeVisible({
+    timeout: 30_000,
+  });
+
+  await office.getByLabel('Set beside it').selectOption({ index: 1 });
+  await expect(office.locator('.comb-side')).toHaveCount(2);
+  const table = office.getByRole('table', { name: 'The same comb side at other visits' });
+  await expect(table.getByRole('row', { name: /^Solidness of sealed brood/ })).toContainText('%');
+  await expect(office.getByText('so the areas are not compared')).toBeVisible();
+  await picture(office, 'comb-compared');
+  await expectNoAxeViolations(office);
+  await desk.close();
 });

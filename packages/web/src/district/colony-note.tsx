@@ -113,14 +113,19 @@ export function ColonyNote({ colony, photographs, nameOf }: ColonyNoteProps) {
           {photographs.map((one) => (
             <li key={one.hash}>
               {one.held ? (
-                <img
-                  src={`/api/photographs/${one.hash}`}
-                  loading="lazy"
-                  alt={words.say('district.photograph-of', {
-                    label: colony.label,
-                    when: words.dayAndTime(one.takenAt, deskTimeZone),
-                  })}
-                />
+                <>
+                  <img
+                    src={`/api/photographs/${one.hash}`}
+                    loading="lazy"
+                    alt={words.say('district.photograph-of', {
+                      label: colony.label,
+                      when: words.dayAndTime(one.takenAt, deskTimeZone),
+                    })}
+                  />
+                  <Link href={`/comb/colony/${colony.colony}/photograph/${one.hash}`}>
+                    {words.say('district.photograph.comb')}
+                  </Link>
+                </>
               ) : (
                 <span className="quiet">{words.say('district.photograph-waits')}</span>
               )}

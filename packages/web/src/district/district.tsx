@@ -12,6 +12,7 @@ const Register = lazy(() => import('./register/register.tsx'));
 const Questions = lazy(() => import('./questions/questions.tsx'));
 const Planning = lazy(() => import('./planning/planning.tsx'));
 const ReasoningOfExamination = lazy(() => import('./reasoning-of-examination.tsx'));
+const CombOfPhotograph = lazy(() => import('./comb/comb-page.tsx'));
 const Figures = lazy(() => import('./figures/figures.tsx'));
 
 interface DistrictProps {
@@ -63,6 +64,11 @@ function Office({ session }: { readonly session: Session }) {
           <Route path="/reasoning/colony/:colony/examination/:entry">
             {({ colony, entry }) => (
               <ReasoningOfExamination session={session} language={words.language} colony={colony} entry={entry} />
+            )}
+          </Route>
+          <Route path="/comb/colony/:colony/photograph/:hash">
+            {({ colony, hash }) => (
+              <CombOfPhotograph session={session} language={words.language} colony={colony} hash={hash} />
             )}
           </Route>
           <Route path="/register/*?">

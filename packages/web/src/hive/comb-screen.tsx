@@ -1,13 +1,13 @@
 import '../ui/comb/comb.css';
 import { proposeReading } from '@combside/casework/comb/propose-reading';
 import { replaceReading } from '@combside/casework/comb/replace-reading';
-import type { CombReadingBody } from '@combside/record/kinds/comb-reading';
 import type { PhotographReference } from '@combside/record/kinds/examination';
 import type { ColonyState, VisitState } from '@combside/record/states';
 import { useState } from 'react';
 import { Link } from 'wouter';
 import { startReading } from '../device/comb/start-reading.ts';
 import { Button } from '../ui/button.tsx';
+import { lastWords, whatIsSaid } from '../ui/comb/last-words.ts';
 import { NotRead, ReadingCautions } from '../ui/comb/reading-limits.tsx';
 import { ReadingRuns } from '../ui/comb/reading-runs.tsx';
 import { Refusal, type Refused } from '../ui/refusal.tsx';
@@ -15,7 +15,7 @@ import { SpeaksWords, useWords } from '../ui/words-context.tsx';
 import { CombInHand } from './comb-in-hand.tsx';
 import { useEntity, useField } from './field.tsx';
 import { Screen } from './screen.tsx';
-import { combDraftPrefix, lastWords, type SaidOfComb, useCombDraft } from './use-comb-draft.ts';
+import { combDraftPrefix, type SaidOfComb, useCombDraft } from './use-comb-draft.ts';
 import { usePhotographBytes, usePhotographReference } from './use-photograph.ts';
 import { WhyCorrected } from './why-corrected.tsx';
 
@@ -254,6 +254,7 @@ function KeptInHand({
   }));
   const hand = useCombDraft(`comb-correction/${kept.written.entry}/${kept.corrections.length}`, begin);
   const [refusal, setRefusal] = useState<Refused | null>(null);
+  const [asking, setAsking] = useState(false);
   const [busy, setBusy] = useState(false);
   const [failed, setFailed] = useState(false);
   const title = words.say('comb.screen.title', { label: colony.colony.current?.body.label ?? '' });
@@ -287,6 +288,28 @@ function KeptInHand({
       setBusy(false);
     }
   };
+  if (asking && changed) {
+    return (
+      <Screen
+        title={title}
+        saving={hand.saving}
+        foot={
+          <>
+            {refusal && <Refusal refusal={refusal} />}
+            {failed && <p className="caution">{words.say('always.went-wrong')}</p>}
+            <Button look="main act" disabled={busy || hand.said.reason.trim() === ''} onClick={() => void write()}>
+              {words.say('comb.screen.correct')}
+            </Button>
+            <Button look="plain" onClick={() => setAsking(false)}>
+              {words.say('comb.screen.lens.back')}
+            </Button>
+          </>
+        }
+      >
+        <WhyCorrected reason={hand.said.reason} onReason={(reason) => hand.say({ reason })} />
+      </Screen>
+    );
+  }
   return (
     <CombInHand
       title={title}
@@ -297,31 +320,14 @@ function KeptInHand({
       above={above}
       foot={
         <>
-          {refusal && <Refusal refusal={refusal} />}
-          {failed && <p className="caution">{words.say('always.went-wrong')}</p>}
           {changed && (
-            <>
-              <WhyCorrected reason={hand.said.reason} onReason={(reason) => hand.say({ reason })} />
-              <Button look="wide act" disabled={busy || hand.said.reason.trim() === ''} onClick={() => void write()}>
-                {words.say('comb.screen.correct')}
-              </Button>
-            </>
+            <Button look="wide act" onClick={() => setAsking(true)}>
+              {words.say('hive.correct.to-reason')}
+            </Button>
           )}
           <BackToColony visit={visit} colony={colony} />
         </>
       }
     />
   );
-}
-
-/** Everything but the reason, so that equal words compare equal. */
-function whatIsSaid({ corrections, place, accepted }: SaidOfComb): string {
-  const cells = [...lastWords(corrections)].sort((a, b) => a.cell - b.cell);
-  return JSON.stringify([cells, place.box, place.frame, place.side, accepted] satisfies [
-    CombReadingBody['corrections'],
-    string,
-    number | null,
-    string | null,
-    boolean,
-  ]);
 }

@@ -115,8 +115,3 @@ export function useCombDraft(key: string, begin: SaidOfComb): CombDraftInHand | 
     settled: async () => void (await queue.current),
   };
 }
-
-/** The last word on each cell, for the record. */
-export function lastWords(corrections: CombReadingBody['corrections']): CombReadingBody['corrections'] {
-  return [...new Map(corrections.map((one) => [one.cell, one])).values()];
-}

@@ -55,6 +55,7 @@ export const district = {
   'district.reasons.versions': 'Abgewogen durch {science}, nach den Regeln von {pack} {version}.',
   'district.remarks': 'Bemerkungen: {text}',
   'district.photographs': 'Bilder',
+  'district.photograph.comb': 'Wabe auf diesem Foto',
   'district.photograph-waits': 'Bild noch nicht eingetroffen',
   'district.photograph-of': 'Bild von Volk {label}, {when}',
   'district.clean-downs': 'Reinigung',

@@ -52,6 +52,7 @@ export const district = {
   'district.reasons.versions': 'Reasoned by {science}, with the rules of {pack} {version}.',
   'district.remarks': 'Remarks: {text}',
   'district.photographs': 'Photographs',
+  'district.photograph.comb': 'Comb on this photograph',
   'district.photograph-waits': 'Photograph not arrived yet',
   'district.photograph-of': 'Photograph of colony {label}, {when}',
   'district.clean-downs': 'Clean-down',

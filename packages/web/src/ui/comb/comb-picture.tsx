@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type PointerEvent, useEffect, useId, useRef, useState } from 'react';
+import { type CSSProperties, type KeyboardEvent, type PointerEvent, useEffect, useId, useRef, useState } from 'react';
 import { cellTowards, type Direction, nearestCell } from './cell-outlines.ts';
 import { CellInHand, CombOverlay } from './comb-overlay.tsx';
 import { classesInOrder, Hatchings } from './hatching.tsx';
@@ -121,6 +121,7 @@ export function CombPicture({ comb, overlay, inHand, said, second, label, descri
     <div
       ref={frame}
       className="comb-picture"
+      style={{ '--ratio': width / height } as CSSProperties}
       role="application"
       // biome-ignore lint/a11y/noNoninteractiveTabindex: the role takes keys
       tabIndex={0}
