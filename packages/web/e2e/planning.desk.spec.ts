@@ -124,9 +124,9 @@ test('a round planned at the desk stands on the phone’s Today, is made without
   await page.reload();
   await expect(page.getByLabel('Bees or combs to or from a suspicion')).toHaveValue('0');
   await page.getByRole('button', { name: 'Back to the usual points' }).click();
-  await page.getByLabel('How many colonies to open').selectOption({ label: 'one in twenty, ten at least' });
+  await page.getByLabel('one in twenty, ten at least').check();
   await expect(page.getByText(/Florida Administrative Code/)).toBeVisible();
-  await page.getByLabel('How many colonies to open').selectOption({ label: 'all of ten or fewer, half of more' });
+  await page.getByLabel('all of ten or fewer, half of more').check();
 
   // The round: the asked-for visit and one more, for Tobin, today.
   const garth = page.getByRole('article', { name: 'Mallow Garth' });
@@ -169,7 +169,7 @@ test('a round planned at the desk stands on the phone’s Today, is made without
     await nothingSeen(phone, label);
     if (label === '1') {
       // One tap deep; one of three opened in full, 8 times in 10: 27 of 100.
-      await expect(phone.getByText('%')).toHaveCount(0);
+      await expect(phone.getByText('%')).toBeHidden();
       await phone.getByText('How much the looks so far could find').click();
       await expect(phone.getByText('Opened so far: chance 27% to have found one diseased colony')).toBeVisible();
       await picture(phone, 'chance-so-far');
@@ -390,6 +390,38 @@ test('desk, planning and figures stand in German, at twice the text, and narrow'
   expect(await fits(), 'the desk sticks out sideways at twice the text').toBe(true);
   await picture(page, 'de-desk-double');
   await expectNoAxeViolations(page);
+  await page.getByRole('link', { name: /^Alder Bank/ }).click();
+  await expect(page.getByRole('heading', { level: 2, name: 'Alder Bank' })).toBeVisible();
+  expect(await fits(), 'an open record sticks out sideways at twice the text').toBe(true);
+  await picture(page, 'de-apiary-double');
+  await page.getByRole('link', { name: 'Planung', exact: true }).click();
+  await expect(page.getByText(/Bienenständen, die meisten Punkte zuerst/)).toBeVisible();
+  expect(await fits(), 'planning sticks out sideways at twice the text').toBe(true);
+  await picture(page, 'de-planning-double');
+});
+
+test('while the office is silent the desk shows what it said last and when, and a wrong address is not its fault', async ({
+  page,
+}) => {
+  await signIn(page, 'wilda@quillmoor.example');
+  await page.getByRole('link', { name: /^Alder End/ }).click({ timeout: 60_000 });
+  await expect(page.getByRole('heading', { level: 2, name: 'Alder End' })).toBeVisible();
+  await page.getByRole('link', { name: 'Planning', exact: true }).click();
+  await expect(page.getByText(/of 60 apiaries/)).toBeVisible();
+  await page.route('**/api/**', (route) => route.abort());
+  await page.getByRole('link', { name: 'Desk', exact: true }).click();
+  const said = page.getByRole('alert').filter({ hasText: /^The office did not answer. Shown is what it said on \d/ });
+  await expect(said.first()).toBeVisible();
+  await expect(page.getByRole('link', { name: /^Alder End/ })).toBeVisible();
+  await page.getByRole('link', { name: /^Alder End/ }).click();
+  await expect(page.getByRole('heading', { level: 2, name: 'Alder End' })).toBeVisible();
+  await picture(page, 'office-silent');
+  await expectNoAxeViolations(page);
+  await page.getByRole('link', { name: /^Alder Bank/ }).click();
+  await expect(page.getByRole('main').getByText('The office did not answer.', { exact: true })).toBeVisible();
+  await page.unroute('**/api/**');
+  await page.goto('/district/figures?from=2026-99-99');
+  await expect(page.getByRole('alert')).toHaveText(/^This address asks for something/);
 });
 
 test('an office lays its own archive of tiles behind the map', async ({ browser }) => {

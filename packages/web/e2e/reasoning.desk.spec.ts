@@ -37,7 +37,7 @@ test('the office reads the same reasoning on an examination of the past, and tri
   const address = await examinationWithSigns(page);
   await page.goto(address);
   await expect(page.getByRole('heading', { name: 'What it could be, in order' })).toBeVisible({ timeout: 30_000 });
-  await expect(page.getByText(/^Reckoned now with brood \d/)).toBeVisible();
+  await expect(page.getByText(/^What follows was computed now: reasoning version \d/)).toBeVisible();
   await expect(page.getByRole('button', { name: 'Change it' })).toHaveCount(0);
   await picture(page, 'reasoning-office');
   await expectNoAxeViolations(page);

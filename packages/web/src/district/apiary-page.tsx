@@ -8,10 +8,12 @@ import { sayId } from '../ui/say-sentence.ts';
 import { useWords } from '../ui/words-context.tsx';
 import { AskForVisit } from './ask-for-visit.tsx';
 import { useDeskAddress } from './desk-address.ts';
+import { useDistrictName } from './district-name.tsx';
 import { MovementLine } from './movement-line.tsx';
 import { PageWaits } from './page-waits.tsx';
 import { ResultMark } from './result-mark.tsx';
 import { deskTimeZone } from './time-zone.ts';
+import { Unanswered } from './unanswered.tsx';
 import { useAsked } from './use-office.ts';
 import { VisitLineLink } from './visit-line-link.tsx';
 
@@ -23,12 +25,13 @@ interface ApiaryPageProps {
 /** One apiary as a case note: its colonies, what is owed there, who and where, what came and went, its visits. */
 export function ApiaryPage({ session, apiary }: ApiaryPageProps) {
   const words = useWords();
+  const districtName = useDistrictName();
   const desk = useDeskAddress();
   const asked = useAsked<Page>(
     `/api/apiaries/${apiary}`,
     (event) => event.apiary === apiary || event.about.id === apiary || event.about.type === 'movement',
   );
-  const { answer, state } = asked;
+  const { answer } = asked;
   if (!answer) {
     return <PageWaits asked={asked} loading="district.apiary.loading" notThere="district.apiary.not-there" />;
   }
@@ -39,17 +42,13 @@ export function ApiaryPage({ session, apiary }: ApiaryPageProps) {
   const degrees = (value: number) => `${words.number(value, 5, 'exact')}°`;
   return (
     <main className="office-page stack">
-      {state === 'failed' && (
-        <p className="caution" role="alert">
-          {words.say('district.failed')}
-        </p>
-      )}
+      <Unanswered asked={asked} />
       <header className="stack close">
         <h2>{body.name}</h2>
         <p className="quiet">
           {[
             words.say('district.apiary'),
-            words.say('district.apiary.district', { district: body.district }),
+            words.say('district.apiary.district', { district: districtName(body.district) }),
             body.number && words.say('district.apiary.number', { number: body.number }),
           ]
             .filter(Boolean)

@@ -7,6 +7,7 @@ import { ColonyNote } from './colony-note.tsx';
 import { useDeskAddress } from './desk-address.ts';
 import { PageWaits } from './page-waits.tsx';
 import { deskTimeZone } from './time-zone.ts';
+import { Unanswered } from './unanswered.tsx';
 import { useAsked } from './use-office.ts';
 
 /** One colony with everything ever seen in it, newest first. */
@@ -14,7 +15,7 @@ export function ColonyPage({ colony }: { readonly colony: string }) {
   const words = useWords();
   const desk = useDeskAddress();
   const asked = useAsked<Page>(`/api/colonies/${colony}`, (event) => event.about.id === colony);
-  const { answer, state } = asked;
+  const { answer } = asked;
   if (!answer) {
     return <PageWaits asked={asked} loading="district.colony.loading" notThere="district.colony.not-there" />;
   }
@@ -24,11 +25,7 @@ export function ColonyPage({ colony }: { readonly colony: string }) {
     answer.people.find((one) => one.person === person)?.name ?? words.say('always.not-known');
   return (
     <main className="office-page stack">
-      {state === 'failed' && (
-        <p className="caution" role="alert">
-          {words.say('district.failed')}
-        </p>
-      )}
+      <Unanswered asked={asked} />
       <header className="stack close">
         <h2>{words.say('district.colony', { label })}</h2>
         {answer.apiary && (

@@ -6,7 +6,8 @@ import { Link, Route, Switch } from 'wouter';
 import type { Session } from '../app/session.ts';
 import { SpeaksWords, useWords } from '../ui/words-context.tsx';
 import { Desk } from './desk.tsx';
-import { useIsLive } from './use-office.ts';
+import { NamesDistricts, useDistrictName } from './district-name.tsx';
+import { keepAnswersFor, useIsLive } from './use-office.ts';
 
 const Register = lazy(() => import('./register/register.tsx'));
 const Questions = lazy(() => import('./questions/questions.tsx'));
@@ -22,12 +23,15 @@ interface DistrictProps {
 
 /** The district office: the desk, planning, the programme's figures, and what else the office works with. */
 export default function District({ session, language }: DistrictProps) {
+  keepAnswersFor(session.person);
   return (
     <SpeaksWords
       language={language}
       rooms={['always', 'front', 'district', 'planning', 'programme', 'signs', 'casework', 'papers']}
     >
-      <Office session={session} />
+      <NamesDistricts pack={session.pack}>
+        <Office session={session} />
+      </NamesDistricts>
     </SpeaksWords>
   );
 }
@@ -35,6 +39,7 @@ export default function District({ session, language }: DistrictProps) {
 function Office({ session }: { readonly session: Session }) {
   const words = useWords();
   const live = useIsLive();
+  const districtName = useDistrictName();
   return (
     <div className="office desk">
       <header className="office-head">
@@ -45,7 +50,7 @@ function Office({ session }: { readonly session: Session }) {
         <span>
           {session.districts.length > 3
             ? words.say('district.districts', { count: session.districts.length })
-            : session.districts.join(', ')}
+            : session.districts.map(districtName).join(', ')}
         </span>
         <nav className="office-rooms" aria-label={words.say('district.nav')}>
           <Link href="/">{words.say('district.desk')}</Link>

@@ -8,6 +8,7 @@ import { useDeskAddress } from './desk-address.ts';
 import { type OwedGroup, owedByTime } from './owed-by-time.ts';
 import { OwedDutiesLine } from './owed-duties-line.tsx';
 import { deskTimeZone } from './time-zone.ts';
+import { Unanswered } from './unanswered.tsx';
 import { useAsked } from './use-office.ts';
 import { VisitLineLink } from './visit-line-link.tsx';
 import { VisitsEnded } from './visits-ended.tsx';
@@ -15,18 +16,14 @@ import { VisitsEnded } from './visits-ended.tsx';
 /** The left side of the desk: what is owed, by time, and what ended lately. */
 export function OwedList({ chosen }: { readonly chosen: string | null }) {
   const words = useWords();
-  const { answer, state, again } = useAsked<Owed>('/api/owed', () => true);
+  const asked = useAsked<Owed>('/api/owed', () => true);
+  const { answer, state } = asked;
   const groups = answer ? owedByTime(answer, dayEdges(answer.now, deskTimeZone)) : [];
   const empty = groups.every(({ visits, duties }) => visits.length + duties.length === 0);
   return (
     <nav className="office-list" aria-label={words.say('district.owed')}>
       <h2>{words.say('district.owed')}</h2>
-      {state === 'failed' && (
-        <div className="caution stack close" role="alert">
-          <p>{words.say(answer ? 'district.failed' : 'district.failed.nothing')}</p>
-          <Button onClick={again}>{words.say('district.again')}</Button>
-        </div>
-      )}
+      <Unanswered asked={asked} />
       {state === 'asking' && !answer && <p className="quiet">{words.say('district.owed.loading')}</p>}
       {answer && empty && <p className="quiet">{words.say('district.owed.none')}</p>}
       {groups.map((group) => (

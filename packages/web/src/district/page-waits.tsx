@@ -1,6 +1,6 @@
 import type { WordId } from '@combside/words/rooms';
-import { Button } from '../ui/button.tsx';
 import { useWords } from '../ui/words-context.tsx';
+import { Unanswered } from './unanswered.tsx';
 import type { Asked } from './use-office.ts';
 
 interface PageWaitsProps {
@@ -16,12 +16,7 @@ export function PageWaits({ asked, loading, notThere }: PageWaitsProps) {
     <main className="office-page">
       {asked.state === 'asking' && <p className="quiet">{words.say(loading)}</p>}
       {asked.state === 'not there' && <p>{words.say(notThere)}</p>}
-      {asked.state === 'failed' && (
-        <div className="caution stack close" role="alert">
-          <p>{words.say('district.failed.nothing')}</p>
-          <Button onClick={asked.again}>{words.say('district.again')}</Button>
-        </div>
-      )}
+      <Unanswered asked={asked} />
     </main>
   );
 }

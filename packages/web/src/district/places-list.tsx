@@ -6,14 +6,16 @@ import { sayId } from '../ui/say-sentence.ts';
 import { useWords } from '../ui/words-context.tsx';
 import { useDeskAddress } from './desk-address.ts';
 import { ResultMark } from './result-mark.tsx';
+import { Unanswered } from './unanswered.tsx';
 import { useAsked } from './use-office.ts';
 
 /** Apiaries by name, a page at a time: the twin of the map for whoever reads rather than looks. */
 export function PlacesList({ chosen }: { readonly chosen: string | null }) {
   const words = useWords();
-  const { answer, state, again } = useAsked<Apiaries>('/api/apiaries?limit=100', (event) =>
+  const asked = useAsked<Apiaries>('/api/apiaries?limit=100', (event) =>
     ['apiary', 'colony', 'keeper'].includes(event.about.type),
   );
+  const { answer, state } = asked;
   const [further, setFurther] = useState<Apiaries | null>(null);
   const next = further ? further.next : (answer?.next ?? null);
   const fetchFurther = async () => {
@@ -27,12 +29,7 @@ export function PlacesList({ chosen }: { readonly chosen: string | null }) {
 
   return (
     <>
-      {state === 'failed' && (
-        <div className="caution stack close" role="alert">
-          <p>{words.say(answer ? 'district.failed' : 'district.failed.nothing')}</p>
-          <Button onClick={again}>{words.say('district.again')}</Button>
-        </div>
-      )}
+      <Unanswered asked={asked} />
       {state === 'asking' && !answer && <p className="quiet">{words.say('district.places.loading')}</p>}
       {answer && shown.length === 0 && <p className="quiet">{words.say('district.places.none')}</p>}
       <ul className="rows place-rows">

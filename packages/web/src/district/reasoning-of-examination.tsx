@@ -106,14 +106,14 @@ function Reckoned({ page, entry, pack }: { readonly page: ColonyPage; readonly e
         {recorded.answer && (
           <p className="quiet">
             {words.say('reasoning.office.versions', {
-              science: `brood ${recorded.answer.assessed.reasoning.version}`,
-              pack: pack.id,
+              science: recorded.answer.assessed.reasoning.version,
+              place: pack.jurisdiction,
               version: pack.version,
             })}{' '}
             {stated &&
               words.say('reasoning.office.then', {
-                science: stated.scienceVersion,
-                pack: stated.pack.id,
+                science: stated.scienceVersion.replace(/^\D+/, ''),
+                place: stated.pack.id === pack.id ? pack.jurisdiction : stated.pack.id,
                 version: stated.pack.version,
                 result: sayId(words, `casework.result.${stated.result}`),
               })}

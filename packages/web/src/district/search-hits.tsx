@@ -4,12 +4,12 @@ import type { VisitLine, Visits } from '@combside/contract/visits';
 import type { Words } from '@combside/words/words';
 import { useMemo } from 'react';
 import { Link } from 'wouter';
-import { Button } from '../ui/button.tsx';
 import { sayId } from '../ui/say-sentence.ts';
 import { useWords } from '../ui/words-context.tsx';
 import { useDeskAddress } from './desk-address.ts';
 import { type QuestionWords, readVisitQuestion } from './read-visit-question.ts';
 import { deskTimeZone } from './time-zone.ts';
+import { Unanswered } from './unanswered.tsx';
 import { useAsked } from './use-office.ts';
 
 interface SearchHitsProps {
@@ -67,25 +67,20 @@ export function SearchHits({ text, chosen }: SearchHitsProps) {
   ];
   const all = [register, colonies, visits];
   const waiting = all.some(({ state }) => state === 'asking');
-  const failed = all.some(({ state }) => state === 'failed');
+  const silent = all.find(({ state }) => state === 'failed' || state === 'wrong address');
+  const failed = silent && {
+    ...silent,
+    again: () => {
+      for (const one of all) one.again();
+    },
+  };
   return (
     <div className="stack close">
       <div aria-live="polite">
         {waiting && hits.length === 0 && <p className="quiet">{words.say('district.places.loading')}</p>}
         {!waiting && !failed && hits.length === 0 && <p>{words.say('district.places.none-found', { text })}</p>}
       </div>
-      {failed && (
-        <div className="caution stack close" role="alert">
-          <p>{words.say('district.failed.nothing')}</p>
-          <Button
-            onClick={() => {
-              for (const one of all) one.again();
-            }}
-          >
-            {words.say('district.again')}
-          </Button>
-        </div>
-      )}
+      {failed && <Unanswered asked={failed} />}
       <ul className="rows">
         {hits.map((hit) => (
           <li key={`${hit.type} ${hit.id}`}>

@@ -4,42 +4,72 @@ import { useCallback, useEffect, useRef, useState } from 'react';
 /** What was asked of the office: the newest answer stays in sight while a newer one is on its way, or fails to come. */
 export interface Asked<T> {
   readonly answer: T | null;
-  readonly state: 'asking' | 'there' | 'failed' | 'not there';
+  /** When the office gave this answer, as an instant; null while there is none. */
+  readonly answeredAt: string | null;
+  readonly state: 'asking' | 'there' | 'failed' | 'not there' | 'wrong address';
   again(): void;
 }
 
 /** However much arrives, a page is asked for again at most so often, in milliseconds: an import brings hundred thousands. */
 const calm = 1000;
 
+interface KeptAnswer<T> extends Omit<Asked<T>, 'again'> {
+  readonly address: string;
+}
+
+/**
+ * The last answers, by address, the longest unasked first: whoever goes back to a page sees at once what stood there, and
+ * still sees it while the office is silent. They are never older than this window, and one person's only.
+ */
+const answers = new Map<string, { readonly answer: unknown; readonly answeredAt: string }>();
+let answeredTo: string | null = null;
+
+/** So many answers are kept. */
+const mostAnswers = 40;
+
+/** Keeps answers for this person only: those given to another are forgotten. */
+export function keepAnswersFor(person: string): void {
+  if (answeredTo !== person) answers.clear();
+  answeredTo = person;
+}
+
+function remember(address: string, given: { readonly answer: unknown; readonly answeredAt: string }): void {
+  answers.delete(address);
+  answers.set(address, given);
+  for (const oldest of answers.keys()) {
+    if (answers.size <= mostAnswers) break;
+    answers.delete(oldest);
+  }
+}
+
+function lastAnswer<T>(address: string): KeptAnswer<T> {
+  const last = answers.get(address);
+  return { address, answer: (last?.answer as T) ?? null, answeredAt: last?.answeredAt ?? null, state: 'asking' };
+}
+
 /**
  * Asks the office for a page, and again whenever `relevant` says that an arrival touches it: at once for the first, and
  * once more after those that came close behind it.
  */
 export function useAsked<T>(address: string, relevant: (event: LiveEvent) => boolean): Asked<T> {
-  const [kept, setKept] = useState<{ address: string; answer: T | null; state: Asked<T>['state'] }>({
-    address,
-    answer: null,
-    state: 'asking',
-  });
+  const [kept, setKept] = useState<KeptAnswer<T>>(() => lastAnswer<T>(address));
   const turn = useRef(0);
   const ask = useCallback(async () => {
     turn.current += 1;
     const mine = turn.current;
-    const settle = (answer: T | null, state: Asked<T>['state']) => {
-      if (mine !== turn.current) return;
-      setKept((before) => ({
-        address,
-        answer: state === 'failed' && before.address === address ? before.answer : answer,
-        state,
-      }));
+    const settle = (state: Asked<T>['state'], answer: T | null = null) => {
+      if (state === 'there') remember(address, { answer, answeredAt: new Date().toISOString() });
+      else if (state !== 'failed') answers.delete(address);
+      if (mine === turn.current) setKept({ ...lastAnswer<T>(address), state });
     };
     try {
       const response = await fetch(address);
-      if (response.status === 404 || response.status === 403) settle(null, 'not there');
-      else if (response.ok) settle((await response.json()) as T, 'there');
-      else settle(null, 'failed');
+      if (response.status === 404 || response.status === 403) settle('not there');
+      else if (response.status === 400) settle('wrong address');
+      else if (response.ok) settle('there', (await response.json()) as T);
+      else settle('failed');
     } catch {
-      settle(null, 'failed');
+      settle('failed');
     }
   }, [address]);
 
@@ -62,8 +92,8 @@ export function useAsked<T>(address: string, relevant: (event: LiveEvent) => boo
     if (resting.current === undefined) askAndRest();
     else missed.current = true;
   });
-  const current = kept.address === address ? kept : { answer: null, state: 'asking' as const };
-  return { ...current, again: () => void ask() };
+  const { answer, answeredAt, state } = kept.address === address ? kept : lastAnswer<T>(address);
+  return { answer, answeredAt, state, again: () => void ask() };
 }
 
 const listeners = new Set<(event: LiveEvent) => void>();

@@ -7,6 +7,7 @@ import { ColonyNote } from './colony-note.tsx';
 import { useDeskAddress } from './desk-address.ts';
 import { PageWaits } from './page-waits.tsx';
 import { deskTimeZone } from './time-zone.ts';
+import { Unanswered } from './unanswered.tsx';
 import { useAsked } from './use-office.ts';
 
 /** One visit as a case note: what happened, what was seen and why, who and where. It grows while entries arrive. */
@@ -14,7 +15,7 @@ export function VisitPage({ visit }: { readonly visit: string }) {
   const words = useWords();
   const desk = useDeskAddress();
   const asked = useAsked<Page>(`/api/visits/${visit}`, (event) => event.visit === visit);
-  const { answer, state } = asked;
+  const { answer } = asked;
   if (!answer) {
     return <PageWaits asked={asked} loading="district.page.loading" notThere="district.not-there" />;
   }
@@ -28,11 +29,7 @@ export function VisitPage({ visit }: { readonly visit: string }) {
   const examined = answer.colonies.filter((one) => one.examinations.length > 0);
   return (
     <main className="office-page stack">
-      {state === 'failed' && (
-        <p className="caution" role="alert">
-          {words.say('district.failed')}
-        </p>
-      )}
+      <Unanswered asked={asked} />
       <header className="stack close">
         <h2>
           {answer.apiary ? (

@@ -12,7 +12,9 @@ export const district = {
   'district.visits.ended': 'Beendet',
   'district.live.open': 'Laufend',
   'district.live.waiting': 'Nicht laufend: keine Verbindung. Was hier steht, kann älter sein.',
-  'district.failed': 'Das Amt hat nicht geantwortet. Was hier stand, bleibt stehen.',
+  'district.failed': 'Das Amt hat nicht geantwortet. Gezeigt ist, was es am {when} gesagt hat.',
+  'district.wrong-address':
+    'Diese Adresse fragt nach etwas, das das Amt nicht kennt. Die Adresse prüfen oder vom Schreibtisch aus neu beginnen.',
   'district.failed.nothing': 'Das Amt hat nicht geantwortet.',
   'district.again': 'Noch einmal fragen',
   'district.not-there':

@@ -36,7 +36,7 @@ export const planning = {
   'planning.rule.ten, then half': 'alle bis zehn, darüber die Hälfte',
   'planning.rule.falling shares': 'alle bis zehn, die Hälfte bis 20, ein Drittel bis 50, darüber ein Fünftel',
   'planning.rule.one in twenty, ten at least': 'eines von zwanzig, mindestens zehn',
-  'planning.rule.source': 'Quelle: {source}',
+  'planning.rule.source': 'Quelle: {source}, gesehen bei {seenAt}',
   'planning.sensitivity': 'Wie oft eine volle Durchsicht es findet, Prozent',
   'planning.sensitivity.doubt':
     'Eine Festlegung: Niemand hat veröffentlicht, wie oft eine Durchsicht die Amerikanische Faulbrut findet. Angenommen wird ein erkranktes Volk; die geöffneten sind blind gewählt und voll durchgesehen.',

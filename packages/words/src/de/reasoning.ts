@@ -93,8 +93,10 @@ export const reasoning = {
 
   'reasoning.office.title': 'Volk {label}: was am {when} gesehen wurde, und was es besagt',
   'reasoning.office.back': 'Zurück zum Besuch',
-  'reasoning.office.versions': 'Jetzt berechnet mit {science}, Vorschriften {pack} {version}.',
-  'reasoning.office.then': 'Bei der Beurteilung: {science}, Vorschriften {pack} {version}, Ergebnis „{result}“.',
+  'reasoning.office.versions':
+    'Was folgt, wurde jetzt berechnet: Abwägung Version {science}, Vorschriften von {place}, Version {version}.',
+  'reasoning.office.then':
+    'Bei der Beurteilung „{result}“: Abwägung Version {science}, Vorschriften von {place}, Version {version}.',
   'reasoning.office.differs': 'Bei der Beurteilung war die Reihenfolge anders: {order}.',
   'reasoning.office.examinations': 'Untersuchungen dieses Volkes',
   'reasoning.office.not-there':

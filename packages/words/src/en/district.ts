@@ -11,7 +11,9 @@ export const district = {
   'district.visits.ended': 'Ended',
   'district.live.open': 'Live',
   'district.live.waiting': 'Not live: no connection. What you see may be older.',
-  'district.failed': 'The office did not answer. What stood here before is still shown.',
+  'district.failed': 'The office did not answer. Shown is what it said on {when}.',
+  'district.wrong-address':
+    'This address asks for something the office does not know. Look at it, or begin again from the desk.',
   'district.failed.nothing': 'The office did not answer.',
   'district.again': 'Ask again',
   'district.not-there': 'No visit with this address has arrived, or it lies in a district not granted to you.',

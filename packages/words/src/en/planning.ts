@@ -33,7 +33,7 @@ export const planning = {
   'planning.rule.ten, then half': 'all of ten or fewer, half of more',
   'planning.rule.falling shares': 'all of ten or fewer, half to 20, a third to 50, a fifth of more',
   'planning.rule.one in twenty, ten at least': 'one in twenty, ten at least',
-  'planning.rule.source': 'Source: {source}',
+  'planning.rule.source': 'Source: {source}, seen at {seenAt}',
   'planning.sensitivity': 'Chance that one full look finds it, per cent',
   'planning.sensitivity.doubt':
     'A setting: nobody has published how often an inspector’s look finds American foulbrood. One colony is taken to have it; the colonies opened are picked blindly and looked through in full.',

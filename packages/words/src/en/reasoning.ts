@@ -88,8 +88,10 @@ export const reasoning = {
 
   'reasoning.office.title': 'Colony {label}: what was seen {when}, and what it says',
   'reasoning.office.back': 'Back to the visit',
-  'reasoning.office.versions': 'Reckoned now with {science}, rules {pack} {version}.',
-  'reasoning.office.then': 'When it was stated: {science}, rules {pack} {version}, result “{result}”.',
+  'reasoning.office.versions':
+    'What follows was computed now: reasoning version {science}, rules of {place}, version {version}.',
+  'reasoning.office.then':
+    'When “{result}” was stated: reasoning version {science}, rules of {place}, version {version}.',
   'reasoning.office.differs': 'The order was another when it was stated: {order}.',
   'reasoning.office.examinations': 'Examinations of this colony',
   'reasoning.office.not-there': 'No such examination has arrived, or it lies in a district not granted to you.',

@@ -4,6 +4,7 @@ import { Button } from '../../ui/button.tsx';
 import { sayId } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { deskTimeZone } from '../time-zone.ts';
+import { Unanswered } from '../unanswered.tsx';
 import { useAsked } from '../use-office.ts';
 import { commaSeparated, saveText } from './comma-separated.ts';
 import { sayFigure } from './say-figure.ts';
@@ -20,7 +21,8 @@ interface FigureRecordsProps {
 export function FigureRecords({ figure, from, to, back }: FigureRecordsProps) {
   const words = useWords();
   const query = new URLSearchParams({ from, to, figure }).toString();
-  const { answer, state, again } = useAsked<Answer>(`/api/figures/records?${query}`, () => false);
+  const asked = useAsked<Answer>(`/api/figures/records?${query}`, () => false);
+  const { answer, state } = asked;
   const title = sayFigure(words, figure.split('|') as FigureLine['id']);
   const save = () => {
     if (!answer) return;
@@ -54,12 +56,7 @@ export function FigureRecords({ figure, from, to, back }: FigureRecordsProps) {
         {answer ? words.say('programme.records.title', { title, count: answer.count }) : title}
       </h3>
       {state === 'asking' && <p className="quiet">{words.say('programme.records.loading')}</p>}
-      {state === 'failed' && (
-        <div className="caution stack close" role="alert">
-          <p>{words.say('district.failed.nothing')}</p>
-          <Button onClick={again}>{words.say('district.again')}</Button>
-        </div>
-      )}
+      <Unanswered asked={asked} />
       {answer?.count === 0 && <p className="quiet">{words.say('programme.records.none')}</p>}
       {answer && answer.records.length > 0 && (
         <>

@@ -4,6 +4,7 @@ import { Link, useSearchParams } from 'wouter';
 import { Button } from '../../ui/button.tsx';
 import { useWords } from '../../ui/words-context.tsx';
 import { deskTimeZone } from '../time-zone.ts';
+import { Unanswered } from '../unanswered.tsx';
 import { useAsked } from '../use-office.ts';
 import { commaSeparated, saveText } from './comma-separated.ts';
 import { FigureRecords } from './figure-records.tsx';
@@ -19,9 +20,10 @@ export default function Figures() {
   const to = params.get('to') ?? today;
   const opened = params.get('figure');
   const query = new URLSearchParams({ from, to }).toString();
-  const { answer, state, again } = useAsked<Answer>(`/api/figures?${query}`, (event) =>
+  const asked = useAsked<Answer>(`/api/figures?${query}`, (event) =>
     ['colony', 'visit', 'apiary'].includes(event.about.type),
   );
+  const { answer, state } = asked;
   const put = (name: 'from' | 'to', value: string) => {
     if (!/^\d{4}-\d{2}-\d{2}$/.test(value)) return;
     setParams((before) => {
@@ -59,12 +61,7 @@ export default function Figures() {
           />
         </label>
       </fieldset>
-      {state === 'failed' && (
-        <div className="caution stack close" role="alert">
-          <p>{words.say(answer ? 'district.failed' : 'district.failed.nothing')}</p>
-          <Button onClick={again}>{words.say('district.again')}</Button>
-        </div>
-      )}
+      <Unanswered asked={asked} />
       {state === 'asking' && !answer && <p className="quiet">{words.say('programme.loading')}</p>}
       {opened !== null ? (
         <FigureRecords figure={opened} from={from} to={to} back={`/figures?${query}`} />

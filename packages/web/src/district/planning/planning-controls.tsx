@@ -17,23 +17,25 @@ export function PlanningControls({ address }: { readonly address: PlanningAddres
     <section className="planning-controls stack" aria-labelledby={`${id}-title`}>
       <h2 id={`${id}-title`}>{words.say('planning.settings')}</h2>
       <div className="stack close">
-        <label className="stack close">
-          <span>{words.say('planning.rule')}</span>
-          <select
-            className="text-input"
-            value={rule.id}
-            onChange={(event) => address.change({ rule: event.target.value })}
-          >
-            {openingRules.map((one) => (
-              <option key={one.id} value={one.id}>
-                {sayId(words, `planning.rule.${one.id}`)}
-              </option>
-            ))}
-          </select>
-        </label>
-        <p className="quiet small">
-          {words.say('planning.rule.source', { source: rule.sources.map((one) => source(one).title).join('; ') })}
-        </p>
+        <fieldset className="several stack close">
+          <legend>{words.say('planning.rule')}</legend>
+          {openingRules.map((one) => (
+            <label key={one.id} className="rule-line">
+              <input
+                type="radio"
+                name={`${id}-rule`}
+                checked={one.id === rule.id}
+                onChange={() => address.change({ rule: one.id })}
+              />
+              <span>{sayId(words, `planning.rule.${one.id}`)}</span>
+            </label>
+          ))}
+        </fieldset>
+        {rule.sources.map(source).map(({ title, seenAt }) => (
+          <p key={title} className="quiet small">
+            {words.say('planning.rule.source', { source: title, seenAt })}
+          </p>
+        ))}
       </div>
       <div className="stack close">
         <NumberField

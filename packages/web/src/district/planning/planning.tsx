@@ -2,8 +2,8 @@ import './planning.css';
 import type { Planning as Answer } from '@combside/contract/planning';
 import { useEffect, useState } from 'react';
 import type { Session } from '../../app/session.ts';
-import { Button } from '../../ui/button.tsx';
 import { useWords } from '../../ui/words-context.tsx';
+import { Unanswered } from '../unanswered.tsx';
 import { useAsked } from '../use-office.ts';
 import { usePlanningAddress } from './planning-address.ts';
 import { PlanningControls } from './planning-controls.tsx';
@@ -15,9 +15,10 @@ import { type Taken, taken } from './use-round.ts';
 export default function Planning({ session }: { readonly session: Session }) {
   const words = useWords();
   const address = usePlanningAddress();
-  const { answer, state, again } = useAsked<Answer>(address.asked, (event) =>
+  const asked = useAsked<Answer>(address.asked, (event) =>
     ['visit', 'apiary', 'colony', 'movement'].includes(event.about.type),
   );
+  const { answer, state } = asked;
   const [last, setLast] = useState<Answer | null>(null);
   const [stops, setStops] = useState<readonly Taken[]>([]);
   const [tookFirst, setTookFirst] = useState(false);
@@ -44,12 +45,7 @@ export default function Planning({ session }: { readonly session: Session }) {
           <h2 id="planning-title">{words.say('planning.title')}</h2>
           <p className="quiet">{words.say('planning.lead')}</p>
         </header>
-        {state === 'failed' && (
-          <div className="caution stack close" role="alert">
-            <p>{words.say(shown ? 'district.failed' : 'district.failed.nothing')}</p>
-            <Button onClick={again}>{words.say('district.again')}</Button>
-          </div>
-        )}
+        <Unanswered asked={asked} />
         {!shown && state === 'asking' && <p className="quiet">{words.say('planning.loading')}</p>}
         {shown?.apiaries.length === 0 && <p className="quiet">{words.say('planning.none')}</p>}
         {shown && shown.apiaries.length > 0 && (

@@ -6,7 +6,9 @@ import { Link } from 'wouter';
 import type { Session } from '../../app/session.ts';
 import { sayId } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
+import { useDistrictName } from '../district-name.tsx';
 import { deskTimeZone } from '../time-zone.ts';
+import { Unanswered } from '../unanswered.tsx';
 import { useAsked } from '../use-office.ts';
 import { Movements } from './movements.tsx';
 import { Page } from './page.tsx';
@@ -25,6 +27,7 @@ const changeable = [
 /** An apiary as the register knows it: where, how sure, whose, what stands there, what came and went, and its history. */
 export function ApiaryRecord({ session, apiary }: { readonly session: Session; readonly apiary: string }) {
   const words = useWords();
+  const districtName = useDistrictName();
   const asked = useAsked<ApiaryPage>(
     `/api/apiaries/${apiary}`,
     (event) => event.apiary === apiary || event.about.type === 'movement',
@@ -41,12 +44,13 @@ export function ApiaryRecord({ session, apiary }: { readonly session: Session; r
   const into = mergedInto(answer.apiary);
   return (
     <main className="office-page stack">
+      <Unanswered asked={asked} />
       <header className="stack close">
         <h2>{body.name}</h2>
         <p>
           {[
             body.number && words.say('register.number', { number: body.number }),
-            words.say('register.district-of', { district: body.district }),
+            words.say('register.district-of', { district: districtName(body.district) }),
           ]
             .filter(Boolean)
             .join(' · ')}

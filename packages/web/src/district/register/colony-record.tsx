@@ -4,6 +4,7 @@ import type { Session } from '../../app/session.ts';
 import { sayId } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { deskTimeZone } from '../time-zone.ts';
+import { Unanswered } from '../unanswered.tsx';
 import { useAsked } from '../use-office.ts';
 import { Movements } from './movements.tsx';
 import { Page } from './page.tsx';
@@ -26,6 +27,7 @@ export function ColonyRecord({ session, colony }: { readonly session: Session; r
   if (answer.apiary) names.set(answer.apiary.apiary, answer.apiary.name);
   return (
     <main className="office-page stack">
+      <Unanswered asked={asked} />
       <header className="stack close">
         <h2>{words.say('register.colony', { label: body.label })}</h2>
         {answer.apiary && (

@@ -6,6 +6,7 @@ import { Link } from 'wouter';
 import type { Session } from '../../app/session.ts';
 import { sayId } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
+import { Unanswered } from '../unanswered.tsx';
 import { useAsked } from '../use-office.ts';
 import { Movements } from './movements.tsx';
 import { Page } from './page.tsx';
@@ -39,6 +40,7 @@ export function KeeperRecord({ session, keeper }: { readonly session: Session; r
   const into = mergedInto(answer.keeper);
   return (
     <main className="office-page stack">
+      <Unanswered asked={asked} />
       <header className="stack close">
         <h2>{body.name}</h2>
         <p>

@@ -5,7 +5,9 @@ import { useEffect, useId, useState } from 'react';
 import { Link } from 'wouter';
 import { Button } from '../../ui/button.tsx';
 import { useWords } from '../../ui/words-context.tsx';
-import { useAsked } from '../use-office.ts';
+import { useDistrictName } from '../district-name.tsx';
+import { Unanswered } from '../unanswered.tsx';
+import { type Asked, useAsked } from '../use-office.ts';
 import { RegisterTabs } from './register-tabs.tsx';
 
 interface RegisterListProps {
@@ -62,13 +64,12 @@ export function RegisterList({ of, chosen }: RegisterListProps) {
 
 function Found({ text, chosen }: { readonly text: string; readonly chosen: string | null }) {
   const words = useWords();
-  const { answer, state, again } = useAsked<RegisterHits>(
-    `/api/register/search?text=${encodeURIComponent(text)}`,
-    isOfRegister,
-  );
+  const districtName = useDistrictName();
+  const found = useAsked<RegisterHits>(`/api/register/search?text=${encodeURIComponent(text)}`, isOfRegister);
+  const { answer } = found;
   return (
     <>
-      <Trouble state={state} again={again} />
+      <Trouble asked={found} />
       {answer?.hits.length === 0 && <p className="quiet">{words.say('register.search.none')}</p>}
       <ul className="rows" aria-label={words.say('register.search')}>
         {answer?.hits.map((hit) => (
@@ -84,7 +85,7 @@ function Found({ text, chosen }: { readonly text: string; readonly chosen: strin
                   words.say(`register.type.${hit.type}`),
                   hit.number,
                   hit.at,
-                  hit.district && words.say('register.district-of', { district: hit.district }),
+                  hit.district && words.say('register.district-of', { district: districtName(hit.district) }),
                 ]
                   .filter(Boolean)
                   .join(' · ')}
@@ -100,15 +101,11 @@ function Found({ text, chosen }: { readonly text: string; readonly chosen: strin
 
 function ApiaryList({ chosen }: { readonly chosen: string | null }) {
   const words = useWords();
-  const { lines, next, more, state, again } = useLines<Apiaries, ApiaryLine>(
-    '/api/apiaries',
-    'apiaries',
-    (one) => one.apiary,
-  );
+  const { asked, lines, next, more } = useLines<Apiaries, ApiaryLine>('/api/apiaries', 'apiaries', (one) => one.apiary);
   return (
     <>
-      <Trouble state={state} again={again} />
-      {state === 'there' && lines.length === 0 && <p className="quiet">{words.say('register.empty.apiaries')}</p>}
+      <Trouble asked={asked} />
+      {asked.answer !== null && lines.length === 0 && <p className="quiet">{words.say('register.empty.apiaries')}</p>}
       <ul className="rows" aria-label={words.say('register.apiaries')}>
         {lines.map((one) => (
           <li key={one.apiary}>
@@ -136,15 +133,11 @@ function ApiaryList({ chosen }: { readonly chosen: string | null }) {
 
 function KeeperList({ chosen }: { readonly chosen: string | null }) {
   const words = useWords();
-  const { lines, next, more, state, again } = useLines<Keepers, KeeperLine>(
-    '/api/keepers',
-    'keepers',
-    (one) => one.keeper,
-  );
+  const { asked, lines, next, more } = useLines<Keepers, KeeperLine>('/api/keepers', 'keepers', (one) => one.keeper);
   return (
     <>
-      <Trouble state={state} again={again} />
-      {state === 'there' && lines.length === 0 && <p className="quiet">{words.say('register.empty.keepers')}</p>}
+      <Trouble asked={asked} />
+      {asked.answer !== null && lines.length === 0 && <p className="quiet">{words.say('register.empty.keepers')}</p>}
       <ul className="rows" aria-label={words.say('register.keepers')}>
         {lines.map((one) => (
           <li key={one.keeper}>
@@ -170,16 +163,11 @@ function KeeperList({ chosen }: { readonly chosen: string | null }) {
   );
 }
 
-function Trouble({ state, again }: { readonly state: string; readonly again: () => void }) {
+function Trouble({ asked }: { readonly asked: Asked<unknown> }) {
   const words = useWords();
-  if (state === 'asking') return <p className="quiet">{words.say('register.loading')}</p>;
-  if (state !== 'failed') return null;
-  return (
-    <div className="caution stack close" role="alert">
-      <p>{words.say('register.failed')}</p>
-      <Button onClick={again}>{words.say('register.again')}</Button>
-    </div>
-  );
+  if (asked.state === 'asking' && asked.answer === null)
+    return <p className="quiet">{words.say('register.loading')}</p>;
+  return <Unanswered asked={asked} />;
 }
 
 /** A list that grows by pages; the first page follows what arrives. */
@@ -194,8 +182,7 @@ function useLines<Page extends { readonly next: string | null }, Line>(
   const top = (first.answer?.[field] ?? []) as readonly Line[];
   const known = new Set(top.map(key));
   return {
-    state: first.state,
-    again: first.again,
+    asked: first,
     next,
     lines: [...top, ...(later?.lines.filter((line) => !known.has(key(line))) ?? [])],
     more: () => {

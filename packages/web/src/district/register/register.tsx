@@ -22,7 +22,7 @@ interface RegisterProps {
 /** The register at the desk: search and lists on the left, the one record chosen or the work at hand beside them. */
 export default function Register({ session, language }: RegisterProps) {
   return (
-    <SpeaksWords language={language} rooms={['always', 'register', 'casework']}>
+    <SpeaksWords language={language} rooms={['always', 'district', 'register', 'casework']}>
       <Switch>
         <Route path="/register/apiaries/:id">
           {({ id }) => (

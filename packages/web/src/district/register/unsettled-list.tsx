@@ -1,7 +1,8 @@
 import type { Unsettled } from '@combside/contract/register';
 import { Link } from 'wouter';
-import { Button } from '../../ui/button.tsx';
 import { useWords } from '../../ui/words-context.tsx';
+import { useDistrictName } from '../district-name.tsx';
+import { Unanswered } from '../unanswered.tsx';
 import { useAsked } from '../use-office.ts';
 
 const folders = { apiary: 'apiaries', keeper: 'keepers', colony: 'colonies' } as const;
@@ -9,18 +10,15 @@ const folders = { apiary: 'apiaries', keeper: 'keepers', colony: 'colonies' } as
 /** Records that wait for somebody's word; each opens where it can be given. */
 export function UnsettledList() {
   const words = useWords();
-  const { answer, state, again } = useAsked<Unsettled>('/api/register/unsettled?limit=200', () => true);
+  const districtName = useDistrictName();
+  const asked = useAsked<Unsettled>('/api/register/unsettled?limit=200', () => true);
+  const { answer, state } = asked;
   return (
     <>
       <h2>{words.say('register.settle')}</h2>
       <p className="quiet">{words.say('register.settle.intro')}</p>
       {state === 'asking' && !answer && <p className="quiet">{words.say('register.loading')}</p>}
-      {state === 'failed' && (
-        <div className="caution stack close" role="alert">
-          <p>{words.say('register.failed')}</p>
-          <Button onClick={again}>{words.say('register.again')}</Button>
-        </div>
-      )}
+      <Unanswered asked={asked} />
       {answer?.lines.length === 0 && <p>{words.say('register.settle.none')}</p>}
       <ul className="rows" aria-label={words.say('register.settle')}>
         {answer?.lines.map((line) => (
@@ -30,7 +28,7 @@ export function UnsettledList() {
               <span className="quiet">
                 {[
                   words.say(`register.type.${line.type}`),
-                  line.district && words.say('register.district-of', { district: line.district }),
+                  line.district && words.say('register.district-of', { district: districtName(line.district) }),
                   line.contested && words.say('register.settle.contested'),
                   line.proposals > 0 && words.say('register.settle.proposals', { count: line.proposals }),
                 ]

@@ -4,6 +4,7 @@ import { useId } from 'react';
 import type { Session } from '../../../app/session.ts';
 import { Button } from '../../../ui/button.tsx';
 import { useWords } from '../../../ui/words-context.tsx';
+import { useDistrictName } from '../../district-name.tsx';
 import { Labelled } from '../record-parts.tsx';
 import { FaultTable } from './fault-table.tsx';
 import type { FileShown, Wishes } from './messages.ts';
@@ -25,6 +26,7 @@ interface ColumnsStepProps {
 export function ColumnsStep(props: ColumnsStepProps) {
   const { session, file, columns, remembered, wishes, onColumns, onSheet, onWishes, onPlan, onCancel } = props;
   const words = useWords();
+  const districtName = useDistrictName();
   const id = useId();
   const given = columns.filter((field) => field !== null);
   const twice = new Set(given).size < given.length;
@@ -110,7 +112,9 @@ export function ColumnsStep(props: ColumnsStepProps) {
           onChange={(event) => onWishes({ ...wishes, district: event.currentTarget.value })}
         >
           {session.districts.map((one) => (
-            <option key={one}>{one}</option>
+            <option key={one} value={one}>
+              {districtName(one)}
+            </option>
           ))}
           {session.role === 'office' && <option value="">{words.say('register.import.district.new')}</option>}
         </select>
