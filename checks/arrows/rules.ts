@@ -167,7 +167,7 @@ export const rules: readonly ArrowRule[] = [
     comment:
       'http, accounts, photographs and jobs meet at the types of server/store: put the shared type there, and let start.ts hand one part to another.',
     severity: 'error',
-    from: { path: '^packages/server/src/(http|accounts|photographs|jobs)/' },
+    from: { path: '^packages/server/src/(http|accounts|photographs|comb-readings|jobs)/' },
     to: { path: '^packages/server/src/[^/]+/', pathNot: '^packages/server/src/($1|store|acceptance)/' },
   },
   {

@@ -3,6 +3,8 @@ import { join } from 'node:path';
 import { newIdentifier } from '@combside/record/identifier';
 import type { Office } from '@combside/record/office';
 import { type Accounts, openAccounts } from './accounts/accounts.ts';
+import { type CombReadings, openCombReadings } from './comb-readings/comb-readings.ts';
+import { type ReadingThread, readingThread } from './comb-readings/reading-thread.ts';
 import { makeApp } from './http/app.ts';
 import type { Background } from './http/background.ts';
 import { openPhotographs, type Photographs } from './photographs/photographs.ts';
@@ -27,6 +29,8 @@ export interface Materials {
   /** What lies behind the apiaries on the map; nothing when left out. */
   readonly background?: Background;
   readonly attemptsPerMinute?: number;
+  /** Reads photographs of combs; a thread of its own when left out. */
+  readonly thread?: ReadingThread;
   /** Told of what nobody expected; never of a body. */
   readonly complain: (error: unknown) => void;
 }
@@ -38,6 +42,7 @@ export interface House {
   readonly part: OfficePart;
   readonly accounts: Accounts;
   readonly photographs: Photographs;
+  readonly combReadings: CombReadings;
   readonly arrivals: Arrivals;
   /** Ends open streams, which would otherwise keep the socket alive. */
   readonly endStreams: () => void;
@@ -59,11 +64,20 @@ export async function assemble(materials: Materials): Promise<House> {
   await photographs.settle(new Date());
   const arrivals = await listenForArrivals(database);
   const stopping = new AbortController();
+  const combReadings = openCombReadings(
+    database,
+    photographs,
+    photographs.pathOf,
+    materials.thread ?? readingThread(),
+    stopping.signal,
+    complain,
+  );
   const app = makeApp({
     database,
     accounts,
     office: part,
     photographs,
+    combReadings,
     arrivals,
     web: materials.web,
     background: materials.background ?? { kind: 'none' },
@@ -82,6 +96,7 @@ export async function assemble(materials: Materials): Promise<House> {
     part,
     accounts,
     photographs,
+    combReadings,
     arrivals,
     endStreams: () => stopping.abort(),
     close: () => arrivals.close(),

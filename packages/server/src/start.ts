@@ -114,8 +114,9 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
       ...limits(options),
     });
     undo.push(house.close);
-    const { app, office, accounts, part, photographs } = house;
-    const jobs = await startJobs(database, backgroundWork(database, office, photographs), complain);
+    const { app, office, accounts, part, photographs, combReadings } = house;
+    const jobs = await startJobs(database, backgroundWork(database, office, photographs, combReadings), complain);
+    combReadings.onAsked = () => void jobs.ask('read-combs').catch(complain);
     undo.push(() => jobs.stop());
     if (!(await exists(join(web, 'index.html')))) say(words.say('server.pages-missing', { folder: web }));
 
@@ -167,6 +168,7 @@ function backgroundWork(
   database: Database,
   office: Office,
   photographs: { settle: (now: Date) => Promise<void> },
+  combReadings: { work: (forMilliseconds: number) => Promise<number> },
 ): Parameters<typeof startJobs>[1] {
   return [
     {
@@ -178,6 +180,12 @@ function backgroundWork(
       },
     },
     { name: 'settle-uploads', when: '17 * * * *', lostAfterSeconds: 300, run: () => photographs.settle(new Date()) },
+    {
+      name: 'read-combs',
+      when: '*/10 * * * *',
+      lostAfterSeconds: 900,
+      run: async () => void (await combReadings.work(8 * 60 * 1000)),
+    },
     {
       name: 'checkpoint',
       when: '5 2 * * *',

@@ -1,6 +1,7 @@
 import { apiariesAsked } from '@combside/contract/apiaries';
 import { checkpointAsked } from '@combside/contract/checkpoint';
 import { coloniesSearched } from '@combside/contract/colonies';
+import { combReadingsAsked } from '@combside/contract/comb-readings';
 import { figureRecordsAsked, figuresAsked } from '@combside/contract/figures';
 import type { Health, Hello } from '@combside/contract/hello';
 import { mapAsked } from '@combside/contract/map';
@@ -34,6 +35,7 @@ import {
   type AccountsPart,
   type ArrivalsPart,
   addressHeader,
+  type CombReadingsPart,
   type OfficePart,
   type PhotographsPart,
   type SignedIn,
@@ -55,6 +57,7 @@ export interface AppPorts {
   readonly accounts: AccountsPart;
   readonly office: OfficePart;
   readonly photographs: PhotographsPart;
+  readonly combReadings: CombReadingsPart;
   readonly arrivals: ArrivalsPart;
   /** Folder of the built web app. */
   readonly web: string;
@@ -81,7 +84,7 @@ type Env = { Variables: Variables };
 
 /** The whole HTTP edge: handlers read by the contract, ask the parts, and answer by the contract. */
 export function makeApp(ports: AppPorts): Hono<Env> {
-  const { database, accounts, office, photographs } = ports;
+  const { database, accounts, office, photographs, combReadings } = ports;
   const app = new Hono<Env>();
 
   app.use(securityHeaders(ports.secure, foreignOrigin(ports.background)));
@@ -219,6 +222,15 @@ export function makeApp(ports: AppPorts): Hono<Env> {
         'content-security-policy': "default-src 'none'; sandbox",
       },
     });
+  });
+  app.post('/api/comb-readings', bodyLimit({ maxSize: 256 * 1024, onError: tooLarge }), async (context) => {
+    const asked = await readMessage(context, combReadingsAsked);
+    return context.json(await combReadings.ask(asked.photographs, rights(context), ports.now()));
+  });
+  app.get('/api/comb-readings/:hash', async (context) => {
+    const hash = photographHash.safeParse(context.req.param('hash'));
+    const found = hash.success ? await combReadings.proposed(hash.data, rights(context)) : null;
+    return found ? context.json(found) : refuse(context, 'not-found');
   });
   app.all('/api/uploads', (context) => photographs.handleUpload(context.req.raw, rights(context).person));
   app.all('/api/uploads/*', (context) => photographs.handleUpload(context.req.raw, rights(context).person));

@@ -12,6 +12,8 @@ export interface Job {
 }
 
 export interface Jobs {
+  /** Asks for a run now; where one waits already, nothing more happens. */
+  readonly ask: (name: string) => Promise<void>;
   readonly stop: () => Promise<void>;
 }
 
@@ -44,5 +46,10 @@ export async function startJobs(
     await boss.schedule(job.name, job.when, {}, { tz: 'UTC' });
     await boss.send(job.name, {});
   }
-  return { stop: () => boss.stop({ graceful: true, wait: true, close: false, timeout: 5000 }) };
+  return {
+    ask: async (name) => {
+      await boss.send(name, {});
+    },
+    stop: () => boss.stop({ graceful: true, wait: true, close: false, timeout: 5000 }),
+  };
 }

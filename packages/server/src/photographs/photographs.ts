@@ -20,6 +20,8 @@ export const uploadsPath = '/api/uploads';
 const givenUpAfter = 7 * 24 * 3600 * 1000;
 
 export interface Photographs extends PhotographsPart {
+  /** Where the bytes of a photograph lie, whether or not they have arrived. */
+  readonly pathOf: (hash: string) => string;
   /** Takes in uploads that were whole when the server died, and forgets those given up. */
   readonly settle: (now: Date) => Promise<void>;
 }
@@ -113,6 +115,10 @@ export async function openPhotographs(database: Database, folder: string): Promi
         mediaType: found.media_type,
       };
     },
+
+    readable: async (hash, rights) => (await readable(database, hash, rights)) !== null,
+
+    pathOf,
 
     held: async (hashes) => {
       if (hashes.length === 0) return [];

@@ -121,7 +121,10 @@ export function columnsOf(kept: KeptState): Columns {
           // Newest first, so the first one found is the one last stated.
           result: storable(state.assessments.find((one) => one.body.visit === visit)?.body.result ?? null),
         })),
-        photographs: distinct(readings.flatMap((body) => body.photographs.map((photograph) => photograph.hash))),
+        photographs: distinct([
+          ...readings.flatMap((body) => body.photographs.map((photograph) => photograph.hash)),
+          ...state.combReadings.map((one) => one.body.photograph.hash),
+        ]),
       };
     }
     case 'visit': {

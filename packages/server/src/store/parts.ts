@@ -1,3 +1,4 @@
+import type { CombReadingProposed, CombReadingsTold } from '@combside/contract/comb-readings';
 import type { Checkpoint, Greeting, Page, PushResult } from '@combside/record/transport';
 import type { Rights } from './rights.ts';
 
@@ -28,8 +29,18 @@ export interface PhotographsPart {
     readonly bytes: number;
     readonly mediaType: string;
   } | null>;
+  /** True when the bytes are held and this person may see them. */
+  readonly readable: (hash: string, rights: Rights) => Promise<boolean>;
   /** Which of these are held. */
   readonly held: (hashes: readonly string[]) => Promise<readonly string[]>;
+}
+
+/** Stored photographs read by the server; what comes out is a proposal of the machine, never an entry. */
+export interface CombReadingsPart {
+  /** Asks for readings, and tells how far each is. */
+  readonly ask: (hashes: readonly string[], rights: Rights, now: Date) => Promise<CombReadingsTold>;
+  /** What the machine made of one photograph; null where nobody asked, or this person may not see it. */
+  readonly proposed: (hash: string, rights: Rights) => Promise<CombReadingProposed | null>;
 }
 
 /** The office as the wire sees it: the four questions of the record's transport, asked by one person. */

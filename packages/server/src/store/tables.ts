@@ -83,6 +83,17 @@ export interface Tables {
     uploaded_by: string;
     received_at: Moment;
   };
+  'combside.comb_readings': {
+    photograph: string;
+    reader_version: number;
+    state: 'waiting' | 'reading' | 'read' | 'refused' | 'failed';
+    asked_at: Moment;
+    begun_until: MomentOrNull;
+    attempts: Generated<number>;
+    finished_at: MomentOrNull;
+    reasons: Generated<string[]>;
+    part: Json<object | null> | null;
+  };
   'combside.photograph_references': { hash: string; entity_type: string; entity_id: string };
   'combside.photograph_uploads': {
     id: string;

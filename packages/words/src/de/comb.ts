@@ -21,6 +21,8 @@ export const comb = {
     'Das Bild ist zu dunkel. Die Wabe zum Licht drehen, den eigenen Schatten wegnehmen, neu fotografieren.',
   'comb.reason.too-bright': 'Das Bild ist zu hell. Die Wabe aus der prallen Sonne drehen, neu fotografieren.',
   'comb.reason.under-bees': 'Zu viel der Wabe ist von Bienen bedeckt. Bienen abstoßen und neu fotografieren.',
+  'comb.reason.reader-failed':
+    'Die Auswertung ist dreimal abgebrochen. Das Foto auf dem Gerät auswerten, mit dem es gemacht wurde, oder neu fotografieren.',
   'comb.reason.never-a-diagnosis':
     'Eine Messung, keine Diagnose. Wenn kein Zelldeckel auffällt, heißt das nicht, dass der Brut nichts fehlt.',
   'comb.reason.scale-not-visible':

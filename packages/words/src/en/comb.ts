@@ -20,6 +20,8 @@ export const comb = {
     'The picture is too dark. Turn the comb towards the light, your shadow off it, and take it again.',
   'comb.reason.too-bright': 'The picture is too bright. Turn the comb out of the direct sun and take it again.',
   'comb.reason.under-bees': 'Too much of the comb is under bees. Shake the bees off and take it again.',
+  'comb.reason.reader-failed':
+    'The reading broke off three times. Read this photograph on the device that took it, or take it again.',
   // What a reading cannot say.
   'comb.reason.never-a-diagnosis':
     'A measurement, not a diagnosis. Cappings that do not stand out are no evidence that the brood is sound.',
