@@ -22,6 +22,8 @@ import { useShownPhotograph } from './use-photograph.ts';
 
 interface CombInHandProps {
   readonly title: string;
+  /** Name of the apiary. */
+  readonly where: string;
   readonly hand: CombDraftInHand;
   readonly part: ReadingPart;
   /** Null when the photograph is on another device: then only the figures are shown. */
@@ -32,7 +34,7 @@ interface CombInHandProps {
 }
 
 /** A reading in the hand: the picture with what was read on it, one cell under the lens, and what it all amounts to. */
-export function CombInHand({ title, hand, part, bytes, boxes, above, foot }: CombInHandProps) {
+export function CombInHand({ title, where, hand, part, bytes, boxes, above, foot }: CombInHandProps) {
   const words = useWords();
   // The picture and the figures follow a moment after the key that was pressed.
   const corrections = useDeferredValue(hand.said.corrections);
@@ -40,15 +42,15 @@ export function CombInHand({ title, hand, part, bytes, boxes, above, foot }: Com
   const photograph = useShownPhotograph(bytes, part.reader.picture);
   if (!corrected) {
     return (
-      <Screen title={title} foot={foot}>
+      <Screen title={title} where={where} foot={foot}>
         <p className="caution">{words.say('comb.screen.newer')}</p>
       </Screen>
     );
   }
-  const given = { title, hand, part, boxes, above, foot, corrected };
+  const given = { title, where, hand, part, boxes, above, foot, corrected };
   if (bytes && !photograph) {
     return (
-      <Screen title={title} foot={foot}>
+      <Screen title={title} where={where} foot={foot}>
         {words.say('front.opening')}
       </Screen>
     );
@@ -56,7 +58,7 @@ export function CombInHand({ title, hand, part, bytes, boxes, above, foot }: Com
   return photograph ? (
     <WithPicture {...given} photograph={photograph} />
   ) : (
-    <Screen title={title} saving={hand.saving} foot={foot}>
+    <Screen title={title} where={where} saving={hand.saving} foot={foot}>
       {above}
       <p className="caution">{words.say('comb.screen.photograph-elsewhere')}</p>
       <Below {...given} />
@@ -76,7 +78,7 @@ const directions: readonly (readonly [Direction, string])[] = [
 ];
 
 function WithPicture({ photograph, ...given }: Given & { readonly photograph: ShownPhotograph }) {
-  const { title, hand, part, above, foot, corrected } = given;
+  const { title, where, hand, part, above, foot, corrected } = given;
   const words = useWords();
   const id = useId();
   const [overlay, setOverlay] = useState(true);
@@ -117,6 +119,7 @@ function WithPicture({ photograph, ...given }: Given & { readonly photograph: Sh
     return (
       <Screen
         title={title}
+        where={where}
         saving={hand.saving}
         undoBar={undo}
         foot={
@@ -168,7 +171,7 @@ function WithPicture({ photograph, ...given }: Given & { readonly photograph: Sh
     );
   }
   return (
-    <Screen title={title} saving={hand.saving} undoBar={undo} foot={foot}>
+    <Screen title={title} where={where} saving={hand.saving} undoBar={undo} foot={foot}>
       {above}
       <ReadingCautions />
       <div className="stack close">

@@ -52,10 +52,14 @@ function Comb({ visit: visitId, colony: colonyId, photograph }: CombScreenProps)
 interface OfColony {
   readonly visit: VisitState;
   readonly colony: ColonyState;
+  /** Name of the apiary. */
+  readonly where: string;
 }
 
-function CombOfColony({ visit, colony, hash }: OfColony & { readonly hash: string }) {
+function CombOfColony({ visit, colony, hash }: Omit<OfColony, 'where'> & { readonly hash: string }) {
   const words = useWords();
+  const apiary = useEntity('apiary', visit.visit.current?.body.apiary ?? '');
+  const where = apiary?.apiary.current?.body.name ?? '';
   const reference = usePhotographReference(visit.about.id, colony, hash);
   const bytes = usePhotographBytes(hash);
   const kept = colony.combReadings.find(
@@ -65,7 +69,8 @@ function CombOfColony({ visit, colony, hash }: OfColony & { readonly hash: strin
     return <Screen title={words.say('front.opening')}>{words.say('front.opening')}</Screen>;
   }
   // What is written changes `kept`: each reading has a draft of its own.
-  if (kept) return <KeptComb key={kept.written.entry} visit={visit} colony={colony} kept={kept} bytes={bytes} />;
+  if (kept)
+    return <KeptComb key={kept.written.entry} visit={visit} colony={colony} where={where} kept={kept} bytes={bytes} />;
   if (!reference || !bytes) {
     return (
       <Screen title={words.say('front.nowhere')} foot={<BackToColony visit={visit} colony={colony} act />}>
@@ -73,10 +78,10 @@ function CombOfColony({ visit, colony, hash }: OfColony & { readonly hash: strin
       </Screen>
     );
   }
-  return <NewComb visit={visit} colony={colony} photograph={reference} bytes={bytes} />;
+  return <NewComb visit={visit} colony={colony} where={where} photograph={reference} bytes={bytes} />;
 }
 
-function BackToColony({ visit, colony, act }: OfColony & { readonly act?: boolean }) {
+function BackToColony({ visit, colony, act }: Omit<OfColony, 'where'> & { readonly act?: boolean }) {
   const words = useWords();
   return (
     <Link
@@ -92,6 +97,7 @@ function BackToColony({ visit, colony, act }: OfColony & { readonly act?: boolea
 function NewComb({
   visit,
   colony,
+  where,
   photograph,
   bytes,
 }: OfColony & { readonly photograph: PhotographReference; readonly bytes: Blob }) {
@@ -110,12 +116,18 @@ function NewComb({
   const [failed, setFailed] = useState(false);
   const label = colony.colony.current?.body.label ?? '';
   const title = words.say('comb.screen.title', { label });
-  if (!hand) return <Screen title={title}>{words.say('front.opening')}</Screen>;
+  if (!hand)
+    return (
+      <Screen title={title} where={where}>
+        {words.say('front.opening')}
+      </Screen>
+    );
 
   if (!hand.part) {
     return (
       <Screen
         title={title}
+        where={where}
         saving={hand.saving}
         foot={
           <>
@@ -183,6 +195,7 @@ function NewComb({
   return (
     <CombInHand
       title={title}
+      where={where}
       hand={hand}
       part={part}
       bytes={bytes}
@@ -205,7 +218,13 @@ function NewComb({
 type Kept = ColonyState['combReadings'][number];
 
 /** A reading that stands in the record: looked at again, and corrected with a reason. */
-function KeptComb({ visit, colony, kept, bytes }: OfColony & { readonly kept: Kept; readonly bytes: Blob | null }) {
+function KeptComb({
+  visit,
+  colony,
+  where,
+  kept,
+  bytes,
+}: OfColony & { readonly kept: Kept; readonly bytes: Blob | null }) {
   const words = useWords();
   const field = useField();
   // Each correction written begins the next from what then stands.
@@ -214,6 +233,7 @@ function KeptComb({ visit, colony, kept, bytes }: OfColony & { readonly kept: Ke
       key={kept.corrections.length}
       visit={visit}
       colony={colony}
+      where={where}
       kept={kept}
       bytes={bytes}
       above={
@@ -240,6 +260,7 @@ function KeptComb({ visit, colony, kept, bytes }: OfColony & { readonly kept: Ke
 function KeptInHand({
   visit,
   colony,
+  where,
   kept,
   bytes,
   above,
@@ -258,7 +279,12 @@ function KeptInHand({
   const [busy, setBusy] = useState(false);
   const [failed, setFailed] = useState(false);
   const title = words.say('comb.screen.title', { label: colony.colony.current?.body.label ?? '' });
-  if (!hand) return <Screen title={title}>{words.say('front.opening')}</Screen>;
+  if (!hand)
+    return (
+      <Screen title={title} where={where}>
+        {words.say('front.opening')}
+      </Screen>
+    );
   const changed = whatIsSaid(hand.said) !== whatIsSaid(begin);
   const write = async () => {
     setBusy(true);
@@ -292,6 +318,7 @@ function KeptInHand({
     return (
       <Screen
         title={title}
+        where={where}
         saving={hand.saving}
         foot={
           <>
@@ -313,6 +340,7 @@ function KeptInHand({
   return (
     <CombInHand
       title={title}
+      where={where}
       hand={hand}
       part={kept.body}
       bytes={bytes}
