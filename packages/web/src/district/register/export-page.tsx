@@ -6,6 +6,7 @@ import { useId, useState } from 'react';
 import type { Session } from '../../app/session.ts';
 import { Button } from '../../ui/button.tsx';
 import { useWords } from '../../ui/words-context.tsx';
+import { useDistrictName } from '../district-name.tsx';
 import { fetchRegister } from './fetch-rows.ts';
 import { Labelled } from './record-parts.tsx';
 import { saveFile } from './save-file.ts';
@@ -15,6 +16,7 @@ type Form = 'table' | 'geojson' | 'darwin';
 /** The register of one district as a file: the whole for the office's own hands, or generalised for the public. */
 export function ExportPage({ session }: { readonly session: Session }) {
   const words = useWords();
+  const districtName = useDistrictName();
   const id = useId();
   const [district, setDistrict] = useState(session.districts[0] ?? '');
   const [said, setSaid] = useState<{ text: string; failed?: true } | null>(null);
@@ -66,7 +68,9 @@ export function ExportPage({ session }: { readonly session: Session }) {
           onChange={(event) => setDistrict(event.currentTarget.value)}
         >
           {session.districts.map((one) => (
-            <option key={one}>{one}</option>
+            <option key={one} value={one}>
+              {districtName(one)}
+            </option>
           ))}
         </select>
       </Labelled>
