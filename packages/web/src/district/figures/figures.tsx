@@ -9,7 +9,7 @@ import { useAsked } from '../use-office.ts';
 import { commaSeparated, saveText } from './comma-separated.ts';
 import { FigureRecords } from './figure-records.tsx';
 import { MonthsView } from './months-view.tsx';
-import { figureName, figureSections, sayFigure, sayNumber } from './say-figure.ts';
+import { decimalsFor, figureName, figureSections, sayFigure, sayNumber } from './say-figure.ts';
 
 /** The programme's figures of a period: the answer in a sentence, one plot, the numbers, how they are counted. */
 export default function Figures() {
@@ -120,9 +120,9 @@ function Numbers({
             {words.say('programme.answer.share', {
               of: full.of,
               count: words.number(full.count),
-              share: words.share(full.count / full.of, 1),
-              low: words.share(full.low, 1),
-              high: words.share(full.high, 1),
+              share: words.share(full.count / full.of, decimalsFor(full.high)),
+              low: words.share(full.low, decimalsFor(full.high)),
+              high: words.share(full.high, decimalsFor(full.high)),
             })}
           </p>
         )}
@@ -187,13 +187,13 @@ function FigureTable({ section, figures, addressOf }: FigureTableProps) {
                   {number}
                 </Link>
               </td>
-              {shares && <td>{one.of ? words.share(one.count / one.of, 1) : ''}</td>}
+              {shares && <td>{one.of ? words.share(one.count / one.of, decimalsFor(one.high ?? 1)) : ''}</td>}
               {intervals && (
                 <td className="quiet">
                   {one.low !== null && one.high !== null
                     ? words.say('programme.interval', {
-                        low: words.share(one.low, 1),
-                        high: words.share(one.high, 1),
+                        low: words.share(one.low, decimalsFor(one.high)),
+                        high: words.share(one.high, decimalsFor(one.high)),
                       })
                     : ''}
                 </td>

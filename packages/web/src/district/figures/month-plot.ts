@@ -18,6 +18,8 @@ export function drawMonths(
 ): Element {
   const most = Math.max(1, ...months.map((one) => one.opened));
   const narrow = width / Math.max(1, months.length) < 72;
+  // Where numbers would run into each other, the table below has them.
+  const numbered = say.number(most).length * 9 < (width - 56) / Math.max(1, months.length);
   const drawn = Plot.plot({
     width,
     height: Math.max(240, Math.min(320, 0.4 * width)),
@@ -45,7 +47,9 @@ export function drawMonths(
     },
     marks: [
       Plot.barY(months, { x: 'month', y: 'opened', fill: 'var(--sheet)', stroke: 'currentColor', strokeWidth: 1.5 }),
-      Plot.text(months, { x: 'month', y: 'opened', text: (one: MonthCount) => say.number(one.opened), dy: -8 }),
+      numbered
+        ? Plot.text(months, { x: 'month', y: 'opened', text: (one: MonthCount) => say.number(one.opened), dy: -8 })
+        : null,
       Plot.dot(
         months.filter((one) => one.suspect > 0),
         {

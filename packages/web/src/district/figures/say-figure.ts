@@ -74,3 +74,8 @@ export function sayNumber(words: Words, figure: FigureLine): string {
     ? words.number(figure.count)
     : words.say('programme.number.of', { count: words.number(figure.count), of: words.number(figure.of) });
 }
+
+/** Decimals, 1 to 5, with which the ends of so small an interval can still be told apart in per cent. */
+export function decimalsFor(high: number): number {
+  return high > 0 ? Math.min(5, Math.max(1, Math.floor(-Math.log10(high)))) : 1;
+}
