@@ -10,12 +10,13 @@ import { Button } from '../ui/button.tsx';
 import { lastWords, whatIsSaid } from '../ui/comb/last-words.ts';
 import { NotRead, ReadingCautions } from '../ui/comb/reading-limits.tsx';
 import { ReadingRuns } from '../ui/comb/reading-runs.tsx';
-import { Refusal, type Refused } from '../ui/refusal.tsx';
+import { Refusal } from '../ui/refusal.tsx';
 import { SpeaksWords, useWords } from '../ui/words-context.tsx';
 import { CombInHand } from './comb-in-hand.tsx';
 import { useEntity, useField } from './field.tsx';
 import { Screen } from './screen.tsx';
 import { combDraftPrefix, type SaidOfComb, useCombDraft } from './use-comb-draft.ts';
+import { useKeepingReading } from './use-keeping-reading.ts';
 import { usePhotographBytes, usePhotographReference } from './use-photograph.ts';
 import { WhyCorrected } from './why-corrected.tsx';
 
@@ -102,7 +103,6 @@ function NewComb({
   bytes,
 }: OfColony & { readonly photograph: PhotographReference; readonly bytes: Blob }) {
   const words = useWords();
-  const field = useField();
   const box = colony.colony.current?.body.broodBoxes[0]?.box ?? '';
   const hand = useCombDraft(combDraftPrefix(visit.about.id, colony.about.id) + photograph.hash, {
     corrections: [],
@@ -111,9 +111,7 @@ function NewComb({
     reason: '',
   });
   const [state, setState] = useState<'running' | 'stopped' | 'failed' | readonly string[]>('running');
-  const [refusal, setRefusal] = useState<Refused | null>(null);
-  const [busy, setBusy] = useState(false);
-  const [failed, setFailed] = useState(false);
+  const { busy, failed, refusal, keep } = useKeepingReading();
   const label = colony.colony.current?.body.label ?? '';
   const title = words.say('comb.screen.title', { label });
   if (!hand)
@@ -163,12 +161,9 @@ function NewComb({
   }
 
   const { part } = hand;
-  const keep = async () => {
-    setBusy(true);
-    setFailed(false);
-    try {
-      await hand.settled();
-      const act = proposeReading({
+  const keepReading = () =>
+    keep(hand, () =>
+      proposeReading({
         read: { part },
         photograph,
         place: hand.said.place,
@@ -177,21 +172,8 @@ function NewComb({
         visit,
         corrections: lastWords(hand.said.corrections),
         accepted: hand.said.accepted,
-      });
-      if (!act.ok) {
-        setRefusal(act);
-        return;
-      }
-      await field.book.write(act.proposals, { closes: hand.keys });
-      void field.sync.run();
-    } catch (failure) {
-      setFailed(true);
-      // Handed on, so that the fault report has it.
-      void Promise.reject(failure);
-    } finally {
-      setBusy(false);
-    }
-  };
+      }),
+    );
   return (
     <CombInHand
       title={title}
@@ -205,7 +187,7 @@ function NewComb({
         <>
           {refusal && <Refusal refusal={refusal} />}
           {failed && <p className="caution">{words.say('always.went-wrong')}</p>}
-          <Button look="wide act" disabled={busy} onClick={() => void keep()}>
+          <Button look="wide act" disabled={busy} onClick={() => void keepReading()}>
             {words.say('comb.screen.keep')}
           </Button>
           <BackToColony visit={visit} colony={colony} />
@@ -274,10 +256,8 @@ function KeptInHand({
     reason: '',
   }));
   const hand = useCombDraft(`comb-correction/${kept.written.entry}/${kept.corrections.length}`, begin);
-  const [refusal, setRefusal] = useState<Refused | null>(null);
+  const { busy, failed, refusal, keep } = useKeepingReading();
   const [asking, setAsking] = useState(false);
-  const [busy, setBusy] = useState(false);
-  const [failed, setFailed] = useState(false);
   const title = words.say('comb.screen.title', { label: colony.colony.current?.body.label ?? '' });
   if (!hand)
     return (
@@ -286,12 +266,9 @@ function KeptInHand({
       </Screen>
     );
   const changed = whatIsSaid(hand.said) !== whatIsSaid(begin);
-  const write = async () => {
-    setBusy(true);
-    setFailed(false);
-    try {
-      await hand.settled();
-      const act = replaceReading({
+  const keepCorrection = () =>
+    keep(hand, () =>
+      replaceReading({
         colony,
         corrects: kept.written.entry,
         reason: hand.said.reason,
@@ -299,21 +276,8 @@ function KeptInHand({
         corrections: lastWords(hand.said.corrections),
         place: hand.said.place,
         accepted: hand.said.accepted,
-      });
-      if (!act.ok) {
-        setRefusal(act);
-        return;
-      }
-      await field.book.write(act.proposals, { closes: hand.keys });
-      void field.sync.run();
-    } catch (failure) {
-      setFailed(true);
-      // Handed on, so that the fault report has it.
-      void Promise.reject(failure);
-    } finally {
-      setBusy(false);
-    }
-  };
+      }),
+    );
   if (asking && changed) {
     return (
       <Screen
@@ -324,7 +288,11 @@ function KeptInHand({
           <>
             {refusal && <Refusal refusal={refusal} />}
             {failed && <p className="caution">{words.say('always.went-wrong')}</p>}
-            <Button look="main act" disabled={busy || hand.said.reason.trim() === ''} onClick={() => void write()}>
+            <Button
+              look="main act"
+              disabled={busy || hand.said.reason.trim() === ''}
+              onClick={() => void keepCorrection()}
+            >
               {words.say('comb.screen.correct')}
             </Button>
             <Button look="plain" onClick={() => setAsking(false)}>

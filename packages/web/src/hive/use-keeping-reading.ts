@@ -1,0 +1,46 @@
+import type { Act, Refused } from '@combside/casework/act';
+import { useState } from 'react';
+import { useField } from './field.tsx';
+import type { CombDraftInHand } from './use-comb-draft.ts';
+
+/** How the keeping of a reading stands. */
+export interface KeepingReading {
+  readonly busy: boolean;
+  readonly failed: boolean;
+  readonly refusal: Refused | null;
+  /** Writes what the act makes of the draft, once every tap of it is durable; the draft is closed with it. */
+  keep(hand: CombDraftInHand, act: () => Act): Promise<void>;
+}
+
+/** Lets a screen keep a reading, the first time or corrected. */
+export function useKeepingReading(): KeepingReading {
+  const field = useField();
+  const [refusal, setRefusal] = useState<Refused | null>(null);
+  const [busy, setBusy] = useState(false);
+  const [failed, setFailed] = useState(false);
+  return {
+    busy,
+    failed,
+    refusal,
+    async keep(hand, act) {
+      setBusy(true);
+      setFailed(false);
+      try {
+        await hand.settled();
+        const made = act();
+        if (!made.ok) {
+          setRefusal(made);
+          return;
+        }
+        await field.book.write(made.proposals, { closes: hand.keys });
+        void field.sync.run();
+      } catch (failure) {
+        setFailed(true);
+        // Handed on, so that the fault report has it.
+        void Promise.reject(failure);
+      } finally {
+        setBusy(false);
+      }
+    },
+  };
+}
