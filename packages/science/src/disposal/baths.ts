@@ -1,6 +1,6 @@
 import type { SourcedValue } from '@combside/sources/sourced-value';
 import { acceptNumber, acceptPositive } from '../distributions/domain.ts';
-import { always, type CautionId } from './cautions.ts';
+import { always, type CautionId, cautionsOfMethod } from './cautions.ts';
 import { acceptBeesDead, acceptChosen, acceptDone } from './chosen.ts';
 
 /** A published strength and time for hypochlorite, and what it is for. */
@@ -121,7 +121,7 @@ export function hypochloriteBath(inputs: {
   const reached = (guidance: HypochloriteGuidance) =>
     wanted >= guidance.percent.value && minutes >= (guidance.minutes?.value ?? 0);
   return {
-    cautions: [...always, 'eyes, gloves, boots, air', 'never mix with acid', 'keep clear of ground water'],
+    cautions: cautionsOfMethod.hypochloriteBath,
     partsWater: stock / wanted - 1,
     stockLitres,
     waterLitres: litres - stockLitres,
@@ -165,13 +165,7 @@ export function causticBath(inputs: {
   const litres = acceptPositive('bathLitres', inputs.bathLitres);
   const perLitre = acceptChosen('gramsPerLitre', inputs.gramsPerLitre);
   return {
-    cautions: [
-      ...always,
-      'eyes, gloves, boots, air',
-      'caustic into water',
-      'caustic cleans only',
-      'keep clear of ground water',
-    ],
+    cautions: cautionsOfMethod.causticBath,
     causticGrams: litres * perLitre,
     strengthPercent: perLitre / 10,
     minutes: acceptChosen('minutes', inputs.minutes),

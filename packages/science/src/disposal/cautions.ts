@@ -39,3 +39,27 @@ export type CautionId = keyof typeof cautions;
 
 /** Said with every answer of the room. */
 export const always = ['permit and local law decide', 'bees are dead first'] as const satisfies readonly CautionId[];
+
+/** What is said before each way of treating hives and boxes, here and wherever the way is offered. */
+export const cautionsOfMethod = {
+  scorching: [...always, 'ask about fire bans', 'two people, water at hand'],
+  hotWaxDip: [
+    ...always,
+    'ask about fire bans',
+    'hot wax burns',
+    'wax vapour burns',
+    'wet wood boils over',
+    'lid, never water',
+    'hot wax is not kerosene',
+    'log time and temperature',
+  ],
+  hypochloriteBath: [...always, 'eyes, gloves, boots, air', 'never mix with acid', 'keep clear of ground water'],
+  causticBath: [
+    ...always,
+    'eyes, gloves, boots, air',
+    'caustic into water',
+    'caustic cleans only',
+    'keep clear of ground water',
+  ],
+  irradiation: [...always, 'lift by two', 'dose from the certificate', 'honey must not reach bees'],
+} as const satisfies Record<string, readonly CautionId[]>;

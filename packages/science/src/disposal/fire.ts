@@ -1,5 +1,5 @@
 import { acceptCount, acceptWord, DomainError } from '../distributions/domain.ts';
-import { always, type CautionId } from './cautions.ts';
+import { always, type CautionId, cautionsOfMethod } from './cautions.ts';
 import { acceptBeesDead, acceptChosen, acceptDone } from './chosen.ts';
 
 /** What may feed the fire. Comb wax is fuel enough (NZ-KILL); petrol is not among them and never will be. */
@@ -90,7 +90,7 @@ export function scorching(inputs: {
   acceptDone('acceptedByPack', inputs.acceptedByPack, "scorching must be accepted by the jurisdiction's pack");
   acceptBeesDead(inputs.beesDead);
   return {
-    cautions: [...always, 'ask about fire bans', 'two people, water at hand'],
+    cautions: cautionsOfMethod.scorching,
     minutes: acceptCount('boxes', inputs.boxes, 1) * acceptChosen('minutesPerBox', inputs.minutesPerBox),
   };
 }

@@ -1,6 +1,6 @@
 import type { SourcedValue } from '@combside/sources/sourced-value';
 import { acceptCount, acceptNumber, acceptPositive, acceptWord, DomainError } from '../distributions/domain.ts';
-import { always, type CautionId } from './cautions.ts';
+import { type CautionId, cautionsOfMethod } from './cautions.ts';
 import { acceptBeesDead, acceptDone } from './chosen.ts';
 
 /** Hot wax, by the guidance of Western Australia (2022). */
@@ -100,16 +100,7 @@ export function hotWaxDip(inputs: {
   const dips = Math.ceil(acceptCount('pieces', inputs.pieces, 1) / acceptCount('piecesPerDip', inputs.piecesPerDip, 1));
   const litres = acceptPositive('vatLitres', inputs.vatLitres);
   return {
-    cautions: [
-      ...always,
-      'ask about fire bans',
-      'hot wax burns',
-      'wax vapour burns',
-      'wet wood boils over',
-      'lid, never water',
-      'hot wax is not kerosene',
-      'log time and temperature',
-    ],
+    cautions: cautionsOfMethod.hotWaxDip,
     dips,
     minutesInWax: dips * minutes,
     microcrystallineLitres: litres * hotWax.microcrystallineShare.value,

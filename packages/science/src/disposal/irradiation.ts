@@ -1,6 +1,6 @@
 import type { SourcedValue } from '@combside/sources/sourced-value';
 import { acceptCount, acceptNumber, acceptPositive, isUnknown } from '../distributions/domain.ts';
-import { always, type CautionId } from './cautions.ts';
+import { type CautionId, cautionsOfMethod } from './cautions.ts';
 import { acceptBeesDead, acceptDone } from './chosen.ts';
 
 /** Irradiation figures. Doses differ between guidances and laws: the pack's decides. */
@@ -94,7 +94,7 @@ export function irradiationConsignment(inputs: {
   const layers = Math.max(1, Math.ceil(highest / height) - 1);
   const perPallet = Math.min(layers * perLayer, Math.floor(irradiation.heaviestPallet.value / kilogramsPerUnit));
   return {
-    cautions: [...always, 'lift by two', 'dose from the certificate', 'honey must not reach bees'],
+    cautions: cautionsOfMethod.irradiation,
     units,
     kilogramsPerUnit,
     kilograms,

@@ -1,5 +1,5 @@
 import { bathVolume, causticBath, type GuidanceName, hypochloriteBath } from '@combside/science/disposal/baths';
-import { always, type CautionId } from '@combside/science/disposal/cautions';
+import { type CautionId, cautionsOfMethod } from '@combside/science/disposal/cautions';
 import { scorching } from '@combside/science/disposal/fire';
 import { type dippable, hotWax, hotWaxDip } from '@combside/science/disposal/hot-wax-dip';
 import { irradiation, irradiationConsignment } from '@combside/science/disposal/irradiation';
@@ -11,27 +11,12 @@ export type Way = (typeof ways)[number];
 export type OtherWay = Exclude<Way, 'burn'>;
 
 /** Said before anything is asked, whatever was stated. */
-export const cautionsOf: Readonly<Record<OtherWay, readonly CautionId[]>> = {
-  scorch: [...always, 'ask about fire bans', 'two people, water at hand', 'no petrol on a fire'],
-  'hot wax': [
-    ...always,
-    'ask about fire bans',
-    'hot wax burns',
-    'wax vapour burns',
-    'wet wood boils over',
-    'lid, never water',
-    'hot wax is not kerosene',
-    'log time and temperature',
-  ],
-  hypochlorite: [...always, 'keep clear of ground water', 'eyes, gloves, boots, air', 'never mix with acid'],
-  caustic: [
-    ...always,
-    'keep clear of ground water',
-    'eyes, gloves, boots, air',
-    'caustic into water',
-    'caustic cleans only',
-  ],
-  irradiate: [...always, 'lift by two', 'dose from the certificate', 'honey must not reach bees'],
+const cautionsOf: Readonly<Record<OtherWay, readonly CautionId[]>> = {
+  scorch: [...cautionsOfMethod.scorching, 'no petrol on a fire'],
+  'hot wax': cautionsOfMethod.hotWaxDip,
+  hypochlorite: cautionsOfMethod.hypochloriteBath,
+  caustic: cautionsOfMethod.causticBath,
+  irradiate: cautionsOfMethod.irradiation,
 };
 
 /** The inputs of each way, in the order in which they are asked for. */
