@@ -1,6 +1,6 @@
 import type { Page } from '@playwright/test';
 import { combPhotograph, frameUnderBees } from './comb-picture.ts';
-import { doubleTheText, expect, expectNoAxeViolations, picture, test } from './journey.ts';
+import { doubleTheText, expect, expectNoAxeViolations, installed, picture, test } from './journey.ts';
 
 test.use({ servedFor: 'comb' });
 
@@ -40,9 +40,7 @@ test('a comb photograph is read without a network, corrected, kept, and seen at 
   await page.getByRole('button', { name: 'Sign in' }).click();
   await page.getByRole('link', { name: 'At the hive' }).click();
   await expect(page.getByText('at the office')).toBeVisible({ timeout: 60_000 });
-  await page.evaluate(async () => void (await navigator.serviceWorker.ready));
-  await page.reload();
-  await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
+  await installed(page);
   await page.context().setOffline(true);
   await page.getByRole('link', { name: /^Hazel Bank/ }).click();
   await page.getByRole('button', { name: '6, as registered' }).click();

@@ -71,3 +71,10 @@ export async function picture(page: Page, name: string): Promise<void> {
 export async function doubleTheText(page: Page): Promise<void> {
   await page.addStyleTag({ content: 'html { font-size: 200% !important; }' });
 }
+
+/** Waits until the program is installed on this page, and holds it: from here on it opens without a network. */
+export async function installed(page: Page): Promise<void> {
+  await page.evaluate(async () => void (await navigator.serviceWorker.ready));
+  await page.reload();
+  await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
+}

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { type BrowserContext, chromium, type Page } from '@playwright/test';
 import { browserFlags, findBrowser } from './browser.ts';
 import { scriptsOfFirstLoad } from './first-load.ts';
-import { expect, test } from './journey.ts';
+import { expect, installed, test } from './journey.ts';
 
 test.use({ servedFor: 'kill' });
 
@@ -124,9 +124,7 @@ async function visitBegun(phone: Phone, apiary: RegExp, count: string): Promise<
   await page.getByRole('link', { name: 'At the hive' }).click();
   await expect(page.getByText(/visits? planned/)).toBeVisible({ timeout: 60_000 });
   await expect(page.getByText('at the office')).toBeVisible({ timeout: 60_000 });
-  await page.evaluate(async () => void (await navigator.serviceWorker.ready));
-  await page.reload();
-  await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
+  await installed(page);
   await phone.signal(false);
   await page.getByRole('link', { name: apiary }).click();
   await page.getByRole('button', { name: `${count}, as registered` }).click();
@@ -475,9 +473,7 @@ test('fourteen days later without a network the hive still opens and works', asy
   await signIn(page);
   await page.getByRole('link', { name: 'At the hive' }).click();
   await expect(page.getByText('at the office')).toBeVisible({ timeout: 60_000 });
-  await page.evaluate(async () => void (await navigator.serviceWorker.ready));
-  await page.reload();
-  await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
+  await installed(page);
   await context.setOffline(true);
   await page.close();
 

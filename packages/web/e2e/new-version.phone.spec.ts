@@ -2,7 +2,7 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:f
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';
-import { expect, expectNoAxeViolations, picture, test } from './journey.ts';
+import { expect, expectNoAxeViolations, installed, picture, test } from './journey.ts';
 import { type RunningServer, startServer } from './server.ts';
 
 const built = join(import.meta.dirname, '../dist');
@@ -90,9 +90,7 @@ versionTest(
     await page.getByRole('button', { name: 'Sign in' }).click();
     await page.getByRole('link', { name: 'At the hive' }).click();
     await expect(page.getByText('at the office')).toBeVisible({ timeout: 60_000 });
-    await page.evaluate(async () => void (await navigator.serviceWorker.ready));
-    await page.reload();
-    await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
+    await installed(page);
     await page.getByRole('link', { name: /^Hazel Bank/ }).click();
     await page.getByRole('button', { name: '6, as registered' }).click();
     await page.getByRole('radio', { name: 'with consent', exact: true }).click();

@@ -2,7 +2,7 @@ import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';
-import { doubleTheText, expect, expectNoAxeViolations, picture, test } from './journey.ts';
+import { doubleTheText, expect, expectNoAxeViolations, installed, picture, test } from './journey.ts';
 import { startServer } from './server.ts';
 import { archiveOfOneTile } from './tile-archive.ts';
 
@@ -50,9 +50,7 @@ test('a round planned at the desk stands on the phone’s Today, is made without
   await phone.getByRole('link', { name: 'At the hive' }).click();
   await expect(phone.getByText('1 visit planned')).toBeVisible({ timeout: 60_000 });
   await expect(phone.getByText('at the office')).toBeVisible({ timeout: 60_000 });
-  await phone.evaluate(async () => void (await navigator.serviceWorker.ready));
-  await phone.reload();
-  await expect.poll(() => phone.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
+  await installed(phone);
   await pocket.setOffline(true);
 
   // The desk: what is owed by time, the apiaries beside it.
@@ -276,9 +274,7 @@ test('the map draws what the list says, by pointer and by keyboard, and its land
   }
   await expect.poll(async () => (await drawn('land')).length, { timeout: 30_000 }).toBeGreaterThan(0);
 
-  await page.evaluate(async () => void (await navigator.serviceWorker.ready));
-  await page.reload();
-  await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
+  await installed(page);
   await expect(frame).toHaveAttribute('data-shown', '59', { timeout: 60_000 });
   // Without a network what was fetched stays, and says so; opened anew, land and borders are still there.
   await context.setOffline(true);

@@ -1,4 +1,4 @@
-import { expect, expectNoAxeViolations, picture, test } from './journey.ts';
+import { expect, expectNoAxeViolations, installed, picture, test } from './journey.ts';
 
 const pixel = Buffer.from(
   'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==',
@@ -20,9 +20,7 @@ test('hives nobody registered are kept in under thirty seconds, without a networ
   await page.getByRole('button', { name: 'Sign in' }).click();
   await page.getByRole('link', { name: 'At the hive' }).click();
   await expect(page.getByText('at the office')).toBeVisible({ timeout: 60_000 });
-  await page.evaluate(async () => void (await navigator.serviceWorker.ready));
-  await page.reload();
-  await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
+  await installed(page);
   await context.setOffline(true);
   await page.goto('/hive/find');
   await picture(page, 'find-apiary');

@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from '@playwright/test';
-import { doubleTheText, expect, expectNoAxeViolations, picture, test } from './journey.ts';
+import { doubleTheText, expect, expectNoAxeViolations, installed, picture, test } from './journey.ts';
 
 // The office is stopped on the way, and no other journey may have begun the visits made here.
 test.use({ servedFor: 'visit' });
@@ -38,10 +38,7 @@ test('an inspector examines an apiary without a network, and the office sees it 
   await page.getByRole('link', { name: 'At the hive' }).click();
   await expect(page.getByText(/^\d visits? planned$/)).toBeVisible({ timeout: 60_000 });
   await expect(page.getByText('at the office')).toBeVisible({ timeout: 60_000 });
-  // Installed: the service worker holds the program.
-  await page.evaluate(async () => void (await navigator.serviceWorker.ready));
-  await page.reload();
-  await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
+  await installed(page);
 
   // The office stops and the phone has no signal, from here to the exit.
   await server.stop();
