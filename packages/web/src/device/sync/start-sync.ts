@@ -117,7 +117,7 @@ export function startSync(person: string, store: IndexedStore, database: DeviceD
   };
   const whenOffline = () => change({ network: false });
   const again = setInterval(() => {
-    if (document.visibilityState === 'visible' && (status.waiting ?? 1) > 0 && !status.sending) void run();
+    if (document.visibilityState === 'visible' && status.waiting !== 0 && !status.sending) void run();
   }, retryMilliseconds);
   const look = setInterval(() => {
     if (document.visibilityState === 'visible' && navigator.onLine && !status.sending) void run();
