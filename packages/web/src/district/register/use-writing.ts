@@ -1,6 +1,6 @@
 import type { Act, Refused } from '@combside/casework/act';
 import type { EntriesOfOne } from '@combside/contract/register';
-import type { About } from '@combside/record/entry';
+import type { About, Proposal } from '@combside/record/entry';
 import { RecordError } from '@combside/record/errors';
 import { useState, useSyncExternalStore } from 'react';
 import type { Session } from '../../app/session.ts';
@@ -61,26 +61,41 @@ export function useWriting(session: Session): Writing {
   };
 }
 
-/** Writes proposals on the desk's device, after fetching the entries that they build on. */
+/**
+ * Writes proposals on the desk's device, after fetching the entries that they build on.
+ *
+ * @param sealed told, and may throw to stop, as each entry is sealed
+ */
 export async function writeAtDesk(
   device: Device,
-  proposals: Parameters<Device['book']['write']>[0],
+  proposals: readonly Proposal[],
   builtOn: readonly About[],
+  sealed?: (count: number) => void,
 ): Promise<void> {
-  await Promise.all(builtOn.map((about) => receiveAll(device, about)));
+  const options = sealed ? { sealed } : {};
+  await receiveEach(device, builtOn);
   try {
-    await device.book.write(proposals);
+    await device.book.write(proposals, options);
   } catch (error) {
     if (!(error instanceof RecordError) || error.code !== 'unknown entry') throw error;
     // Entries of a device that this desk has not met yet are held back: one exchange brings the devices.
     await device.sync.run();
-    await Promise.all(builtOn.map((about) => receiveAll(device, about)));
-    await device.book.write(proposals);
+    await receiveEach(device, builtOn);
+    await device.book.write(proposals, options);
+  }
+}
+
+/** So many things are asked for at a time. */
+const together = 8;
+
+async function receiveEach(device: Device, abouts: readonly About[]): Promise<void> {
+  for (let at = 0; at < abouts.length; at += together) {
+    await Promise.all(abouts.slice(at, at + together).map((about) => receiveAll(device, about)));
   }
 }
 
 /** Brings all entries about one thing to this device. */
-export async function receiveAll(device: Device, { type, id }: About): Promise<void> {
+async function receiveAll(device: Device, { type, id }: About): Promise<void> {
   const answer = await fetch(`/api/register/entries/${type}/${id}`);
   if (answer.status === 404) return;
   if (!answer.ok) throw new Error(`entries of ${type} ${id}: ${answer.status}`);

@@ -1,12 +1,10 @@
-import type { About, Proposal } from '@combside/record/entry';
-import { RecordError } from '@combside/record/errors';
+import type { Proposal } from '@combside/record/entry';
 import { useEffect, useRef, useState } from 'react';
 import type { Session } from '../../../app/session.ts';
-import type { Device } from '../../../device/start.ts';
 import { Button } from '../../../ui/button.tsx';
 import { useWords } from '../../../ui/words-context.tsx';
 import { useDeskDevice } from '../../use-desk-device.ts';
-import { receiveAll } from '../use-writing.ts';
+import { writeAtDesk } from '../use-writing.ts';
 
 interface WritingStepProps {
   readonly session: Session;
@@ -51,7 +49,8 @@ export function WritingStep({ session, proposals, onAgain, onCancelled }: Writin
   useEffect(() => {
     if (!device || begun.current) return;
     begun.current = true;
-    writeAll(device, proposals, (count) => {
+    const changed = proposals.filter(({ replaces }) => replaces.length > 0).map(({ about }) => about);
+    writeAtDesk(device, proposals, changed, (count) => {
       if (called.current) throw new Called('the person called it off');
       if (count === proposals.length) setState({ at: 'storing' });
       else if (count % toldEach === 0) setState({ at: 'sealing', done: count });
@@ -119,31 +118,4 @@ export function WritingStep({ session, proposals, onAgain, onCancelled }: Writin
 
 function records(proposals: readonly Proposal[]): number {
   return proposals.filter(({ kind }) => kind !== 'reason').length;
-}
-
-async function writeAll(
-  device: Device,
-  proposals: readonly Proposal[],
-  sealed: (count: number) => void,
-): Promise<void> {
-  const changed = proposals.filter(({ replaces }) => replaces.length > 0).map(({ about }) => about);
-  await fetchChanged(device, changed);
-  try {
-    await device.book.write(proposals, { sealed });
-  } catch (error) {
-    if (!(error instanceof RecordError) || error.code !== 'unknown entry') throw error;
-    // Entries of a device that this desk has not met yet are held back: one exchange brings the devices.
-    await device.sync.run();
-    await fetchChanged(device, changed);
-    await device.book.write(proposals, { sealed });
-  }
-}
-
-/** So many records are asked for at a time. */
-const together = 8;
-
-async function fetchChanged(device: Device, abouts: readonly About[]): Promise<void> {
-  for (let at = 0; at < abouts.length; at += together) {
-    await Promise.all(abouts.slice(at, at + together).map((about) => receiveAll(device, about)));
-  }
 }
