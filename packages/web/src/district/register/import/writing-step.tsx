@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from 'react';
 import type { Session } from '../../../app/session.ts';
 import { Button } from '../../../ui/button.tsx';
 import { useWords } from '../../../ui/words-context.tsx';
-import { useDeskDevice } from '../../use-desk-device.ts';
+import { canWrite, useDeskDevice } from '../../use-desk-device.ts';
 import { writeAtDesk } from '../use-writing.ts';
 
 interface WritingStepProps {
@@ -30,7 +30,8 @@ const toldEach = 200;
  */
 export function WritingStep({ session, proposals, onAgain, onCancelled }: WritingStepProps) {
   const words = useWords();
-  const { state: desk, device } = useDeskDevice(session);
+  const desk = useDeskDevice(session);
+  const { device } = desk;
   const [state, setState] = useState<State>({ at: 'sealing', done: 0 });
   const called = useRef(false);
   const begun = useRef(false);
@@ -68,7 +69,7 @@ export function WritingStep({ session, proposals, onAgain, onCancelled }: Writin
     );
   }, [device, proposals, onCancelled]);
 
-  if (desk !== 'there' && desk !== 'opening') return <p className="caution">{words.say('register.no-store')}</p>;
+  if (!canWrite(desk)) return <p className="caution">{words.say('register.no-store')}</p>;
   if (state.at === 'failed') {
     return (
       <>
