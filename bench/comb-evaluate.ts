@@ -224,6 +224,23 @@ for (const name of ['a-open-white-comb', 'd-new-comb-queen', 'f-frame-in-hand'])
     `  recall ${score.hit} of ${score.wanted}, other cells found ${score.false}, mean offset ${score.offset.toFixed(3)} pitch,`,
     [...score.coarseConfusion].map(([pair, n]) => `${pair} ${n}`).join(', '),
   );
+  // What was labelled by eye beside what was read. Of an open cell the label says only that its contents cannot be told,
+  // unless liquid was seen.
+  const table = new Map<string, number>();
+  let named = 0;
+  let agreed = 0;
+  for (const label of labels.cells) {
+    const cell = result.cells.find(({ x, y, pitch }) => Math.hypot(x - label.x, y - label.y) < 0.3 * pitch);
+    const read = cell?.class ?? 'not found';
+    const pair = `${label.class} > ${read}${read === 'not-decided' && cell?.coarse !== read ? ` (${cell?.coarse})` : ''}`;
+    table.set(pair, (table.get(pair) ?? 0) + 1);
+    if (!cell || read === 'not-decided') continue;
+    named++;
+    const meant = { open: ['open-empty', 'egg-or-larva'], nectar: ['nectar'], occluded: ['hidden'] }[label.class] ?? [];
+    if (meant.includes(read)) agreed++;
+  }
+  console.log('  labelled > read:', [...table].map(([pair, n]) => `${pair} ${n}`).join(', '));
+  console.log(`  class told for ${named} of ${labels.cells.length}; agreed, bare for open: ${agreed}`);
   const fine = new Map<string, number>();
   for (const cell of result.cells) fine.set(cell.class, (fine.get(cell.class) ?? 0) + 1);
   console.log('  classes of all found:', [...fine].map(([name, n]) => `${name} ${n}`).join(', '));

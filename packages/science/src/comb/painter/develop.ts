@@ -91,6 +91,19 @@ export function sharpen(planes: Planes, amount: number): void {
   }
 }
 
+/** Colour drawn towards grey (amount below 1) or away from it. */
+export function saturate(planes: Planes, amount: number): void {
+  for (let k = 0; k < planes.red.length; k++) {
+    const r = planes.red[k] as number;
+    const g = planes.green[k] as number;
+    const b = planes.blue[k] as number;
+    const grey = 0.3 * r + 0.6 * g + 0.1 * b;
+    planes.red[k] = grey + amount * (r - grey);
+    planes.green[k] = grey + amount * (g - grey);
+    planes.blue[k] = grey + amount * (b - grey);
+  }
+}
+
 /** Contrast about middle grey, and clipping. */
 export function tone(planes: Planes, contrast: number): void {
   for (const plane of [planes.red, planes.green, planes.blue]) {

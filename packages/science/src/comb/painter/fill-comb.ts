@@ -1,6 +1,6 @@
 /** Decides what every cell of a painted comb holds: a brood nest in rings, with patches and failures, or something else. */
 import type { Chance } from '../../random/seeded.ts';
-import { smoothNoise } from './noise.ts';
+import { placeNoise, smoothNoise } from './noise.ts';
 import type { Colour, PainterSettings } from './settings.ts';
 
 export type Sickness = 'none' | 'sunken' | 'perforated' | 'dark';
@@ -55,6 +55,12 @@ export function contentFiller(
   const nestHigh = chance.between(0.6, 1.2) * halfHeight;
   const rings = chance.between(0.55, 0.9);
   const youngAt = chance.between(0, 0.9);
+  // Pollen strays from its palette, and no two plugs are quite alike.
+  const stray = (colour: Colour, which: number): Colour => {
+    if (content.pollenSpread === 0) return colour;
+    const f = (k: number): number => Math.exp(0.35 * content.pollenSpread * (2 * placeNoise(k, which, salt) - 1));
+    return [colour[0] * f(0), colour[1] * f(1), colour[2] * f(2)];
+  };
   const patches = Array.from({ length: content.pollenPatches }, () => ({
     u: chance.between(-1, 1) * halfWidth,
     v: chance.between(-1, 1) * halfHeight,
@@ -173,6 +179,7 @@ export function contentFiller(
         cell.colour = chance.uniform() < 0.7 ? patch.colour : cell.colour;
       }
     }
+    cell.colour = stray(cell.colour, cell.salt);
     if (cell.content === 'empty' && content.scale > 0 && chance.uniform() < content.scale) cell.scale = true;
     return cell;
   };

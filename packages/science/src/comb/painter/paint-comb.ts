@@ -2,7 +2,7 @@
 import { seeded } from '../../random/seeded.ts';
 import type { DecidedClass } from '../cell-classes.ts';
 import { type Cover, coverOf } from './cover-comb.ts';
-import { addNoise, blur, type Planes, sharpen, throughJpeg, tone } from './develop.ts';
+import { addNoise, blur, type Planes, saturate, sharpen, throughJpeg, tone } from './develop.ts';
 import { contentFiller, type PaintedCell, type Sickness } from './fill-comb.ts';
 import { smoothNoise } from './noise.ts';
 import type { PainterSettings } from './settings.ts';
@@ -264,6 +264,7 @@ export function paintComb(settings: PainterSettings, seed: number): PaintedComb 
 
   const { camera } = settings;
   blur(planes, (along) => camera.blur + camera.shallow * Math.abs(along - 0.5) * 2);
+  if (camera.saturation !== 1) saturate(planes, camera.saturation);
   tone(planes, camera.contrast);
   if (camera.noise > 0) addNoise(planes, camera.noise, chance);
   if (camera.sharpen > 0) sharpen(planes, camera.sharpen);

@@ -143,6 +143,7 @@ export function shadeCell(
     if (filled) deepest = cell.amount;
     let s = deepest;
     let hitWall = -1;
+    let facing = 0;
     for (let k = 0; k < 3; k++) {
       const [nu, nv] = across[k] as readonly [number, number];
       const start = nu * pu + nv * pv;
@@ -152,6 +153,7 @@ export function shadeCell(
       if (limit < s) {
         s = Math.max(0, limit);
         hitWall = k;
+        facing = way > 0 ? -(nu * light.towardsU + nv * light.towardsV) : nu * light.towardsU + nv * light.towardsV;
       }
     }
     const qu = pu + s * fu;
@@ -164,6 +166,8 @@ export function shadeCell(
     const glow = wax.glow * (0.35 + 0.65 * s);
     let lit = ambient * open * 0.95 + direct * sun * (hitWall >= 0 ? 0.85 : 0.9) + glow * 0.75;
     lit = Math.min(1.25, lit) * (0.9 + 0.1 * cell.shade) * grain;
+    if (hitWall >= 0) lit *= 1 + settings.wallFacing * facing;
+    else lit *= 1 + settings.seeThrough * behind(cell, qu, qv);
     // Corners of the tube are darker.
     const corner = ease(0.36, 0.56, Math.hypot(qu, qv));
     lit *= 1 - 0.18 * corner;
@@ -178,6 +182,10 @@ export function shadeCell(
       r = (r * (1 - pale) + 205 * lit * pale) * tint;
       g = (g * (1 - pale) + 198 * lit * pale) * tint;
       b = (b * (1 - pale) + 165 * lit * pale) * tint;
+      const blur = 0.5 * settings.seeThrough * paleBlur(cell, qu, qv);
+      r += (235 * lit - r) * blur;
+      g += (228 * lit - g) * blur;
+      b += (200 * lit - b) * blur;
     }
     if (cell.content === 'pollen' && hitWall < 0) {
       const granule = 0.8 + 0.4 * smoothNoise(qu * 16 + 3, qv * 16, cell.salt);
@@ -190,9 +198,11 @@ export function shadeCell(
       const clear = cell.hue > 0.2 ? 0.55 : 0.2;
       const meniscus = ease(mouthHex - 0.1, mouthHex, hexagon(qu, qv));
       const l = ambient * (0.8 - 0.25 * s) + direct * (0.25 + 0.35 * sun) + glow * 0.6 + 0.15 * meniscus;
-      r = (wax.inside[0] * clear + 176 * (1 - clear)) * l;
-      g = (wax.inside[1] * clear + 96 * (1 - clear)) * l;
-      b = (wax.inside[2] * clear + 24 * (1 - clear)) * l;
+      // Water-clear nectar shows the floor below, a little warmer.
+      const water = content.nectarClear;
+      r = (wax.inside[0] * clear + 176 * (1 - clear)) * l * (1 - water) + r * water;
+      g = (wax.inside[1] * clear + 96 * (1 - clear)) * l * (1 - water) + 0.95 * g * water;
+      b = (wax.inside[2] * clear + 24 * (1 - clear)) * l * (1 - water) + 0.82 * b * water;
       const gu = qu - light.towardsU * 0.22 + 0.06 * cell.hue;
       const gv = qv - light.towardsV * 0.22;
       const turned = Math.cos(cell.lie) * gu + Math.sin(cell.lie) * gv;
@@ -201,7 +211,7 @@ export function shadeCell(
       const spark =
         content.nectarShine * (1 - ease(0.6, 1.1, Math.hypot(turned / (size * 1.9), crossed / (size * 0.7))));
       const sky = 0.18 * content.nectarShine * (1 - ease(0.2, 0.34, Math.hypot(qu + 0.08, qv + 0.1)));
-      const shine = spark * 230 + sky * 200;
+      const shine = spark * 230 + sky * 200 + 230 * water * crescent(cell, qu, qv, mouthHex);
       r += shine;
       g += shine;
       b += shine * 1.02;
@@ -248,6 +258,12 @@ export function shadeCell(
       g = g * (1 - egg) + 234 * l;
       b = b * (1 - egg) + 224 * l;
     }
+    if (settings.glints > 0 && hitWall < 0 && !filled) {
+      const glint = 220 * smallGlint(cell, settings.glints, qu, qv);
+      r += glint;
+      g += glint;
+      b += glint;
+    }
     if (cell.scale && hitWall >= 0 && dv > 0.05 && s > 0.12) {
       r *= 0.35;
       g *= 0.3;
@@ -271,6 +287,57 @@ export function shadeCell(
 /** A honey cell being capped has a round hole left in the middle. */
 function halfOpen(cell: PaintedCell, du: number, dv: number): boolean {
   return cell.amount < 1 && Math.hypot(du - 0.5 * cell.holeU, dv - 0.5 * cell.holeV) < 0.42 * (1 - cell.amount);
+}
+
+/**
+ * Light through the base of a new comb, about -0.6 to 0.3: the walls of three cells behind meet under its middle, and what
+ * is beyond them is lighter here and darker there.
+ */
+function behind(cell: PaintedCell, qu: number, qv: number): number {
+  let nearest = 1;
+  for (const [du, dv] of arms) {
+    if (du * qu + dv * qv > 0) nearest = Math.min(nearest, Math.abs(du * qv - dv * qu));
+  }
+  const wall = 1 - ease(0.015, 0.09, nearest);
+  const beyond = smoothNoise((cell.u + qu) * 0.9 + 13, (cell.v + qv) * 0.9 + 5, 51);
+  return 0.6 * (beyond - 0.5) - 0.25 * wall;
+}
+
+/** Directions of the walls behind the base, at every other corner of the cell. */
+const arms: readonly (readonly [number, number])[] = [
+  [0, 1],
+  [-0.8660254, -0.5],
+  [0.8660254, -0.5],
+];
+
+/** A pale blur on the base of every other cell seen through, 0 to 1. */
+function paleBlur(cell: PaintedCell, qu: number, qv: number): number {
+  const strength = Math.max(0, 2 * placeNoise(5, 1, cell.salt) - 1);
+  const offU = 0.2 * (placeNoise(5, 2, cell.salt) - 0.5);
+  const offV = 0.2 * (placeNoise(5, 3, cell.salt) - 0.5);
+  return strength * (1 - ease(0.08, 0.34, Math.hypot(qu - offU, qv - offV)));
+}
+
+/** A thin bright arc where clear liquid climbs the wall, 0 to 1; every such cell has one. */
+function crescent(cell: PaintedCell, qu: number, qv: number, mouthHex: number): number {
+  const turned = Math.cos(Math.atan2(qv, qu) - 1.57 - 0.9 * cell.hue);
+  const length = 0.55 + 0.35 * placeNoise(6, 1, cell.salt);
+  const from = mouthHex * (0.55 + 0.3 * placeNoise(6, 2, cell.salt));
+  return ease(length, length + 0.12, turned) * (1 - ease(0.015, 0.04, Math.abs(Math.hypot(qu, qv) - from)));
+}
+
+/** One or two glints on a floor that is only wet or smooth, 0 to 1. */
+function smallGlint(cell: PaintedCell, share: number, qu: number, qv: number): number {
+  let glint = 0;
+  for (let k = 0; k < 2; k++) {
+    if (placeNoise(7 + k, 0, cell.salt) > share * (k === 0 ? 1 : 0.4)) continue;
+    const atU = 0.5 * (placeNoise(7 + k, 1, cell.salt) - 0.5);
+    const atV = 0.5 * (placeNoise(7 + k, 2, cell.salt) - 0.5);
+    const size = 0.02 + 0.025 * placeNoise(7 + k, 3, cell.salt);
+    const strength = 0.35 + 0.65 * placeNoise(7 + k, 4, cell.salt);
+    glint = Math.max(glint, strength * (1 - ease(0.7 * size, 1.4 * size, Math.hypot(qu - atU, qv - atV))));
+  }
+  return glint;
 }
 
 function placeGrain(cell: PaintedCell, du: number, dv: number): number {
