@@ -1,20 +1,27 @@
 import { readingPart } from '@combside/casework/comb/propose-reading';
 import { readComb } from '@combside/science/comb/read-comb';
 import { type Decoded, decodePicture } from './decode-picture.ts';
-import type { Order, ReadPhotograph, Told } from './messages.ts';
-import { toStored, uprightSize } from './turn.ts';
+import type { Order, ReadPhotograph, SetCorners, Told } from './messages.ts';
+import { toStored, toUpright, uprightSize } from './turn.ts';
 
 const tell = (told: Told) => postMessage(told);
 
 /** Reads upright, as a person sees the comb, and gives places as they are stored. */
-function read({ picture, turn }: Decoded): ReadPhotograph {
-  const result = readComb(picture, {}, { progress: (stage, done) => tell({ tell: 'progress', stage, done }) });
-  if (result.verdict === 'refused') return { verdict: 'refused', reasons: result.reasons };
+function read({ picture, turn }: Decoded, corners: SetCorners): ReadPhotograph {
   const upright = uprightSize(turn);
   const across = upright.width / picture.width;
   const down = upright.height / picture.height;
+  const region = corners?.map((corner) => {
+    const { x, y } = toUpright(turn, corner);
+    return [(x + 0.5) / across - 0.5, (y + 0.5) / down - 0.5] as const;
+  });
+  const result = readComb(picture, region ? { region } : {}, {
+    progress: (stage, done) => tell({ tell: 'progress', stage, done }),
+  });
+  if (result.verdict === 'refused') return { verdict: 'refused', reasons: result.reasons };
   const part = readingPart({
     picture: { width: turn.width, height: turn.height },
+    region: corners?.map(({ x, y }) => [x, y] as const) ?? null,
     result: {
       ...result,
       pitchPx: result.pitchPx * Math.sqrt(across * down),
@@ -30,7 +37,7 @@ function read({ picture, turn }: Decoded): ReadPhotograph {
 async function carryOut(order: Order): Promise<void> {
   tell({ tell: 'progress', stage: 'opening', done: 0 });
   if ('decoded' in order) {
-    tell({ tell: 'done', read: read(order.decoded) });
+    tell({ tell: 'done', read: read(order.decoded, order.corners) });
     return;
   }
   if (typeof OffscreenCanvas === 'undefined' || typeof createImageBitmap === 'undefined') {
@@ -40,7 +47,7 @@ async function carryOut(order: Order): Promise<void> {
   const decoded = await decodePicture(order.photograph, (width, height) => new OffscreenCanvas(width, height));
   tell({
     tell: 'done',
-    read: 'problem' in decoded ? { verdict: 'refused', reasons: [decoded.problem] } : read(decoded),
+    read: 'problem' in decoded ? { verdict: 'refused', reasons: [decoded.problem] } : read(decoded, order.corners),
   });
 }
 

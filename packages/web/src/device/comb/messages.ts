@@ -7,8 +7,11 @@ export type ReadPhotograph =
   | { readonly verdict: 'read'; readonly part: ReadingPart }
   | { readonly verdict: 'refused'; readonly reasons: readonly (Refusal | Limit | DecodeProblem)[] };
 
+/** Corners that a person set, in pixels as stored: only what lies between them is read. Null for the whole photograph. */
+export type SetCorners = ReadingPart['reader']['region'];
+
 /** What the page asks of the worker, once: a file, or its pixels where a worker cannot decode files. */
-export type Order = { readonly photograph: Blob } | { readonly decoded: Decoded };
+export type Order = ({ readonly photograph: Blob } | { readonly decoded: Decoded }) & { readonly corners: SetCorners };
 
 /** What the worker tells, in the order in which it happens; the last is `done`, `failed` or `cannot decode`. */
 export type Told =

@@ -1,5 +1,5 @@
 import { decodePicture } from './decode-picture.ts';
-import type { Order, ReadPhotograph, Told } from './messages.ts';
+import type { Order, ReadPhotograph, SetCorners, Told } from './messages.ts';
 
 export interface RunningReading {
   /**
@@ -16,10 +16,12 @@ export interface RunningReading {
  * Reads a photograph of a comb beside the page, in a worker of its own that ends with the reading.
  *
  * @param progress told which step is done how far, 0 to 1 over the whole
+ * @param corners when given, only what lies between them is read
  */
 export function startReading(
   photograph: Blob,
   progress: (stage: Extract<Told, { tell: 'progress' }>['stage'], done: number) => void,
+  corners: SetCorners = null,
 ): RunningReading {
   const worker = new Worker(new URL('./comb-worker.ts', import.meta.url), { type: 'module' });
   const order = (what: Order, moved: Transferable[] = []) => worker.postMessage(what, moved);
@@ -41,7 +43,7 @@ export function startReading(
           // The page does it, which halts the screen for a moment.
           decodePicture(photograph, pageCanvas).then((decoded) => {
             if ('problem' in decoded) resolve({ verdict: 'refused', reasons: [decoded.problem] });
-            else order({ decoded }, [decoded.picture.data.buffer]);
+            else order({ decoded, corners }, [decoded.picture.data.buffer]);
           }, reject);
           break;
       }
@@ -50,7 +52,7 @@ export function startReading(
   });
   const end = () => worker.terminate();
   done.then(end, end);
-  order({ photograph });
+  order({ photograph, corners });
   return {
     done,
     cancel() {
