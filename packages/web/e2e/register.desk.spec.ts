@@ -106,6 +106,12 @@ test('the register is searched, a record changed with its reason, and the change
 test('a sale and a movement are told at the desk, stand at both ends, and take the colonies named along', async ({
   page,
 }) => {
+  // The store of this desk opens late: nobody quick with the keyboard may press a button in vain.
+  await page.addInitScript(() => {
+    const request = navigator.locks.request.bind(navigator.locks) as (...all: unknown[]) => Promise<unknown>;
+    const opened = new Promise<void>((resolve) => addEventListener('store-opens', () => resolve(), { once: true }));
+    navigator.locks.request = ((...all: unknown[]) => opened.then(() => request(...all))) as LockManager['request'];
+  });
   await signIn(page, 'wilda@quillmoor.example');
   await page.goto('/district/register');
   const openApiary = async (name: string) => {
@@ -143,6 +149,8 @@ test('a sale and a movement are told at the desk, stand at both ends, and take t
   await page.setViewportSize(deskSize);
   await page.getByLabel('On which day').fill('2026-05-03');
   await write.press('Enter');
+  await expect(page.getByText('Writing…')).toBeVisible();
+  await page.evaluate(() => dispatchEvent(new Event('store-opens')));
   await expect(movements.getByText('2 nuclei sold to Bramble Field, 3 May 2026')).toBeVisible({ timeout: 30_000 });
   await expect(page.getByRole('button', { name: 'Record a movement or a sale' })).toBeFocused();
 

@@ -2,12 +2,11 @@ import { type AskedReason, askedReasons, askForVisit } from '@combside/casework/
 import type { ApiaryState } from '@combside/record/states';
 import { useState } from 'react';
 import type { Session } from '../app/session.ts';
-import type { Device } from '../device/start.ts';
 import { Button } from '../ui/button.tsx';
 import { Choice } from '../ui/choice.tsx';
 import { sayId } from '../ui/say-sentence.ts';
 import { useWords } from '../ui/words-context.tsx';
-import { useDeskDevice } from './use-desk-device.ts';
+import { canWrite, deskDevice, useDeskDevice } from './use-desk-device.ts';
 
 interface AskForVisitProps {
   readonly session: Session;
@@ -41,15 +40,20 @@ function Asking({
   const desk = useDeskDevice(session);
   const [reason, setReason] = useState<AskedReason | null>(null);
   const [failed, setFailed] = useState<string | null>(null);
-  const write = async (device: Device, why: AskedReason) => {
-    const act = askForVisit({ visit: device.book.newId(), apiary, takenBy: session.person, reason: why });
-    if (!act.ok) return setFailed(sayId(words, act.reason, act.values));
+  const [busy, setBusy] = useState(false);
+  const write = async (why: AskedReason) => {
+    setBusy(true);
     try {
+      const device = desk.device ?? (await deskDevice(session));
+      const act = askForVisit({ visit: device.book.newId(), apiary, takenBy: session.person, reason: why });
+      if (!act.ok) return setFailed(sayId(words, act.reason, act.values));
       await device.book.write(act.proposals);
       onDone();
       await device.sync.run();
     } catch {
       setFailed(words.say('always.went-wrong'));
+    } finally {
+      setBusy(false);
     }
   };
   return (
@@ -64,8 +68,8 @@ function Asking({
       {failed && <p role="alert">{failed}</p>}
       <Button
         look="act"
-        disabled={reason === null || desk.device === null}
-        onClick={() => reason && desk.device && void write(desk.device, reason)}
+        disabled={reason === null || busy || !canWrite(desk)}
+        onClick={() => reason && void write(reason)}
       >
         {words.say('district.apiary.ask.do')}
       </Button>

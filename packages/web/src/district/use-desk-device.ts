@@ -72,6 +72,21 @@ function sent(device: Device): Promise<void> {
   });
 }
 
+/** Whether what is written now reaches the store: at once, or as soon as it has opened. */
+export function canWrite({ state }: DeskDevice): boolean {
+  return state === 'there' || state === 'opening';
+}
+
+/**
+ * The desk's store once it is open: for what is written before the screen has seen it open. The screen that asks holds it
+ * by `useDeskDevice`.
+ *
+ * @throws what kept it from opening
+ */
+export function deskDevice(session: Session): Promise<Device> {
+  return hold(session.person).opened;
+}
+
 /**
  * Opens the desk's store while a screen that writes is in sight: one for all such screens, let go of with the last of
  * them. Screens that only read the office never need it.

@@ -96,16 +96,14 @@ function Kept({ session, colony, kept, nameOf }: KeptProps) {
           </p>
         ))}
         {writing.refusal && <Refusal refusal={writing.refusal} />}
-        {writing.state !== 'opening' && writing.state !== 'ready' && (
-          <p role="status">{words.say(`comb.screen.writing.${writing.state}`)}</p>
-        )}
+        {writing.state !== 'ready' && <p role="status">{words.say(`comb.screen.writing.${writing.state}`)}</p>}
       </div>
       {/* Each correction written begins the next from what then stands. */}
       <CombDesk
         key={kept.corrections.length}
         body={body}
         boxes={colony.colony.current?.body.broodBoxes ?? []}
-        busy={writing.state === 'opening' || writing.state === 'no store' || writing.state === 'writing'}
+        busy={writing.state === 'no store' || writing.state === 'writing'}
         onWrite={(said) =>
           void writing.write(
             replaceReading({

@@ -8,7 +8,7 @@ import { sayId } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { DeskDeviceWord } from '../ask-for-visit.tsx';
 import { deskTimeZone } from '../time-zone.ts';
-import { useDeskDevice } from '../use-desk-device.ts';
+import { canWrite, deskDevice, useDeskDevice } from '../use-desk-device.ts';
 import { useAsked } from '../use-office.ts';
 import { type Taken, writeRound } from './use-round.ts';
 
@@ -50,11 +50,12 @@ export function Round({ session, stops, today, onChange }: RoundProps) {
   };
 
   const write = async () => {
-    if (!desk.device || !name || !known) return;
+    if (!name || !known) return;
     setBusy(true);
     setTold(null);
     try {
-      const written = await writeRound(desk.device, {
+      const device = desk.device ?? (await deskDevice(session));
+      const written = await writeRound(device, {
         stops,
         inspector,
         firstAt: start.toISOString(),
@@ -64,8 +65,8 @@ export function Round({ session, stops, today, onChange }: RoundProps) {
         const done = words.say('planning.round.done', { visits: stops.length, name, day: words.day(day) });
         setTold({ ok: true, text: `${done} ${words.say('district.saved.here')}` });
         onChange([]);
-        await desk.device.sync.run();
-        if (desk.device.sync.status().waiting === 0) {
+        await device.sync.run();
+        if (device.sync.status().waiting === 0) {
           setTold({ ok: true, text: `${done} ${words.say('district.saved.office')}` });
         }
       } else {
@@ -189,7 +190,7 @@ export function Round({ session, stops, today, onChange }: RoundProps) {
           {past && <p className="caution">{words.say('planning.round.past')}</p>}
           <Button
             look="act"
-            disabled={!name || !known || day < today || busy || desk.device === null}
+            disabled={!name || !known || day < today || busy || !canWrite(desk)}
             onClick={() => void write()}
           >
             {busy

@@ -44,7 +44,7 @@ function ChoosePlace({ session, text, onLeave }: KeepNoteProps & { readonly onLe
     () => false,
   );
   const done = kept !== null && kept.text === text;
-  const blocked = done || ['opening', 'no store', 'writing'].includes(writing.state);
+  const blocked = done || ['no store', 'writing'].includes(writing.state);
   const keep = async (about: About, name: string, page: string) => {
     if (await writing.write(addNote(about, text), [])) setKept({ name, page, text });
   };

@@ -38,7 +38,7 @@ export function KeptLimits({ session, values, onUse }: KeptLimitsProps) {
   const mine = limitsIn(values);
   const standing = answer ? standingLimits(answer.laboratories as unknown as LaboratoryState[]) : [];
   const same = mine === null ? undefined : standing.find((one) => sameStatement(one.limits.body, mine));
-  const busy = ['opening', 'no store', 'writing'].includes(writing.state);
+  const busy = ['no store', 'writing'].includes(writing.state);
   const nameOf = (person: string) =>
     answer?.people.find((one) => one.person === person)?.name ?? words.say('always.not-known');
   const keep = async (limits: NonNullable<typeof mine>) => {

@@ -134,7 +134,7 @@ function PairInHand({ pair, found, session, onNext }: PairProps) {
     const { act, builtOn } = await actFor(pair, verdict, takes, reason);
     if (await writing.write(act, builtOn)) setDecided(verdict);
   };
-  const busy = writing.state === 'writing' || writing.state === 'opening';
+  const busy = writing.state === 'writing';
   return (
     <article
       className="stack"

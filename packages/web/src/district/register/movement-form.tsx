@@ -46,7 +46,7 @@ export function MovementForm({ writing, own, colony, written, nameOf, onDone }: 
   const change = (part: Partial<MovementDraft>) => setDraft((before) => ({ ...before, ...part }));
   const name = own.find(({ apiary }) => apiary === draft.here)?.name ?? nameOf(draft.here);
   const mayNameColonies = colony === null && written === null && draft.way === 'away' && draft.what === 'colonies';
-  const isBusy = asking || writing.state === 'writing' || writing.state === 'opening';
+  const isBusy = asking || writing.state === 'writing';
   const whereLabel = draft.way === 'away' ? 'register.movement.where-to' : 'register.movement.where-from';
 
   const write = async (event: FormEvent) => {

@@ -97,7 +97,7 @@ export function Contested({
               ))}
             </dl>
             <Button
-              disabled={writing.state === 'writing' || writing.state === 'opening'}
+              disabled={writing.state === 'writing'}
               onClick={() => void writing.write(settleContested(state, written.entry), [state.about])}
             >
               {words.say('register.contested.choose')}
@@ -151,13 +151,13 @@ export function Proposed({
             </p>
             <div className="buttons">
               <Button
-                disabled={writing.state === 'writing' || writing.state === 'opening'}
+                disabled={writing.state === 'writing'}
                 onClick={() => void writing.write(withReason(accept(), reason, writing.newId), [state.about])}
               >
                 {words.say('register.proposed.accept', said)}
               </Button>
               <Button
-                disabled={writing.state === 'writing' || writing.state === 'opening'}
+                disabled={writing.state === 'writing'}
                 onClick={() => {
                   const why = words.say('register.proposed.rejected', said);
                   void writing.write(withReason(rejectChange(state, one), why, writing.newId), [state.about]);
@@ -279,7 +279,7 @@ export function ChangeForm({ fields, body, state, change, writing }: ChangeFormP
         <input id={`${id}why`} className="text-input" name="why" maxLength={1000} />
       </Labelled>
       <div className="buttons">
-        <Button look="act" type="submit" disabled={writing.state === 'writing' || writing.state === 'opening'}>
+        <Button look="act" type="submit" disabled={writing.state === 'writing'}>
           {words.say('register.change.do')}
         </Button>
         <Button onClick={() => setOpen(false)}>{words.say('register.change.leave')}</Button>
@@ -342,7 +342,7 @@ export function MergedInto({
       </Labelled>
       <div>
         <Button
-          disabled={writing.state === 'writing' || writing.state === 'opening'}
+          disabled={writing.state === 'writing'}
           onClick={() => void writing.write(takeApart(state, reason), [state.about])}
         >
           {words.say('register.take-apart')}

@@ -1,17 +1,21 @@
 import type { Act, Refused } from '@combside/casework/act';
 import type { EntriesOfOne } from '@combside/contract/register';
+import type { WriteOptions } from '@combside/record/book';
 import type { About, Proposal } from '@combside/record/entry';
 import { RecordError } from '@combside/record/errors';
+import { newIdentifier } from '@combside/record/identifier';
 import { useState, useSyncExternalStore } from 'react';
 import type { Session } from '../../app/session.ts';
+import { webChance, webClock } from '../../device/keys/web-ports.ts';
 import type { Device } from '../../device/start.ts';
-import { useDeskDevice } from '../use-desk-device.ts';
+import { canWrite, deskDevice, useDeskDevice } from '../use-desk-device.ts';
 
 export interface Writing {
-  readonly state: 'opening' | 'ready' | 'no store' | 'writing' | 'written' | 'at office' | 'failed';
+  readonly state: 'ready' | 'no store' | 'writing' | 'written' | 'at office' | 'failed';
   readonly refusal: Refused | null;
   /**
-   * Writes what an act proposes, in the desk's own chain.
+   * Writes what an act proposes, in the desk's own chain, waiting for its store where that is still opening: nobody who is
+   * quick with the keyboard shall press a button in vain.
    *
    * @param builtOn what the act changes: the desk fetches its entries first, so that the change can name what it replaces
    * @returns whether it is written on this device
@@ -31,24 +35,21 @@ export function useWriting(session: Session): Writing {
     desk.device?.sync.subscribe ?? nobody,
     () => desk.device?.sync.status().waiting === 0,
   );
-  const gone = desk.state !== 'there' && desk.state !== 'opening';
+  const gone = !canWrite(desk);
   return {
-    state: gone ? 'no store' : !desk.device ? 'opening' : state === 'written' && sent ? 'at office' : state,
+    state: gone ? 'no store' : state === 'written' && sent ? 'at office' : state,
     refusal,
-    newId: () => {
-      if (!desk.device) throw new Error('the desk is still opening');
-      return desk.device.book.newId();
-    },
+    newId: () => newIdentifier(webClock, webChance),
     async write(act, builtOn) {
       setRefusal(null);
       if (!act.ok) {
         setRefusal(act);
         return false;
       }
-      if (!desk.device) return false;
+      if (gone) return false;
       setState('writing');
       try {
-        await writeAtDesk(desk.device, act.proposals, builtOn);
+        await writeAtDesk(desk.device ?? (await deskDevice(session)), act.proposals, builtOn);
         setState('written');
         return true;
       } catch (failure) {
@@ -64,24 +65,23 @@ export function useWriting(session: Session): Writing {
 /**
  * Writes proposals on the desk's device, after fetching the entries that they build on.
  *
- * @param sealed told, and may throw to stop, as each entry is sealed
+ * @param watch told as entries are sealed and stored; what it throws stops the write with nothing stored
  */
 export async function writeAtDesk(
   device: Device,
   proposals: readonly Proposal[],
   builtOn: readonly About[],
-  sealed?: (count: number) => void,
+  watch: Pick<WriteOptions, 'sealed' | 'stored'> = {},
 ): Promise<void> {
-  const options = sealed ? { sealed } : {};
   await receiveEach(device, builtOn);
   try {
-    await device.book.write(proposals, options);
+    await device.book.write(proposals, watch);
   } catch (error) {
     if (!(error instanceof RecordError) || error.code !== 'unknown entry') throw error;
     // Entries of a device that this desk has not met yet are held back: one exchange brings the devices.
     await device.sync.run();
     await receiveEach(device, builtOn);
-    await device.book.write(proposals, options);
+    await device.book.write(proposals, watch);
   }
 }
 
