@@ -1,5 +1,5 @@
 import type { Locator, Page } from '@playwright/test';
-import { combPhotograph, frameUnderBees } from './comb-picture.ts';
+import { combPhotograph, framedBy, frameUnderBees } from './comb-picture.ts';
 import { doubleTheText, expect, expectNoAxeViolations, installed, picture, test } from './journey.ts';
 
 test.use({ servedFor: 'comb' });
@@ -225,22 +225,32 @@ test('a comb photograph is read without a network, corrected, kept, and seen at 
 
   // The same side photographed once more, so that the office can set the two side by side; then the colony is closed.
   await phone.goto(more);
-  const again = await combPhotograph(840, 1080, 42);
+  const again = await combPhotograph(840, 1080, 42, true);
   await phone.setInputFiles('input[type=file]', { name: 'again.jpg', mimeType: 'image/jpeg', buffer: again.file });
   await expect(phone.getByRole('heading', { name: /^3 photographs/ })).toBeVisible();
   await phone.getByRole('link', { name: 'Read the comb' }).last().click();
   await expect(comb(phone)).toBeVisible({ timeout: 60_000 });
 
-  // Two words on cells, then only a part is read: the word within goes along, the other is told to be gone.
+  // Two words on cells, then only a part is read, from where the frame was found and further in on the left: the word
+  // within goes along, the other is told to be gone.
+  const whole = again.width + 2 * framedBy;
   for (const [x, y] of [
     [0.5, 0.5],
     [0.03, 0.5],
   ] as const) {
-    await tapAt(phone, { x: x * again.width, y: y * again.height }, again.width);
+    await tapAt(phone, { x: framedBy + x * again.width, y: framedBy + y * again.height }, whole);
     await phone.getByRole('radio', { name: /^Nectar/ }).click();
     await phone.getByRole('button', { name: 'Back to the whole comb' }).click();
   }
   await phone.getByRole('button', { name: 'Set the comb’s corners' }).click();
+  await expect(phone.getByText('The rings stand where the frame was found.')).toBeVisible();
+  await picture(phone, 'comb-corners-found');
+  // The gap within the wood begins at 94 of 1036 pixels across and of 1276 down.
+  await expect(ring(phone, 'Top left corner')).toHaveAttribute('aria-valuetext', /^9% from the left edge, 7% /);
+  for (const name of ['Top left corner', 'Bottom left corner']) {
+    await ring(phone, name).focus();
+    await phone.keyboard.press('Shift+ArrowRight');
+  }
   await phone.getByRole('button', { name: 'Read this part' }).click();
   await expect(phone.getByRole('alert')).toContainText('You spoke of 2 cells in this reading');
   await picture(phone, 'comb-corners-ask');

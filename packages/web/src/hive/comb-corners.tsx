@@ -1,5 +1,6 @@
-import { type ReactNode, useCallback, useState } from 'react';
+import { type ReactNode, useCallback, useEffect, useState } from 'react';
 import type { SetCorners } from '../device/comb/messages.ts';
+import { startFindingCorners } from '../device/comb/start-reading.ts';
 import { toStored, toUpright } from '../device/comb/turn.ts';
 import { Button } from '../ui/button.tsx';
 import { CornerSetting } from '../ui/comb/corner-setting.tsx';
@@ -27,6 +28,19 @@ export function CombCorners({ title, where, hand, bytes, spokenOf, onRead, onBac
   const words = useWords();
   const fetchBytes = useCallback(async () => bytes, [bytes]);
   const photograph = useShownPhotograph(fetchBytes, hand.part?.reader.picture ?? null);
+  const [proposed, setProposed] = useState<SetCorners>(null);
+  const untouched = hand.said.corners === null;
+  useEffect(() => {
+    if (!untouched) return;
+    const finding = startFindingCorners(bytes);
+    finding.done
+      .then((answer) => setProposed(answer?.found ?? null))
+      .catch((failure: unknown) => {
+        // Without a proposal the rings stand where they began. Handed on, so that the fault report has it.
+        void Promise.reject(failure);
+      });
+    return () => finding.cancel();
+  }, [bytes, untouched]);
   /** What was asked for, while a person is asked whether what they said may go over to another reading. */
   const [asking, setAsking] = useState<{ readonly corners: SetCorners } | null>(null);
   const screen = (children: ReactNode, keys: ReactNode) => (
@@ -51,8 +65,11 @@ export function CombCorners({ title, where, hand, bytes, spokenOf, onRead, onBac
     return screen(<p className="caution">{words.say('comb.screen.photograph-not-opened')}</p>, null);
   }
   const { turn } = photograph;
-  const standing = cornersOf((hand.said.corners ?? []).map((corner) => toUpright(turn, corner)));
-  const corners = standing ?? insetCorners(photograph);
+  const shown = (all: SetCorners) => cornersOf((all ?? []).map((corner) => toUpright(turn, corner)));
+  const standing = shown(hand.said.corners);
+  const found = shown(proposed);
+  const offered = found && cornersTrouble(found, photograph) === null ? found : null;
+  const corners = standing ?? offered ?? insetCorners(photograph);
   const asStored = (all: Corners): SetCorners => all.map((corner) => toStored(turn, corner));
   const read = (next: SetCorners) => {
     if (spokenOf > 0) setAsking({ corners: next });
@@ -72,6 +89,7 @@ export function CombCorners({ title, where, hand, bytes, spokenOf, onRead, onBac
     <>
       <CornerSetting
         picture={photograph}
+        found={!standing && offered !== null}
         corners={corners}
         onCorners={(next) => hand.say({ corners: asStored(next) })}
       />

@@ -121,6 +121,8 @@ export const comb = {
   'comb.screen.corners.set': 'Ecken der Wabe setzen',
   'comb.screen.corners.when':
     'Füllt die Wabe nur einen Teil des Bildes, ihre Ecken setzen: Dann wird nur dieser Teil ausgewertet.',
+  'comb.screen.corners.found':
+    'Die Ringe stehen, wo der Rahmen gefunden wurde. Sitzt einer falsch: ziehen oder dorthin tippen, wo er hingehört.',
   'comb.screen.corners.how':
     'Jeden Ring auf eine Ecke der Wabe ziehen oder dorthin tippen. Ausgewertet wird nur, was zwischen den Ringen liegt.',
   'comb.screen.corners.how-keys': 'Pfeiltasten verschieben diese Ecke, mit der Umschalttaste in größeren Schritten.',

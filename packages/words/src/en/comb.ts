@@ -119,6 +119,8 @@ export const comb = {
   'comb.screen.corners.set': 'Set the comb’s corners',
   'comb.screen.corners.when':
     'If the comb fills only part of the picture, set its corners: then only that part is read.',
+  'comb.screen.corners.found':
+    'The rings stand where the frame was found. Drag one that is not right, or tap where it belongs.',
   'comb.screen.corners.how':
     'Drag each ring to a corner of the comb, or tap there. Only what lies between the rings is read.',
   'comb.screen.corners.how-keys': 'Arrow keys move this corner, with Shift in larger steps.',

@@ -8,6 +8,8 @@ interface CornerSettingProps {
   readonly picture: PictureShown;
   /** Pixels of the upright picture, counted from 0 at their middle. */
   readonly corners: Corners;
+  /** True while they stand where the frame round the comb was found, and nobody has moved one. */
+  readonly found: boolean;
   /** Told when a corner came to rest. */
   readonly onCorners: (corners: Corners) => void;
 }
@@ -38,7 +40,7 @@ const loupePlaces = [0.5, 0.3, 0.7].flatMap((x) => [0.5, 0.3, 0.7].map((y) => ({
  * The corners of the comb, set by a person: rings dragged by finger or mouse, moved by keys or by buttons, or brought to a
  * place that is tapped. A loupe shows what lies under the finger.
  */
-export function CornerSetting({ picture, corners: standing, onCorners }: CornerSettingProps) {
+export function CornerSetting({ picture, corners: standing, found, onCorners }: CornerSettingProps) {
   const words = useWords();
   const id = useId();
   const frame = useRef<HTMLDivElement>(null);
@@ -122,7 +124,7 @@ export function CornerSetting({ picture, corners: standing, onCorners }: CornerS
         if (!event.currentTarget.contains(event.relatedTarget)) setLooking(false);
       }}
     >
-      <p id={`${id}-how`}>{words.say('comb.screen.corners.how')}</p>
+      <p role="status">{words.say(found ? 'comb.screen.corners.found' : 'comb.screen.corners.how')}</p>
       {/* biome-ignore lint/a11y/noStaticElementInteractions: what a tap does here, each ring does by keys */}
       <div
         ref={frame}
