@@ -91,7 +91,7 @@ export function Movements(props: MovementsProps) {
                         <Button onClick={() => setOpen(state.about.id)}>{words.say('register.movement.change')}</Button>
                       </div>
                     )}
-                    <TakeBack state={state} happened={moved.happened} writing={writing} />
+                    <TakeBack key={String(moved.happened)} state={state} happened={moved.happened} writing={writing} />
                   </div>
                 </details>
               )}
