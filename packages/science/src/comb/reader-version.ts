@@ -3,4 +3,4 @@
  * be read otherwise than before: other weights, thresholds, lattice or method of a figure. Readings of different versions
  * are not compared as if they were one measurement.
  */
-export const readerVersion = 2;
+export const readerVersion = 3;

@@ -77,6 +77,37 @@ describe('paintComb', () => {
     for (const name of names('tuning')) expect(held.has(name)).toBe(false);
   });
 
+  it('widens the tuning family only, and by nothing that moves or renames a cell', () => {
+    const widenings = (family: 'tuning' | 'held-out') =>
+      Array.from({ length: 60 }, (_, seed) => drawSettings(family, seed)).map(
+        ({ seeThrough, wallFacing, glints, content, camera }) =>
+          seeThrough +
+          wallFacing +
+          glints +
+          content.nectarClear +
+          content.pollenSpread +
+          Math.abs(camera.saturation - 1),
+      );
+    expect(widenings('held-out')).toEqual(new Array(60).fill(0));
+    const tuning = widenings('tuning');
+    expect(tuning.filter((one) => one > 0).length).toBeGreaterThan(30);
+    expect(tuning.filter((one) => one === 0).length).toBeGreaterThan(10);
+
+    const plain = drawSettings('held-out', 6, { ...small, pitch: 30, content: { kind: 'stores' } });
+    const wide = {
+      ...plain,
+      seeThrough: 0.8,
+      wallFacing: 0.5,
+      glints: 0.4,
+      content: { ...plain.content, nectarClear: 0.7, pollenSpread: 1 },
+      camera: { ...plain.camera, saturation: 1.4 },
+    };
+    const one = paintComb(plain, 6);
+    const other = paintComb(wide, 6);
+    expect(other.cells).toEqual(one.cells);
+    expect(other.data).not.toEqual(one.data);
+  });
+
   it('covers more cells with more bees', () => {
     const hidden = (beeCover: number): number => {
       const settings = drawSettings('tuning', 8, {
