@@ -125,7 +125,7 @@ const contentsPitch = 15;
 const eggsPitch = 22;
 const mostBlur = 0.19;
 /** Share of belief a class needs to be told, and its group (sealed, open, hidden). */
-const usual: Demand = { class: 0.55, group: 0.55 };
+const usual: Demand = { class: 0.52, group: 0.55 };
 /**
  * The same where a picture looks unlike the painted combs the classifier has learnt from, which shows in how often it
  * cannot decide: one in six on painted combs, nearly half on the real pictures, where what it does decide is often wrong.
