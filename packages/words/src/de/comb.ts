@@ -134,8 +134,6 @@ export const comb = {
   'comb.screen.evidence.what':
     'Nur eine Auswertung, die ein Mensch angesehen und bestätigt hat, zählt beim Abwägen mit: als Brutbild und als Menge der gesehenen Brut.',
   'comb.screen.agree': 'Angesehen, ich stimme zu',
-  'comb.screen.none-kept':
-    'Zu diesem Foto wurde keine Auswertung aufgenommen. Ausgewertet werden kann es am Stand, auf dem Telefon, das es aufgenommen hat.',
   'comb.screen.photograph-not-held': 'Das Foto ist noch nicht im Amt oder kam nicht an. Die Zahlen stehen hier.',
   'comb.screen.kept-by': 'Aufgenommen von {name}.',
   'comb.screen.corrected-by': 'Berichtigt von {name}, {when}: {reason}',

@@ -130,8 +130,6 @@ export const comb = {
   'comb.screen.evidence.what':
     'Only a reading that a person looked at and agreed to counts in the reasoning, as brood pattern and amount of brood seen.',
   'comb.screen.agree': 'I looked and agree',
-  'comb.screen.none-kept':
-    'No reading of this photograph was kept. It can be read at the hive, on the phone that took it.',
   'comb.screen.photograph-not-held': 'The photograph is not at the office yet, or did not come. The figures are here.',
   'comb.screen.kept-by': 'Kept by {name}.',
   'comb.screen.corrected-by': 'Corrected by {name}, {when}: {reason}',

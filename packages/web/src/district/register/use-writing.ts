@@ -1,5 +1,6 @@
 import type { Act, Refused } from '@combside/casework/act';
 import type { EntriesOfOne } from '@combside/contract/register';
+import type { WriteOptions } from '@combside/record/book';
 import type { About, Proposal } from '@combside/record/entry';
 import { RecordError } from '@combside/record/errors';
 import { newIdentifier } from '@combside/record/identifier';
@@ -17,9 +18,10 @@ export interface Writing {
    * quick with the keyboard shall press a button in vain.
    *
    * @param builtOn what the act changes: the desk fetches its entries first, so that the change can name what it replaces
+   * @param closes keys of the drafts that go with it
    * @returns whether it is written on this device
    */
-  write(act: Act, builtOn: readonly About[]): Promise<boolean>;
+  write(act: Act, builtOn: readonly About[], closes?: readonly string[]): Promise<boolean>;
   readonly newId: () => string;
 }
 
@@ -39,7 +41,7 @@ export function useWriting(session: Session): Writing {
     state: gone ? 'no store' : state === 'written' && sent ? 'at office' : state,
     refusal,
     newId: () => newIdentifier(webClock, webChance),
-    async write(act, builtOn) {
+    async write(act, builtOn, closes = []) {
       setRefusal(null);
       if (!act.ok) {
         setRefusal(act);
@@ -48,7 +50,7 @@ export function useWriting(session: Session): Writing {
       if (gone) return false;
       setState('writing');
       try {
-        await writeAtDesk(desk.device ?? (await deskDevice(session)), act.proposals, builtOn);
+        await writeAtDesk(desk.device ?? (await deskDevice(session)), act.proposals, builtOn, { closes });
         setState('written');
         return true;
       } catch (failure) {
@@ -64,15 +66,14 @@ export function useWriting(session: Session): Writing {
 /**
  * Writes proposals on the desk's device, after fetching the entries that they build on.
  *
- * @param sealed told, and may throw to stop, as each entry is sealed
+ * @param options the drafts that go with them; who is told, and may throw to stop, as each entry is sealed
  */
 export async function writeAtDesk(
   device: Device,
   proposals: readonly Proposal[],
   builtOn: readonly About[],
-  sealed?: (count: number) => void,
+  options: WriteOptions = {},
 ): Promise<void> {
-  const options = sealed ? { sealed } : {};
   await receiveEach(device, builtOn);
   try {
     await device.book.write(proposals, options);

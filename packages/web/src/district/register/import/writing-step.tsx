@@ -51,11 +51,12 @@ export function WritingStep({ session, proposals, onAgain, onCancelled }: Writin
     if (!device || begun.current) return;
     begun.current = true;
     const changed = proposals.filter(({ replaces }) => replaces.length > 0).map(({ about }) => about);
-    writeAtDesk(device, proposals, changed, (count) => {
+    const sealed = (count: number) => {
       if (called.current) throw new Called('the person called it off');
       if (count === proposals.length) setState({ at: 'storing' });
       else if (count % toldEach === 0) setState({ at: 'sealing', done: count });
-    }).then(
+    };
+    writeAtDesk(device, proposals, changed, { sealed }).then(
       () => setState({ at: 'written' }),
       (failure: unknown) => {
         if (failure instanceof Called) {
