@@ -298,8 +298,8 @@ export const register = {
   'register.import.do': '{count, plural, one {# Eintrag} other {# Einträge}} ins Register schreiben',
   'register.import.back': 'Zurück zu den Spalten',
   'register.import.sealing': 'Wird unterschrieben: {done} von {of}',
-  'register.import.storing':
-    'Alle werden auf einen Schlag gespeichert. Ab hier ist es nicht mehr aufzuhalten: Gespeichert werden alle oder keiner.',
+  'register.import.storing': 'Wird gespeichert: {done} von {of} – alle oder keiner',
+  'register.import.settling': 'Der letzte Schritt, der alle auf einmal sichert. Er ist nicht mehr aufzuhalten.',
   'register.import.cancelled': 'Abgebrochen. Nichts wurde geschrieben.',
   'register.import.done': '{count, plural, one {# Eintrag} other {# Einträge}} auf diesem Gerät geschrieben.',
   'register.import.waiting':

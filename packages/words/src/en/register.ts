@@ -293,8 +293,8 @@ export const register = {
   'register.import.do': 'Write {count, plural, one {# record} other {# records}} into the register',
   'register.import.back': 'Back to the columns',
   'register.import.sealing': 'Signing {done} of {of}',
-  'register.import.storing':
-    'Storing all of them in one stroke. From here on it cannot be stopped: all of them are stored, or none.',
+  'register.import.storing': 'Storing {done} of {of}: all of them, or none',
+  'register.import.settling': 'The last stroke, which makes all of them safe at once. It cannot be stopped any more.',
   'register.import.cancelled': 'Cancelled. Nothing was written.',
   'register.import.done': '{count, plural, one {# record} other {# records}} written on this device.',
   'register.import.waiting':

@@ -36,6 +36,8 @@ export interface PaintedComb {
   /** RGB, three bytes per pixel. */
   readonly data: Uint8ClampedArray;
   readonly cells: readonly TrueCell[];
+  /** Corners of the frame's opening where wood begins, clockwise from the top left, pixels; null unless a whole frame is painted. */
+  readonly opening: readonly (readonly [number, number])[] | null;
 }
 
 const rowHeight = Math.sqrt(3) / 2;
@@ -311,7 +313,21 @@ export function paintComb(settings: PainterSettings, seed: number): PaintedComb 
       });
     }
   }
-  return { width, height, data, cells: truth };
+  return { width, height, data, cells: truth, opening: settings.frame === 'whole frame' ? cornersSeen() : null };
+
+  function cornersSeen(): (readonly [number, number])[] {
+    const places = [
+      [left, top],
+      [right, top],
+      [right, bottom],
+      [left, bottom],
+    ] as const;
+    const corners = places.map(([u, v]) => view.toPicture(u, v));
+    // The comb may be turned any way: the first corner is the one nearest to the top left of the picture.
+    const sums = corners.map(([x, y]) => x + y);
+    const first = sums.indexOf(Math.min(...sums));
+    return [...corners.slice(first), ...corners.slice(0, first)];
+  }
 }
 
 function classOf(cell: PaintedCell): DecidedClass {

@@ -66,7 +66,8 @@ export function useWriting(session: Session): Writing {
 /**
  * Writes proposals on the desk's device, after fetching the entries that they build on.
  *
- * @param options the drafts that go with them; who is told, and may throw to stop, as each entry is sealed
+ * @param options the drafts that go with them; who is told as entries are sealed and stored: what it throws stops the write
+ *   with nothing stored
  */
 export async function writeAtDesk(
   device: Device,
