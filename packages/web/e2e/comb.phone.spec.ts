@@ -177,7 +177,7 @@ test('a comb photograph is read without a network, corrected, kept, and seen at 
   await saved(page);
   // Back, as the system means it, leads from the lens to the picture, with everything that was said.
   await page.goBack();
-  await expect(comb(page)).toBeVisible();
+  await expect(comb(page)).toBeFocused();
   await expect(page.getByText('1 cell corrected by hand')).toBeVisible();
 
   // The page dies; what was said is there again.

@@ -72,7 +72,7 @@ export function CombCorners({ title, where, hand, bytes, spokenOf, onRead, onBac
   const corners = standing ?? offered ?? insetCorners(photograph);
   const asStored = (all: Corners): SetCorners => all.map((corner) => toStored(turn, corner));
   const read = (next: SetCorners) => {
-    if (spokenOf > 0) setAsking({ corners: next });
+    if (spokenOf > 0 || hand.said.accepted) setAsking({ corners: next });
     else onRead(next);
   };
   if (asking) {

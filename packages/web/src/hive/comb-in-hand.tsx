@@ -100,14 +100,19 @@ function WithPicture({ photograph, ...given }: Given & { readonly photograph: Sh
   const said = useMemo(() => corrected.cells.flatMap((cell, n) => (cell.lookedAt ? [n] : [])), [corrected]);
   const underLens = view === 'cell' && inHand !== null;
   const lens = useRef<HTMLElement>(null);
+  /** Where the page stood before the lens covered it. */
+  const stood = useRef(0);
   useEffect(() => {
-    if (!underLens) return;
-    window.scrollTo(0, 0);
-    lens.current?.focus({ preventScroll: true });
+    window.scrollTo(0, underLens ? 0 : stood.current);
+    if (underLens) lens.current?.focus({ preventScroll: true });
   }, [underLens]);
+  const openLens = () => {
+    stood.current = window.scrollY;
+    inner.open('cell');
+  };
   const look = (cell: number) => {
     setInHand(cell);
-    inner.open('cell');
+    openLens();
   };
   const undo = hand.canUndo && (
     <div className="undo-bar">
@@ -187,6 +192,7 @@ function WithPicture({ photograph, ...given }: Given & { readonly photograph: Sh
       <div className="stack close">
         <CombPicture
           comb={comb}
+          focused={inHand !== null}
           overlay={overlay}
           inHand={inHand}
           said={said}
@@ -194,7 +200,7 @@ function WithPicture({ photograph, ...given }: Given & { readonly photograph: Sh
           label={words.say('comb.screen.picture', { count: corrected.cells.length })}
           describedBy={`${id}-cell`}
           onPick={(picked, by) => (by === 'finger' ? look(picked) : setInHand(picked))}
-          onOpen={() => inner.open('cell')}
+          onOpen={openLens}
           onClass={hand.sayOfCell}
           onUndo={hand.undo}
         />

@@ -135,7 +135,7 @@ export const comb = {
   'comb.screen.corners.count': 'Ecken sind gesetzt: Ausgewertet wird nur, was dazwischen liegt.',
   'comb.screen.corners.were-set': 'Ausgewertet wurde nur der Ausschnitt zwischen den gesetzten Ecken.',
   'comb.screen.corners.ask':
-    '{count, plural, one {Zu einer Zelle dieser Auswertung haben Sie etwas gesagt. Ihre Angabe geht mit, wenn die Zelle an ihrer Stelle wiedergefunden wird; sonst, etwa außerhalb der Ecken, entfällt sie.} other {Zu # Zellen dieser Auswertung haben Sie etwas gesagt. Ihre Angaben gehen mit, wo die Zelle an ihrer Stelle wiedergefunden wird; sonst, etwa außerhalb der Ecken, entfallen sie.}} Die neue Auswertung ansehen und ihr neu zustimmen.',
+    '{count, plural, =0 {Der bisherigen Auswertung haben Sie zugestimmt.} one {Zu einer Zelle dieser Auswertung haben Sie etwas gesagt. Ihre Angabe geht mit, wenn die Zelle an ihrer Stelle wiedergefunden wird; sonst, etwa außerhalb der Ecken, entfällt sie.} other {Zu # Zellen dieser Auswertung haben Sie etwas gesagt. Ihre Angaben gehen mit, wo die Zelle an ihrer Stelle wiedergefunden wird; sonst, etwa außerhalb der Ecken, entfallen sie.}} Die neue Auswertung ansehen und ihr neu zustimmen.',
   'comb.screen.corners.go-on': 'Neu auswerten',
   'comb.screen.corners.leave': 'Auswertung lassen, wie sie ist',
   'comb.screen.corners.carried':

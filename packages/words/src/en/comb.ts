@@ -133,7 +133,7 @@ export const comb = {
   'comb.screen.corners.count': 'You set corners: only the part between them is read.',
   'comb.screen.corners.were-set': 'Only the part between the corners that were set was read.',
   'comb.screen.corners.ask':
-    '{count, plural, one {You spoke of one cell in this reading. What you said goes along if that cell is found again at its place; if it is not, as outside the corners, your word on it is gone.} other {You spoke of # cells in this reading. What you said goes along for each cell that is found again at its place; for the others, such as those outside the corners, it is gone.}} Look at the new reading and agree to it afresh.',
+    '{count, plural, =0 {You agreed to the reading as it stands.} one {You spoke of one cell in this reading. What you said goes along if that cell is found again at its place; if it is not, as outside the corners, your word on it is gone.} other {You spoke of # cells in this reading. What you said goes along for each cell that is found again at its place; for the others, such as those outside the corners, it is gone.}} Look at the new reading and agree to it afresh.',
   'comb.screen.corners.go-on': 'Read afresh',
   'comb.screen.corners.leave': 'Leave the reading as it is',
   'comb.screen.corners.carried':
