@@ -159,7 +159,7 @@ export const comb = {
     'Geschlossenheit der verdeckelten Brut: {share} ({missed} Lücken bei {sealed} verdeckelten Zellen)',
   'comb.screen.solidness.how': 'So wird die Geschlossenheit gezählt',
   'comb.screen.solidness.method':
-    'Zu einer geschlossenen Fläche gehört jede verdeckelte Brutzelle und jede Zelle, um die herum im Abstand von zwei Schritten mehr verdeckelte Brut als anderes liegt, und das nicht nur auf einer Seite. In der Fläche sind offene Zellen ohne Vorräte Lücken; Pollen, Nektar, verdeckelter Honig, verdeckte und nicht entschiedene Zellen zählen nicht. Geschlossenheit ist verdeckelt geteilt durch verdeckelt und Lücken. Ein Verfahren dieses Programms: Ein veröffentlichtes wurde nicht gefunden.',
+    'Zu einer geschlossenen Fläche gehört jede verdeckelte Brutzelle und jede Zelle, um die herum auf allen Seiten verdeckelte Brut liegt: An jeder Stelle im Abstand von zwei Schritten liegen mindestens zwei verdeckelte Zellen nahe. In der Fläche sind offene Zellen ohne Vorräte Lücken; Pollen, Nektar, verdeckelter Honig, verdeckte und nicht entschiedene Zellen zählen nicht. Geschlossenheit ist verdeckelt geteilt durch verdeckelt und Lücken. Lücken am Rand zählen nicht mit; ein kleines Nest mit vielen Lücken wirkt daher geschlossener, als es ist. Ein Verfahren dieses Programms: Ein veröffentlichtes wurde nicht gefunden.',
   'comb.screen.agreement.limits':
     'Wer nur falsche Zellen antippt, macht diese Zahl klein: Sie sagt nichts über die Treffsicherheit.',
   'comb.screen.set-aside':
