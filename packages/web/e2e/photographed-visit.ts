@@ -52,7 +52,7 @@ export async function photographedVisit(
     hash: createHash('sha256').update(file).digest('hex'),
     mediaType: 'image/jpeg',
     bytes: file.length,
-    takenAt: `2026-05-04T08:3${n}:00.000Z`,
+    takenAt: new Date(Date.UTC(2026, 4, 4, 8, 30, n)).toISOString(),
     caption: '',
   }));
   const proposal = (kind: string, version: number, type: string, id: string, body: object): Proposal => ({

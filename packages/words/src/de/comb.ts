@@ -8,7 +8,7 @@ export const comb = {
   'comb.reason.damaged':
     'Die Datei ist beschädigt oder unvollständig. Noch einmal von der Kamera kopieren oder neu fotografieren.',
   'comb.reason.file-too-large':
-    'Das Bild hat mehr Bildpunkte, als hier ausgewertet werden können. Auf höchstens 100 Megapixel verkleinern.',
+    'Das Bild hat mehr Bildpunkte, als hier ausgewertet werden können. Auf höchstens 50 Megapixel verkleinern.',
   'comb.reason.picture-too-small':
     'Das Bild ist zu klein. Das Foto so verwenden, wie es die Kamera aufgenommen hat, keine Vorschau.',
   'comb.reason.no-comb':

@@ -8,7 +8,7 @@ export const comb = {
   'comb.reason.damaged':
     'The file is damaged or incomplete. Copy it from the camera again, or take the photograph again.',
   'comb.reason.file-too-large':
-    'The picture has more pixels than can be read here. Shrink it to 100 megapixels or fewer.',
+    'The picture has more pixels than can be read here. Shrink it to 50 megapixels or fewer.',
   'comb.reason.picture-too-small':
     'The picture is too small. Use the photograph as the camera took it, not a thumbnail.',
   'comb.reason.no-comb':
