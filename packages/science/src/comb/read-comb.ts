@@ -128,7 +128,7 @@ const mostBlur = 0.19;
 const usual: Demand = { class: 0.52, group: 0.55 };
 /**
  * The same where a picture looks unlike the painted combs the classifier has learnt from, which shows in how often it
- * cannot decide: one in six on painted combs, nearly half on the real pictures, where what it does decide is often wrong.
+ * cannot decide: one in five on painted combs, nearly all under bees on one real picture, where what it decided was often wrong.
  */
 const strict: Demand = { class: 0.9, group: 0.75 };
 const mostUndecided = 0.37;
