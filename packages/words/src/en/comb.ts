@@ -156,7 +156,7 @@ export const comb = {
   'comb.screen.solidness': 'Solidness of sealed brood: {share} ({missed} missed beside {sealed} sealed)',
   'comb.screen.solidness.how': 'How solidness is counted',
   'comb.screen.solidness.method':
-    'A sealed patch is every sealed brood cell, and every cell round which sealed brood lies on all sides: each place within two steps has at least two sealed cells close by. Within patches, open cells without stores are missed; pollen, nectar, sealed honey, hidden and undecided cells are left out. Solidness is sealed over sealed and missed. Gaps at the rim are not counted, so a small nest with many gaps reads more solid than it is. A method of this program: no published one was found.',
+    'A sealed patch is where sealed brood lies on all sides: each place within two steps has at least two sealed cells close by, and no broader band of open cells is near. Within patches, open cells without stores are missed; pollen, nectar, sealed honey, hidden and undecided cells are left out. Solidness is sealed over sealed and missed. A band of young brood only two cells wide is taken for gaps. A method of this program: no published one was found.',
   'comb.screen.agreement.limits': 'Whoever touches only wrong cells makes this small: it is no accuracy.',
   'comb.screen.set-aside':
     '{count, plural, one {# correction} other {# corrections}} of a newer version of the program cannot be read here.',
