@@ -53,7 +53,7 @@ export const comb = {
     'Brut: {cells, plural, one {# Zelle} other {# Zellen}}, etwa {area} cm² (zwischen {low} und {high})',
   'comb.solidness':
     'Geschlossenheit der verdeckelten Brut: {share} ({missed} Lücken bei {sealed} verdeckelten Zellen; Pollen, Nektar und verdeckte Zellen zählen nicht)',
-  'comb.solidness.too-few': 'Geschlossenheit: zu wenige verdeckelte Zellen',
+  'comb.solidness.too-few': 'Geschlossenheit: zu wenige Zellen in verdeckelten Flächen',
   'comb.stages':
     'Stifte {egg}, Maden {larva}, verdeckelt {sealed}; bei gleichmäßiger Eilage wären es etwa {steady} Stifte und Maden auf so viele verdeckelte Zellen',
   'comb.unread': 'Nicht auswertbar: {share}',
@@ -190,7 +190,7 @@ export const comb = {
   'comb.screen.compare.brood': 'Brut, cm²',
   'comb.screen.compare.solidness': 'Geschlossenheit der verdeckelten Brut',
   'comb.screen.compare.unread': 'Nicht auswertbar',
-  'comb.screen.compare.too-few': 'zu wenige verdeckelte Zellen',
+  'comb.screen.compare.too-few': 'zu wenige Zellen in verdeckelten Flächen',
   'comb.screen.compare.not-said': 'keine Aussage',
   'comb.screen.compare.more': 'mehr: {difference} (zwischen {low} und {high})',
   'comb.screen.compare.less': 'weniger: {difference} (zwischen {low} und {high})',

@@ -53,7 +53,7 @@ export const comb = {
     'Brood: {cells, plural, one {# cell} other {# cells}}, about {area} cm² (between {low} and {high})',
   'comb.solidness':
     'Solidness of sealed brood: {share} ({missed} missed beside {sealed} sealed; pollen, nectar and hidden cells are not counted)',
-  'comb.solidness.too-few': 'Solidness: too few sealed cells to say',
+  'comb.solidness.too-few': 'Solidness: too few cells lie within sealed patches to say',
   'comb.stages':
     'Eggs {egg}, larvae {larva}, sealed {sealed}; steady laying shows about {steady} eggs and larvae for that many sealed',
   'comb.unread': 'Could not be read: {share}',
@@ -186,7 +186,7 @@ export const comb = {
   'comb.screen.compare.brood': 'Brood, cm²',
   'comb.screen.compare.solidness': 'Solidness of sealed brood',
   'comb.screen.compare.unread': 'Could not be read',
-  'comb.screen.compare.too-few': 'too few sealed cells',
+  'comb.screen.compare.too-few': 'too few cells in sealed patches',
   'comb.screen.compare.not-said': 'not told',
   'comb.screen.compare.more': 'more: {difference} (between {low} and {high})',
   'comb.screen.compare.less': 'less: {difference} (between {low} and {high})',
