@@ -18,6 +18,7 @@ import { paintComb } from '../packages/science/src/comb/painter/paint-comb.ts';
 import { drawSettings } from '../packages/science/src/comb/painter/settings.ts';
 import { browserFlags, findBrowser } from '../packages/web/e2e/browser.ts';
 import { bundled } from '../packages/web/e2e/bundled.ts';
+import type { Order } from '../packages/web/src/device/comb/messages.ts';
 
 const runs = Number(process.argv[2] ?? 3);
 const slowed = 4;
@@ -68,7 +69,8 @@ function readOnPage(page: Page): Promise<Read> {
         else resolve({ opened, whole: performance.now() - start, cells: told.read.part.cells.count });
       };
       addEventListener('told', listen);
-      dispatchEvent(new MessageEvent('message', { data: { photograph: file } }));
+      const order: Order = { job: 'read', photograph: file, corners: null };
+      dispatchEvent(new MessageEvent('message', { data: order }));
     });
   });
 }
@@ -90,7 +92,8 @@ function readInWorker(page: Page): Promise<Read> {
           if (told.read.verdict !== 'read') reject(new Error(told.read.reasons.join()));
           else resolve({ opened, whole: performance.now() - start, cells: told.read.part.cells.count });
         };
-        worker.postMessage({ photograph: file });
+        const order: Order = { job: 'read', photograph: file, corners: null };
+        worker.postMessage(order);
       });
     } finally {
       worker.terminate();

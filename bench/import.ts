@@ -2,7 +2,7 @@
  * A whole register read in on this machine: `npx tsx bench/import.ts [rows]`. Build the web app first.
  *
  * First the pure steps in Node. Then the same file in Chromium, as a person at the desk does it: read, columns, preview,
- * signing, storing in one stroke, and the way to the office; an embedded PostgreSQL keeps it. One run each.
+ * signing, storing together, and the way to the office; an embedded PostgreSQL keeps it. One run each.
  */
 import { chmodSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -121,7 +121,7 @@ async function inTheBrowser(): Promise<void> {
       .getByText(/Signing/)
       .first()
       .waitFor();
-    await page.getByText(/^Storing all of them in one stroke/).waitFor();
+    await page.getByText(/^Storing /).waitFor();
     lap('  signed');
     await page.getByText(/records written on this device/).waitFor();
     lap('  stored', await heap(page));

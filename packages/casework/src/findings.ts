@@ -33,6 +33,8 @@ export const findings = [
   'casework.examined.rule-suspicion',
   'casework.examined.notifiable-find',
   'casework.examined.close-the-hive',
+  'casework.examined.photograph-spotty',
+  'casework.examined.photograph-compact',
   'casework.examined.written-by-newer',
   'casework.caution.respirator',
   'casework.register.owner-not-known',

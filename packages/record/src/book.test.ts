@@ -23,6 +23,15 @@ test('a write of many tells how far it is, and can be called off with nothing st
   expect(await phone.store.head(device)).toEqual(before);
   expect(await phone.book.summaries('apiary')).toEqual([]);
 
+  const given = phone.book.write(proposals, {
+    stored: () => {
+      throw new Error('given up');
+    },
+  });
+  await expect(given).rejects.toThrow('given up');
+  expect(await phone.store.head(device)).toEqual(before);
+  expect(await phone.book.summaries('apiary')).toEqual([]);
+
   const told: number[] = [];
   await phone.book.write(proposals, { sealed: (count) => told.push(count) });
   expect(told).toEqual(Array.from({ length: 20 }, (_, at) => at + 1));

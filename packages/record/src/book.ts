@@ -39,6 +39,8 @@ export interface WriteOptions {
    * write before anything is stored.
    */
   readonly sealed?: (count: number) => void;
+  /** Told now and then how many entries are written so far, all of which stand only together. What it throws ends the write with nothing stored. */
+  readonly stored?: (count: number) => void;
 }
 
 /** An entry as it comes from elsewhere. */
@@ -298,14 +300,15 @@ export async function openBook(ports: BookPorts, options: BookOptions): Promise<
         const end = { device: identity.device, by: identity.person, head, clock: await inside.clock() };
         const sealed = await seal({ hasher, signer, clock, chance }, end, checked, writeOptions.sealed);
         const effect = await effectOf(inside, { added: sealed.kept }, kinds);
-        await inside.commit({
+        const change = {
           expected: { device: identity.device, head },
           entries: effect.added,
           states: effect.states,
           outbox: sealed.kept.map(({ hash }) => hash),
           removeDrafts: writeOptions.closes ?? [],
           ...clockChange(sealed.clock),
-        });
+        };
+        await inside.commit(change, writeOptions.stored);
         return { entries: sealed.kept.map(({ entry }) => entry), touched: effect.touched };
       });
       notify(touched);

@@ -305,6 +305,7 @@ function movementSummary(base: SummaryBase, state: MovementState): MovementSumma
     quantity: body?.quantity ?? null,
     how: body?.how ?? null,
     latest: body?.latest ?? null,
+    happened: body?.happened ?? true,
   };
 }
 

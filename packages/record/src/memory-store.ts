@@ -93,9 +93,10 @@ class MemoryStore implements DeviceStore, OfficeStore {
     return run;
   }
 
-  async commit(change: DeviceChange & OfficeChange): Promise<void> {
+  async commit(change: DeviceChange & OfficeChange, stored?: (count: number) => void): Promise<void> {
     await this.#pause?.();
     this.#check(change);
+    if (change.entries?.length) stored?.(change.entries.length);
     for (const aside of change.setAside ?? []) {
       this.#remove(aside.kept);
       this.#setAside.push(aside);

@@ -146,6 +146,11 @@ export interface OfficeKey {
 
 /** The store of one person on one device. */
 export interface DeviceStore extends EntryStore<DeviceChange> {
+  /**
+   * @param stored told now and then how many entries of the change are written so far, for a change of thousands; what it
+   *   throws gives the whole change up, and nothing of it is stored
+   */
+  commit(change: DeviceChange, stored?: (count: number) => void): Promise<void>;
   identity(): Promise<Identity | null>;
   office(): Promise<OfficeKey | null>;
   /** Own entries without receipt, in chain order, at most `limit`. */

@@ -76,6 +76,8 @@ export interface MovementSummary extends SummaryBase {
   readonly how: string | null;
   /** The last day on which it can have happened. */
   readonly latest: string | null;
+  /** False where the entry was taken back: then it is no contact. */
+  readonly happened: boolean;
 }
 
 export interface LaboratorySummary extends SummaryBase {

@@ -7,13 +7,24 @@ import sharp from 'sharp';
 /** A painted comb whose every cell is known, as a file of a camera held on its side: stored lying, shown upright. */
 export interface CombPhotograph {
   readonly file: Buffer;
+  /** In pixels of the comb alone. */
   readonly painted: PaintedComb;
+  /** Of the comb alone. */
   readonly width: number;
   readonly height: number;
 }
 
+/** A frame round the comb, from the inside: the gap in shadow, pale wood, and a meadow beyond; widths in pixels. */
+const frame = [
+  { wide: 4, background: '#2a2018' },
+  { wide: 34, background: '#e0cda4' },
+  { wide: 60, background: '#5d6a45' },
+];
+/** Pixels from the edge of a framed photograph to the comb. */
+export const framedBy = 98;
+
 /** Sealed brood, some of it left open or sick, hardly a bee; cells large enough for their cappings to be measured. */
-export async function combPhotograph(width = 1080, height = 1440, seed = 41): Promise<CombPhotograph> {
+export async function combPhotograph(width = 1080, height = 1440, seed = 41, framed = false): Promise<CombPhotograph> {
   const painted = paintComb(
     drawSettings('held-out', seed, {
       width,
@@ -33,7 +44,12 @@ export async function combPhotograph(width = 1080, height = 1440, seed = 41): Pr
     seed,
   );
   // Turned back by a quarter and marked with orientation 6, as a phone held upright stores its pictures.
-  const file = await sharp(Buffer.from(painted.data.buffer), { raw: { width, height, channels: 3 } })
+  let picture = sharp(Buffer.from(painted.data.buffer), { raw: { width, height, channels: 3 } });
+  for (const { wide, background } of framed ? frame : []) {
+    const part = await picture.png({ compressionLevel: 0 }).toBuffer();
+    picture = sharp(part).extend({ top: wide, bottom: wide, left: wide, right: wide, background });
+  }
+  const file = await sharp(await picture.png({ compressionLevel: 0 }).toBuffer())
     .rotate(-90)
     .withMetadata({ orientation: 6 })
     .jpeg({ quality: 88 })

@@ -1,5 +1,5 @@
-import type { Page } from '@playwright/test';
-import { combPhotograph, frameUnderBees } from './comb-picture.ts';
+import type { Locator, Page } from '@playwright/test';
+import { combPhotograph, framedBy, frameUnderBees } from './comb-picture.ts';
 import { doubleTheText, expect, expectNoAxeViolations, installed, picture, test } from './journey.ts';
 
 test.use({ servedFor: 'comb' });
@@ -14,6 +14,27 @@ async function tapAt(page: Page, at: { x: number; y: number }, width: number): P
   const scale = box.width / width;
   await comb(page).tap({ position: { x: at.x * scale, y: at.y * scale } });
 }
+
+/** A finger on the glass, as the browser's own touch input sends it. */
+async function finger(page: Page) {
+  const session = await page.context().newCDPSession(page);
+  const send = (type: 'touchStart' | 'touchMove' | 'touchEnd', ...touchPoints: { x: number; y: number }[]) =>
+    session.send('Input.dispatchTouchEvent', { type, touchPoints });
+  return {
+    down: (at: { x: number; y: number }) => send('touchStart', at),
+    to: (at: { x: number; y: number }) => send('touchMove', at),
+    up: () => send('touchEnd'),
+  };
+}
+
+async function middleOf(part: Locator): Promise<{ x: number; y: number }> {
+  await part.scrollIntoViewIfNeeded();
+  const box = await part.boundingBox();
+  if (!box) throw new Error('not in sight');
+  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+}
+
+const ring = (page: Page, name: string) => page.getByRole('slider', { name, exact: true });
 
 async function keepAsFrameOneSideA(page: Page): Promise<void> {
   await page
@@ -70,7 +91,44 @@ test('a comb photograph is read without a network, corrected, kept, and seen at 
   await expect(page.getByText('Stopped. Nothing was read')).toBeVisible();
   await expect(page.getByText('A measurement, not a diagnosis.')).toBeVisible();
   await picture(page, 'comb-stopped');
-  await page.getByRole('button', { name: 'Read the comb' }).click();
+
+  // Its corners, set by finger under a loupe, by keys and by steps; what cannot be read between is refused in words.
+  await page.getByRole('button', { name: 'Set the comb’s corners' }).click();
+  const topLeft = ring(page, 'Top left corner');
+  await expect(topLeft).toHaveAttribute('aria-valuetext', '10% from the left edge, 10% from the top edge');
+  const hand = await finger(page);
+  const from = await middleOf(topLeft);
+  await hand.down(from);
+  await hand.to({ x: from.x + 10, y: from.y + 20 });
+  await hand.to({ x: from.x + 40, y: from.y + 60 });
+  await expect(page.locator('.comb-loupe')).toBeVisible();
+  await picture(page, 'comb-corners-loupe');
+  await hand.up();
+  await expect(page.locator('.comb-loupe')).toHaveCount(0);
+  const moved = await middleOf(topLeft);
+  expect(Math.hypot(moved.x - from.x - 40, moved.y - from.y - 60)).toBeLessThan(2);
+  const bottomRight = ring(page, 'Bottom right corner');
+  await bottomRight.focus();
+  await page.keyboard.press('Shift+ArrowUp');
+  await page.keyboard.press('ArrowRight');
+  await expect(bottomRight).toHaveAttribute('aria-valuetext', '91% from the left edge, 80% from the top edge');
+  await page.getByRole('button', { name: 'Bottom right corner: a step down' }).click();
+  await expect(page.getByText('Bottom right corner: 91% from the left edge, 81% from the top edge')).toBeVisible();
+  const readPart = page.getByRole('button', { name: 'Read this part' });
+  await saved(page);
+  await picture(page, 'comb-corners');
+  await expectNoAxeViolations(page);
+  await bottomRight.focus();
+  for (let n = 0; n < 8; n++) await page.keyboard.press('Shift+ArrowUp');
+  await expect(page.getByRole('alert')).toContainText('Move the rings until the lines go once around the comb');
+  await expect(readPart).toBeDisabled();
+  for (let n = 0; n < 8; n++) await page.keyboard.press('Shift+ArrowDown');
+  await expect(readPart).toBeEnabled();
+  const stands = await topLeft.getAttribute('aria-valuetext');
+  await saved(page);
+  await page.reload();
+  await expect(topLeft).toHaveAttribute('aria-valuetext', stands ?? '');
+  await page.getByRole('button', { name: 'Read the whole picture' }).click();
   await expect(comb(page)).toBeVisible({ timeout: 60_000 });
   await saved(page);
 
@@ -87,6 +145,15 @@ test('a comb photograph is read without a network, corrected, kept, and seen at 
   await page.getByText('How solidness is counted').click();
   await picture(page, 'comb-read');
   await expectNoAxeViolations(page);
+
+  // Held, the picture is bare until the finger goes; no cell comes under the lens.
+  const drawn = page.locator('.comb-picture .comb-overlay .line');
+  await expect(drawn.first()).toBeAttached();
+  await hand.down(await middleOf(comb(page)));
+  await expect(drawn).toHaveCount(0);
+  await hand.up();
+  await expect(drawn.first()).toBeAttached();
+  await expect(page.getByRole('region', { name: 'One cell, magnified' })).toHaveCount(0);
 
   // One cell, known to be sealed, under the lens: what the machine read, what the person says, and back again.
   const one = painted.cells.find(
@@ -108,6 +175,10 @@ test('a comb photograph is read without a network, corrected, kept, and seen at 
   await expect(cell).toContainText('Read by the machine');
   await lens.getByRole('radio', { name: /^Pollen/ }).click();
   await saved(page);
+  // Back, as the system means it, leads from the lens to the picture, with everything that was said.
+  await page.goBack();
+  await expect(comb(page)).toBeFocused();
+  await expect(page.getByText('1 cell corrected by hand')).toBeVisible();
 
   // The page dies; what was said is there again.
   const crashed = page.waitForEvent('crash');
@@ -154,11 +225,44 @@ test('a comb photograph is read without a network, corrected, kept, and seen at 
 
   // The same side photographed once more, so that the office can set the two side by side; then the colony is closed.
   await phone.goto(more);
-  const again = await combPhotograph(840, 1080, 42);
+  const again = await combPhotograph(840, 1080, 42, true);
   await phone.setInputFiles('input[type=file]', { name: 'again.jpg', mimeType: 'image/jpeg', buffer: again.file });
   await expect(phone.getByRole('heading', { name: /^3 photographs/ })).toBeVisible();
   await phone.getByRole('link', { name: 'Read the comb' }).last().click();
   await expect(comb(phone)).toBeVisible({ timeout: 60_000 });
+
+  // Two words on cells, then only a part is read, from where the frame was found and further in on the left: the word
+  // within goes along, the other is told to be gone.
+  const whole = again.width + 2 * framedBy;
+  for (const [x, y] of [
+    [0.5, 0.5],
+    [0.03, 0.5],
+  ] as const) {
+    await tapAt(phone, { x: framedBy + x * again.width, y: framedBy + y * again.height }, whole);
+    await phone.getByRole('radio', { name: /^Nectar/ }).click();
+    await phone.getByRole('button', { name: 'Back to the whole comb' }).click();
+  }
+  await phone.getByRole('button', { name: 'Set the comb’s corners' }).click();
+  await expect(phone.getByText('The rings stand where the frame was found.')).toBeVisible();
+  await picture(phone, 'comb-corners-found');
+  // The gap within the wood begins at 94 of 1036 pixels across and of 1276 down.
+  await expect(ring(phone, 'Top left corner')).toHaveAttribute('aria-valuetext', /^9% from the left edge, 7% /);
+  for (const name of ['Top left corner', 'Bottom left corner']) {
+    await ring(phone, name).focus();
+    await phone.keyboard.press('Shift+ArrowRight');
+  }
+  await phone.getByRole('button', { name: 'Read this part' }).click();
+  await expect(phone.getByRole('alert')).toContainText('You spoke of 2 cells in this reading');
+  await picture(phone, 'comb-corners-ask');
+  await phone.getByRole('button', { name: 'Leave the reading as it is' }).click();
+  await phone.getByRole('button', { name: 'Read this part' }).click();
+  await phone.getByRole('button', { name: 'Read afresh' }).click();
+  await expect(phone.getByText('Of your words on 2 cells, 1 went along to this reading.')).toBeVisible({
+    timeout: 60_000,
+  });
+  await expect(phone.getByText('Only the part between the corners that were set was read.')).toBeVisible();
+  await expect(phone.locator('.comb-picture .line.corners')).toBeAttached();
+  await picture(phone, 'comb-part');
   await keepAsFrameOneSideA(phone);
   await phone.getByRole('link', { name: 'Back to colony 1' }).click();
   await phone.getByRole('button', { name: 'Back to colony 1' }).click();
@@ -171,6 +275,9 @@ test('a comb photograph is read without a network, corrected, kept, and seen at 
   await tapAt(phone, one, width);
   await phone.getByRole('radio', { name: /^Not decided/ }).click();
   await phone.getByRole('button', { name: 'Back to the whole comb' }).click();
+  await phone.getByRole('button', { name: 'Why it is corrected' }).click();
+  await phone.goBack();
+  await expect(comb(phone)).toBeVisible();
   await phone.getByRole('button', { name: 'Why it is corrected' }).click();
   const write = phone.getByRole('button', { name: 'Write the correction' });
   await expect(write).toBeDisabled();
@@ -223,6 +330,7 @@ test('a comb photograph is read without a network, corrected, kept, and seen at 
 
   await office.getByLabel('Set beside it').selectOption({ index: 1 });
   await expect(office.locator('.comb-side')).toHaveCount(2);
+  await expect(office.locator('.comb-side .line.corners')).toHaveCount(1);
   const table = office.getByRole('table', { name: 'The same comb side at other visits' });
   await expect(table.getByRole('row', { name: /^Solidness of sealed brood/ })).toContainText('%');
   await expect(office.getByText('so the areas are not compared')).toBeVisible();

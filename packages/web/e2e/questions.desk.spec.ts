@@ -199,7 +199,7 @@ test('the office asks its first seven questions by keyboard, and each link bring
   await picture(page, 'laboratory-number');
   await expectNoAxeViolations(page);
 
-  await ask(page, 'What do I need to burn and bury?');
+  await ask(page, 'What do I need to destroy or disinfect?');
   const cautions = page.getByRole('region', { name: 'Before anything else' });
   await expect(cautions.getByRole('listitem').first()).toContainText('permit and local law decide');
   await expect(page.getByRole('radio', { name: /petrol/i })).toHaveCount(0);

@@ -204,6 +204,19 @@ test('a sale and a movement are told at the desk, stand at both ends, and take t
   await expect(movements.getByText(/^1 colony given to a place outside/)).toBeVisible();
   await picture(page, 'movement-colony');
   await expectNoAxeViolations(page);
+
+  // Entered in error: taken back with its reason, it stays in the register and leaves the case note.
+  await openApiary('Bramble Field');
+  await page.getByText('What happened to this entry').first().click();
+  await page.getByText('Take this entry back: it did not happen').click();
+  await page.getByLabel('Why (stays with the change)').fill('it was another Bramble Field');
+  await page.getByRole('button', { name: 'Take it back' }).click();
+  await expect(movements.getByText('Taken back: entered in error, it did not happen.')).toBeVisible({
+    timeout: 30_000,
+  });
+  await expect(movements.getByText('Whether it happened: it happened → it did not happen')).toBeVisible();
+  await picture(page, 'movement-taken-back');
+  await expectNoAxeViolations(page);
 });
 
 test('a hostile file says what, where and what to do, and nothing of it goes in by halves', async ({ page }) => {

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { loadCatalogue, type Room } from './rooms.ts';
 import { withSoftHyphens } from './soft-hyphens.ts';
 
-const rooms: readonly Room[] = ['always', 'front', 'hive', 'signs', 'reasoning', 'roadside'];
+const rooms: readonly Room[] = ['always', 'front', 'hive', 'signs', 'reasoning', 'roadside', 'casework', 'comb'];
 
 test('every German word of more than fourteen letters that is read at the hive knows where it may part', async () => {
   const long = new Set<string>();

@@ -10,7 +10,9 @@ import {
   type WholeAssessment,
 } from '@combside/science/diagnosis/assess';
 import { tooLittleBrood } from '@combside/science/diagnosis/could-have-missed';
+import type { Evidence } from '@combside/science/diagnosis/evidence';
 import { ropeThreshold } from '@combside/science/diagnosis/findings';
+import { shownBeyondError } from '@combside/science/diagnosis/measured-pattern';
 import { type DiseaseId, diseases } from '@combside/science/signs/catalogue';
 import { type Finding, finding } from '../act.ts';
 import { speaksOfTrouble } from '../examine/sign-order.ts';
@@ -88,7 +90,7 @@ export function assessExamination(input: AssessInput): Assessed {
     reasoning,
     setAside,
     combReadings,
-    findings: findingsOf(examination, { result, suspicion, stillSuspect, until, setAside, reasoning, pack }),
+    findings: findingsOf(examination, { result, suspicion, stillSuspect, until, setAside, reasoning, evidence, pack }),
   };
 }
 
@@ -156,6 +158,7 @@ function findingsOf(
   examination: ExaminationBody,
   known: Pick<Assessed, 'result' | 'suspicion' | 'stillSuspect' | 'setAside' | 'reasoning'> & {
     readonly until: string | null;
+    readonly evidence: Evidence;
     readonly pack: Pack;
   },
 ): Finding[] {
@@ -176,6 +179,8 @@ function findingsOf(
   if (!known.suspicion && known.reasoning.advice.some((one) => one.id === 'question-stays-open')) {
     found.push(finding('casework.examined.other-cause-keeps-question-open', 'warns'));
   }
+  const contradiction = photographAgainstEye(known.evidence);
+  if (contradiction) found.push(contradiction);
   const reported = examination.finds.filter(
     (one) => one.outcome === 'seen' && known.pack.notifiableFinds.some((rule) => rule.find === one.find),
   );
@@ -187,4 +192,25 @@ function findingsOf(
     found.push(finding('casework.examined.written-by-newer', 'tells', { count: known.setAside.length }));
   }
   return found;
+}
+
+/**
+ * What was said of the brood pattern at the combs, against what the accepted photographs show beyond their error. Neither
+ * rules the other out: the photographs show a few sides, the eye may have passed over some. It changes no word of the
+ * result and nothing in the reasoning (`docs/decisions/0011`).
+ */
+function photographAgainstEye({ measuredPattern, signs }: Evidence): Finding | null {
+  if (!measuredPattern) return null;
+  const shown = shownBeyondError(measuredPattern);
+  const values = {
+    solid: Math.round(100 * measuredPattern.solidness),
+    error: Math.max(1, Math.round(100 * measuredPattern.standardError)),
+    sides: measuredPattern.sides,
+  };
+  const spotty = signs['pattern.spotty']?.outcome;
+  if (spotty === 'seen') {
+    return shown === 'compact' ? finding('casework.examined.photograph-compact', 'warns', values) : null;
+  }
+  const saidCompact = spotty === 'not seen' || signs['pattern.compact']?.outcome === 'seen';
+  return shown === 'spotty' && saidCompact ? finding('casework.examined.photograph-spotty', 'warns', values) : null;
 }

@@ -48,6 +48,7 @@ const moved = (id: string, from: string | null, to: string | null, change: Parti
     quantity: 2,
     how: 'sold',
     latest: '2027-03-01',
+    happened: true,
     ...change,
   }) as MovementSummary;
 
@@ -112,6 +113,7 @@ describe('what is known before the look', () => {
     expect(known(sick, [moved('a', 'here', 'other')]).contactOfCase).toBe(true);
     expect(known(sick, [moved('a', 'other', 'sister')]).contactOfCase).toBe(false);
     expect(known(sick, [moved('a', 'other', 'here', { what: 'queens' })]).contactOfCase).toBe(false);
+    expect(known(sick, [moved('a', 'other', 'here', { happened: false })]).contactOfCase).toBe(false);
     expect(known(sick, [moved('a', 'other', 'here', { latest: '2027-06-02' })]).contactOfCase).toBe(false);
     expect(contactWindowDays).toBe(730);
     // 2027-05-01 less 730 days is 2025-05-01.

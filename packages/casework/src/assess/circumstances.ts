@@ -143,7 +143,7 @@ function touches(
   }
   if (statedAt.size === 0) return false;
   return movements.some((one) => {
-    if (one.latest === null || one.what === null || !bearsDisease.has(one.what)) return false;
+    if (one.happened === false || one.latest === null || one.what === null || !bearsDisease.has(one.what)) return false;
     if (one.latest > of.observedAt.slice(0, 10)) return false;
     const other = one.from === of.apiary ? one.to : one.to === of.apiary ? one.from : null;
     const since = other === null ? undefined : statedAt.get(other);

@@ -104,6 +104,45 @@ describe('a reading as evidence', () => {
     expect(reasoning.reasons.silent.map((one) => one.why)).toContain('photograph-beside-the-eye');
   });
 
+  test('that contradicts what was said of the pattern asks for a second look, and rules nothing', () => {
+    const { keep, weighed } = visited();
+    const notSpotty: Tap = { tap: 'sign', sign: 'pattern.spotty', outcome: 'not seen' };
+    const compact: Tap = { tap: 'sign', sign: 'pattern.compact', outcome: 'seen' };
+    const looks = (said: readonly Tap[]) =>
+      weighed({ taps: [...look, mummies, ...said] }).findings.filter((one) => one.id.includes('photograph'));
+    const before = weighed({ taps: [...look, mummies, notSpotty] });
+    keep(gappy, false);
+    expect(looks([notSpotty])).toEqual([]);
+    keep(gappy, true);
+    const [again, ...more] = looks([notSpotty]);
+    expect(more).toEqual([]);
+    // Each third cell is open: 66 or 67 of 100 are sealed.
+    expect(again).toMatchObject({ id: 'casework.examined.photograph-spotty', weight: 'warns', values: { sides: 1 } });
+    expect([66, 67]).toContain(again?.values.solid);
+    expect(looks([compact]).map((one) => one.id)).toEqual(['casework.examined.photograph-spotty']);
+    expect(looks([spotty])).toEqual([]);
+    expect(looks([])).toEqual([]);
+    const { result, suspicion, reasoning } = weighed({ taps: [...look, mummies, notSpotty] });
+    expect({ result, suspicion, diseases: reasoning.diseases }).toEqual({
+      result: before.result,
+      suspicion: null,
+      diseases: before.reasoning.diseases,
+    });
+  });
+
+  test('of a compact comb contradicts "spotty", and agrees with the rest', () => {
+    const { keep, weighed } = visited();
+    // One cell in 200 is open: solid beyond the error, doubled, of the reader.
+    keep(broodComb(1200, 200), true);
+    const ids = (said: readonly Tap[]) =>
+      weighed({ taps: [...look, mummies, ...said] })
+        .findings.map((one) => one.id)
+        .filter((id) => id.includes('photograph'));
+    expect(ids([spotty])).toEqual(['casework.examined.photograph-compact']);
+    expect(ids([{ tap: 'sign', sign: 'pattern.spotty', outcome: 'not seen' }])).toEqual([]);
+    expect(ids([])).toEqual([]);
+  });
+
   test('makes no suspicion, opens nothing and changes no word of the result', () => {
     const { keep, weighed } = visited();
     const before = weighed({ taps: look, closing: 'not judged' });

@@ -427,6 +427,7 @@ function tradeOf(world: World, register: DemoRegister, truth: Truth): Happening[
               earliest: on(one.day + 2),
               latest: on(one.day),
               knownBy: 'told by the keeper',
+              happened: true,
             },
             { from: world.ledger.apiary(one.from), to: world.ledger.apiary(one.to) },
           );

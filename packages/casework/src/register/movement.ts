@@ -92,6 +92,25 @@ export function changeMovement(
   return { ...done([proposal]), changed };
 }
 
+/**
+ * Takes back a movement that was entered in error, or says that it did happen after all. Colonies named one by one stay
+ * where the register has them: where they stand is changed at the colony.
+ */
+export function sayWhetherItHappened(state: MovementState, happened: boolean): Act {
+  const before = state.movement.current?.body;
+  if (!before) return refused('casework.refused.not-in-register');
+  if (before.happened === happened) return refused('casework.refused.nothing-changed');
+  return done([
+    {
+      kind: movement.kind,
+      version: movement.version,
+      about: state.about,
+      body: { ...before, happened },
+      replaces: seen(state.movement),
+    },
+  ]);
+}
+
 function faultOf(body: MovementBody, ends: MovementEnds): Refused | null {
   const fault = firstFault(movementBody, body);
   if (fault) return refused('casework.refused.shape', { field: fault });

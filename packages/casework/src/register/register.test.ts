@@ -4,7 +4,7 @@ import { arrival, hive, siteBody, smallSite } from '../acceptance/small-site.ts'
 import { changeApiary, moveApiary, newApiary, unregisteredSite } from './apiary.ts';
 import { changeColony, newColony } from './colony.ts';
 import { changeKeeper } from './keeper.ts';
-import { changeMovement, newMovement, recordMovement } from './movement.ts';
+import { changeMovement, newMovement, recordMovement, sayWhetherItHappened } from './movement.ts';
 import { proposeChange } from './propose-change.ts';
 import { acceptApiaryChange, openProposals, settleContested } from './settle.ts';
 import { withReason } from './with-reason.ts';
@@ -161,6 +161,7 @@ describe('a movement', () => {
     earliest: '2027-05-01',
     latest: '2027-05-03',
     knownBy: 'told by the keeper',
+    happened: true,
   };
   const enter = (
     change: Partial<MovementBody> = {},
@@ -242,6 +243,21 @@ describe('a movement', () => {
       colonies: 'colonies' in change ? change.colonies.map(idOf) : [],
     };
     expect(two.record(said)).toMatchObject({ ok: false, reason });
+  });
+
+  test('entered in error is taken back, stays with its history, and can stand again', () => {
+    const { apiary, ledger, carryOut, newId } = twoSites('9');
+    const id = newId();
+    carryOut(newMovement(id, { ...body, from: apiary }, { from: ledger.apiary(apiary), to: null }), arrival);
+    const state = () => ledger.movement(id);
+    expect(sayWhetherItHappened(state(), true)).toMatchObject({ reason: 'casework.refused.nothing-changed' });
+    carryOut(withReason(sayWhetherItHappened(state(), false), 'the wrong apiary', newId), '2027-05-05T09:00:00.000Z');
+    expect(state().movement.current?.body).toEqual({ ...body, from: apiary, happened: false });
+    expect(state().movement.contested).toEqual([]);
+    expect(state().reasons.map((one) => one.body.text)).toEqual(['the wrong apiary']);
+    carryOut(sayWhetherItHappened(state(), true), '2027-05-06T09:00:00.000Z');
+    expect(state().movement.current?.body.happened).toBe(true);
+    expect(state().movement.history).toHaveLength(3);
   });
 
   test('is changed when more is known, and the change replaces what was seen', () => {

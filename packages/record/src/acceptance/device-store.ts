@@ -126,6 +126,41 @@ export const deviceStoreCases: readonly AcceptanceCase<StoreSubject<DeviceStore>
     },
   },
   {
+    name: 'a large change tells how far it is, and given up on the way it leaves nothing',
+    async check({ store, again }) {
+      const chain = sampleChain(device, 1, 2500, colony);
+      const change = {
+        expected: { device, head: null },
+        identity: { device, person },
+        entries: chain,
+        outbox: chain.map(({ hash }) => hash),
+      };
+      const given = new Error('given up');
+      let met: unknown = null;
+      await store
+        .commit(change, () => {
+          throw given;
+        })
+        .catch((error: unknown) => {
+          met = error;
+        });
+      equal(met, given, 'what was thrown comes out');
+      const handle = await again();
+      equal(await handle.head(device), null, 'no head');
+      equal(await handle.outboxSize(), 0, 'nothing to send');
+      equal((await handle.chain(device, 1, 10)).length, 0, 'no entry');
+      const told: number[] = [];
+      await store.commit(change, (count) => told.push(count));
+      equal(told.at(-1), chain.length, 'told of all in the end');
+      equal(
+        told.every((count, at) => count > (told[at - 1] ?? 0)),
+        true,
+        'and only forward',
+      );
+      equal(await (await again()).outboxSize(), chain.length, 'all to send');
+    },
+  },
+  {
     name: 'own entries are set aside and come back under a new device, in one change',
     async check({ store, again }) {
       const chain = sampleChain(device, 1, 4, colony) as [Kept, Kept, Kept, Kept];

@@ -94,6 +94,21 @@ export const sampleBodies: Readonly<Record<string, { readonly about: string; rea
       knownBy: 'told by the keeper',
     },
   },
+  'movement.2': {
+    about: 'movement',
+    body: {
+      from: id(3),
+      to: null,
+      what: 'colonies',
+      quantity: 1,
+      colonies: [id(2)],
+      how: 'moved',
+      earliest: '2026-04-01',
+      latest: '2026-04-01',
+      knownBy: 'written by the keeper',
+      happened: false,
+    },
+  },
   'attendance.1': { about: 'visit', body: { people: [{ name: 'Invented Person', role: 'keeper' }] } },
   'examination.1': {
     about: 'colony',

@@ -25,16 +25,23 @@ export const movementBody = z.strictObject({
     'transport paper',
     'imported',
   ]),
+  /** False: it was entered in error, and nothing came or went. */
+  happened: z.boolean(),
 });
 export type MovementBody = z.infer<typeof movementBody>;
 
 export const movement: Kind<MovementBody> = {
   kind: 'movement',
-  version: 1,
+  version: 2,
   about: ['movement'],
   erasable: false,
   body: movementBody,
   writer: 'anyone',
   fold: { as: 'register', into: 'movement' },
-  steps: [],
+  steps: [
+    {
+      name: 'an entry made in error can be taken back',
+      lift: (body) => ({ ...(body as MovementBody), happened: true }),
+    },
+  ],
 };

@@ -6,7 +6,13 @@ import { assessLook } from './assess.ts';
 import { type Evidence, emptyEvidence, nothingKnown, type SignAnswer } from './evidence.ts';
 import { findingsOf } from './findings.ts';
 import { Inference } from './inference.ts';
-import { type MeasuredPattern, mostAPhotographSays, patternLikelihood } from './measured-pattern.ts';
+import {
+  type MeasuredPattern,
+  mostAPhotographSays,
+  patternLikelihood,
+  shownBeyondError,
+  speaksForCompact,
+} from './measured-pattern.ts';
 import { broodNetwork } from './network.ts';
 import { posterior } from './posterior.ts';
 import { priorFrom } from './prior.ts';
@@ -189,6 +195,19 @@ describe('a measured pattern among the evidence', () => {
     expect(why({ ...emptyEvidence(look), circumstances, measuredPattern: solid })).toEqual(['photograph-masked']);
     const gaps = { ...solid, solidness: 0.5 };
     expect(why({ ...emptyEvidence(look), circumstances, measuredPattern: gaps })).toEqual([]);
+  });
+
+  it('shows something beyond its error only where the likelihood leans the same way', () => {
+    // The bands: without a spotty pattern 0.88 to 0.97, with a slight one 0.70 to 0.88.
+    const of = (solidness: number, standardError: number) => shownBeyondError({ solidness, standardError, sides: 1 });
+    expect([of(0.95, 0.05), of(0.92, 0.05), of(0.85, 0.05), of(0.82, 0.05)]).toEqual(['compact', null, null, 'spotty']);
+    fc.assert(
+      fc.property(measured, (one) => {
+        const shown = shownBeyondError(one);
+        if (shown !== null) expect(speaksForCompact(one)).toBe(shown === 'compact');
+      }),
+      { seed: 20271 },
+    );
   });
 
   it('must be a measurement', () => {

@@ -68,3 +68,15 @@ export function speaksForCompact(measured: MeasuredPattern): boolean {
   const [none, slight, marked] = patternLikelihood(measured);
   return none >= slight && none >= marked;
 }
+
+/**
+ * What a measured pattern shows beyond its error: `spotty` when a standard error more would still be less solid than a side
+ * of a colony without a spotty pattern, `compact` when a standard error less would still be more solid than a side with a
+ * slight one. Null between.
+ */
+export function shownBeyondError({ solidness, standardError }: MeasuredPattern): 'spotty' | 'compact' | null {
+  const [none, slight] = sideSolidness;
+  if (solidness + standardError < (none.low ?? none.value)) return 'spotty';
+  if (solidness - standardError > (slight.high ?? slight.value)) return 'compact';
+  return null;
+}

@@ -141,6 +141,7 @@ export function movementProposal(id: string, from: string, to: string): Proposal
     earliest: '2026-04-01',
     latest: '2026-04-03',
     knownBy: 'told by the keeper',
+    happened: true,
   });
 }
 

@@ -186,8 +186,8 @@ async function movementsAt(database: Database, apiaries: readonly string[]): Pro
       and (move.apiary = any(${apiaries}::uuid[]) or move.other_apiary = any(${apiaries}::uuid[]))`.execute(
     database.sql,
   );
-  return found.rows.flatMap(({ summary: { from, to, latest } }) =>
-    from === null || to === null || latest === null ? [] : [{ from, to, latest }],
+  return found.rows.flatMap(({ summary: { from, to, latest, happened } }) =>
+    happened === false || from === null || to === null || latest === null ? [] : [{ from, to, latest }],
   );
 }
 

@@ -16,6 +16,8 @@ export interface Drafts {
   load(key: string): Promise<unknown>;
   /** Strictly durable when it returns. */
   save(key: string, value: unknown): Promise<void>;
+  /** The same for several at once, by their keys: all of them, or none. */
+  saveTogether(values: Readonly<Record<string, unknown>>): Promise<void>;
   remove(key: string): Promise<void>;
   /** Drafts whose key begins with `prefix`, by the rest of their key. */
   all(prefix: string): Promise<Record<string, unknown>>;
@@ -79,6 +81,10 @@ export async function openDevice(person: string, watch: DatabaseWatch = {}): Pro
   const drafts: Drafts = {
     load: async (key) => (await store.draft(key))?.value ?? null,
     save: (key, value) => store.commit({ saveDrafts: [{ key, value, savedAt: new Date().toISOString() }] }),
+    saveTogether(values) {
+      const savedAt = new Date().toISOString();
+      return store.commit({ saveDrafts: Object.entries(values).map(([key, value]) => ({ key, value, savedAt })) });
+    },
     remove: (key) => store.commit({ removeDrafts: [key] }),
     async all(prefix) {
       const found = await store.drafts(prefix);

@@ -38,6 +38,8 @@ export function ApiaryPage({ session, apiary }: ApiaryPageProps) {
   const body = answer.apiary.apiary.current?.body;
   if (!body) return null;
   const keeper = answer.keeper?.keeper.current?.body;
+  // What was taken back stays in the register, with its history.
+  const movements = answer.movements.filter(({ movement }) => movement.current?.body.happened);
   const place = body.position;
   const degrees = (value: number) => `${words.number(value, 5, 'exact')}°`;
   return (
@@ -135,9 +137,9 @@ export function ApiaryPage({ session, apiary }: ApiaryPageProps) {
       </section>
       <section className="stack close" aria-labelledby="movements-title">
         <h3 id="movements-title">{words.say('district.apiary.movements')}</h3>
-        {answer.movements.length === 0 && <p className="quiet">{words.say('district.apiary.movements.none')}</p>}
+        {movements.length === 0 && <p className="quiet">{words.say('district.apiary.movements.none')}</p>}
         <ul className="facts">
-          {answer.movements.map((movement) => (
+          {movements.map((movement) => (
             <MovementLine key={movement.about.id} movement={movement} apiary={apiary} otherEnds={answer.otherEnds} />
           ))}
         </ul>

@@ -9,6 +9,7 @@ import { SignDrawing } from '../ui/sign-drawing.tsx';
 import { useWords } from '../ui/words-context.tsx';
 import { ResultMark } from './result-mark.tsx';
 import { deskTimeZone } from './time-zone.ts';
+import { usePack } from './use-pack.ts';
 
 interface ColonyNoteProps {
   readonly colony: ColonySeen;
@@ -56,9 +57,11 @@ export function ColonyNote({ colony, photographs, nameOf }: ColonyNoteProps) {
               conditions: words.list(assessed.body.suspected.map((one) => sayId(words, `signs.condition.${one}.name`))),
             })}
           </strong>{' '}
-          {assessed.body.basis === 'pack rule' && assessed.body.rule
-            ? words.say('district.basis.rule', { rule: assessed.body.rule })
-            : words.say('district.basis.inspector')}
+          {assessed.body.basis === 'pack rule' && assessed.body.rule ? (
+            <MadeByRule pack={assessed.body.pack.id} rule={assessed.body.rule} />
+          ) : (
+            words.say('district.basis.inspector')
+          )}
         </p>
       )}
       <p className="quiet">{words.say('district.looked', { look: look.join('; ') })}</p>
@@ -137,6 +140,16 @@ export function ColonyNote({ colony, photographs, nameOf }: ColonyNoteProps) {
       <NotesShown notes={colony.notes} nameOf={nameOf} timeZone={deskTimeZone} />
     </article>
   );
+}
+
+/** The article that makes a suspicion of a named sign. Where its rules are not here, that a rule did. */
+function MadeByRule({ pack, rule }: { readonly pack: string; readonly rule: string }) {
+  const words = useWords();
+  const rules = usePack(pack);
+  const article = rules?.suspicion.find((one) => one.id === rule)?.article;
+  return rules && article
+    ? words.say('district.basis.article', { article, jurisdiction: rules.jurisdiction })
+    : words.say('district.basis.rule');
 }
 
 function Reasons({ assessed }: { readonly assessed: ColonySeen['assessments'][number]['body'] }) {

@@ -1,5 +1,5 @@
-import { loadPack } from '@combside/law/load-pack';
-import { createContext, type ReactNode, useCallback, useContext, useEffect, useState } from 'react';
+import { createContext, type ReactNode, useCallback, useContext } from 'react';
+import { usePack } from './use-pack.ts';
 
 const Named = createContext<(district: string) => string>((district) => district);
 
@@ -13,18 +13,7 @@ export function useDistrictName(): (district: string) => string {
 
 /** Knows the names of districts for everything inside. @param pack the id of the rules in force */
 export function NamesDistricts({ pack, children }: { readonly pack: string; readonly children: ReactNode }) {
-  const [jurisdiction, setJurisdiction] = useState<string | null>(null);
-  useEffect(() => {
-    let left = false;
-    // Without the rules the district keeps the name it has.
-    loadPack(pack).then(
-      (found) => !left && setJurisdiction(found.jurisdiction),
-      () => undefined,
-    );
-    return () => {
-      left = true;
-    };
-  }, [pack]);
+  const jurisdiction = usePack(pack)?.jurisdiction ?? null;
   const nameOf = useCallback(
     (district: string) => (district === pack && jurisdiction !== null ? jurisdiction : district),
     [pack, jurisdiction],

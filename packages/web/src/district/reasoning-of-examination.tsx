@@ -1,11 +1,10 @@
 import type { ColonyPage } from '@combside/contract/colony-page';
-import { loadPack } from '@combside/law/load-pack';
 import type { Pack } from '@combside/law/pack';
 import type { AssessmentBody } from '@combside/record/kinds/assessment';
 import type { ExaminationBody } from '@combside/record/kinds/examination';
 import type { ColonyState } from '@combside/record/states';
 import type { Language } from '@combside/words/language';
-import { useEffect, useState } from 'react';
+import { useState } from 'react';
 import { Link } from 'wouter';
 import type { Session } from '../app/session.ts';
 import { Button } from '../ui/button.tsx';
@@ -15,6 +14,7 @@ import { sayId } from '../ui/say-sentence.ts';
 import { SpeaksWords, useWords } from '../ui/words-context.tsx';
 import { deskTimeZone } from './time-zone.ts';
 import { useAsked } from './use-office.ts';
+import { usePack } from './use-pack.ts';
 import { type Copy, WhatIf } from './what-if.tsx';
 
 interface ReasoningOfExaminationProps {
@@ -180,18 +180,4 @@ function question(of: {
     suspectedByInspector: byInspector,
     now: of.now,
   };
-}
-
-function usePack(id: string): Pack | null {
-  const [pack, setPack] = useState<Pack | null>(null);
-  useEffect(() => {
-    let left = false;
-    void loadPack(id).then((found) => {
-      if (!left) setPack(found);
-    });
-    return () => {
-      left = true;
-    };
-  }, [id]);
-  return pack;
 }

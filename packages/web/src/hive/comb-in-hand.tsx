@@ -14,11 +14,12 @@ import { ReadingFigures } from '../ui/comb/reading-figures.tsx';
 import { ReadingCautions, ReadingLimits } from '../ui/comb/reading-limits.tsx';
 import { SecondLooks } from '../ui/comb/second-looks.tsx';
 import { useCombShown } from '../ui/comb/shown-comb.ts';
+import { useShownPhotograph } from '../ui/comb/use-shown-photograph.ts';
 import { useWords } from '../ui/words-context.tsx';
 import { PlaceChoice } from './place-choice.tsx';
 import { Screen } from './screen.tsx';
 import type { CombDraftInHand } from './use-comb-draft.ts';
-import { useShownPhotograph } from './use-photograph.ts';
+import type { InnerView } from './use-inner-view.ts';
 
 interface CombInHandProps {
   readonly title: string;
@@ -29,17 +30,24 @@ interface CombInHandProps {
   /** Null when the photograph is on another device: then only the figures are shown. */
   readonly bytes: Blob | null;
   readonly boxes: ColonyBody['broodBoxes'];
+  /** The part of the screen that is shown: `cell` is the lens. */
+  readonly view: string | null;
+  readonly inner: InnerView;
+  /** Left out where the comb cannot be read again. */
+  readonly onCorners?: () => void;
   readonly above: ReactNode;
   readonly foot: ReactNode;
 }
 
 /** A reading in the hand: the picture with what was read on it, one cell under the lens, and what it all amounts to. */
-export function CombInHand({ title, where, hand, part, bytes, boxes, above, foot }: CombInHandProps) {
+export function CombInHand({ bytes, ...props }: CombInHandProps) {
+  const { title, where, hand, part, above, foot } = props;
   const words = useWords();
   // The picture and the figures follow a moment after the key that was pressed.
   const corrections = useDeferredValue(hand.said.corrections);
   const corrected = useMemo(() => correctedReading({ cells: part.cells, corrections }), [part.cells, corrections]);
-  const photograph = useShownPhotograph(bytes, part.reader.picture);
+  const fetchBytes = useMemo(() => bytes && (async () => bytes), [bytes]);
+  const photograph = useShownPhotograph(fetchBytes, part.reader.picture);
   if (!corrected) {
     return (
       <Screen title={title} where={where} foot={foot}>
@@ -47,20 +55,22 @@ export function CombInHand({ title, where, hand, part, bytes, boxes, above, foot
       </Screen>
     );
   }
-  const given = { title, where, hand, part, boxes, above, foot, corrected };
-  if (bytes && !photograph) {
+  const given = { ...props, corrected };
+  if (bytes && photograph === null) {
     return (
       <Screen title={title} where={where} foot={foot}>
         {words.say('front.opening')}
       </Screen>
     );
   }
-  return photograph ? (
+  return photograph && photograph !== 'failed' ? (
     <WithPicture {...given} photograph={photograph} />
   ) : (
     <Screen title={title} where={where} saving={hand.saving} foot={foot}>
       {above}
-      <p className="caution">{words.say('comb.screen.photograph-elsewhere')}</p>
+      <p className="caution">
+        {words.say(bytes ? 'comb.screen.photograph-not-opened' : 'comb.screen.photograph-elsewhere')}
+      </p>
       <Below {...given} />
     </Screen>
   );
@@ -78,26 +88,31 @@ const directions: readonly (readonly [Direction, string])[] = [
 ];
 
 function WithPicture({ photograph, ...given }: Given & { readonly photograph: ShownPhotograph }) {
-  const { title, where, hand, part, above, foot, corrected } = given;
+  const { title, where, hand, part, view, inner, onCorners, above, foot, corrected } = given;
   const words = useWords();
   const id = useId();
   const [overlay, setOverlay] = useState(true);
   const [inHand, setInHand] = useState<number | null>(null);
-  const [underLens, setUnderLens] = useState(false);
   const { turn } = photograph;
   const upright = useCallback((at: { readonly x: number; readonly y: number }) => toUpright(turn, at), [turn]);
-  const comb = useCombShown(photograph, corrected.cells, part.reader.pitchPx, upright);
+  const comb = useCombShown(photograph, corrected.cells, part.reader, upright);
   const second = useMemo(() => part.reader.secondLook.map((one) => one.cell), [part]);
   const said = useMemo(() => corrected.cells.flatMap((cell, n) => (cell.lookedAt ? [n] : [])), [corrected]);
+  const underLens = view === 'cell' && inHand !== null;
   const lens = useRef<HTMLElement>(null);
+  /** Where the page stood before the lens covered it. */
+  const stood = useRef(0);
   useEffect(() => {
-    if (!underLens) return;
-    window.scrollTo(0, 0);
-    lens.current?.focus({ preventScroll: true });
+    window.scrollTo(0, underLens ? 0 : stood.current);
+    if (underLens) lens.current?.focus({ preventScroll: true });
   }, [underLens]);
+  const openLens = () => {
+    stood.current = window.scrollY;
+    inner.open('cell');
+  };
   const look = (cell: number) => {
     setInHand(cell);
-    setUnderLens(true);
+    openLens();
   };
   const undo = hand.canUndo && (
     <div className="undo-bar">
@@ -111,7 +126,7 @@ function WithPicture({ photograph, ...given }: Given & { readonly photograph: Sh
     </Button>
   );
 
-  if (underLens && inHand !== null && cell) {
+  if (underLens && cell) {
     // What was said last, at once: the picture follows.
     const standing = hand.said.corrections.findLast((one) => one.cell === inHand)?.class ?? '';
     const look = part.reader.secondLook.findIndex((one) => one.cell === inHand);
@@ -123,7 +138,7 @@ function WithPicture({ photograph, ...given }: Given & { readonly photograph: Sh
         saving={hand.saving}
         undoBar={undo}
         foot={
-          <Button look="wide act" onClick={() => setUnderLens(false)}>
+          <Button look="wide act" onClick={inner.close}>
             {words.say('comb.screen.lens.back')}
           </Button>
         }
@@ -177,6 +192,7 @@ function WithPicture({ photograph, ...given }: Given & { readonly photograph: Sh
       <div className="stack close">
         <CombPicture
           comb={comb}
+          focused={inHand !== null}
           overlay={overlay}
           inHand={inHand}
           said={said}
@@ -184,7 +200,7 @@ function WithPicture({ photograph, ...given }: Given & { readonly photograph: Sh
           label={words.say('comb.screen.picture', { count: corrected.cells.length })}
           describedBy={`${id}-cell`}
           onPick={(picked, by) => (by === 'finger' ? look(picked) : setInHand(picked))}
-          onOpen={() => setUnderLens(true)}
+          onOpen={openLens}
           onClass={hand.sayOfCell}
           onUndo={hand.undo}
         />
@@ -192,6 +208,12 @@ function WithPicture({ photograph, ...given }: Given & { readonly photograph: Sh
           {inHand === null ? words.say('comb.screen.how') : cellWords(words, corrected.cells, inHand)}
         </p>
         {toggle}
+        {part.reader.region && <p>{words.say('comb.screen.corners.were-set')}</p>}
+        {onCorners && (
+          <Button look="wide" onClick={onCorners}>
+            {words.say('comb.screen.corners.set')}
+          </Button>
+        )}
       </div>
       <SecondLooks
         looks={part.reader.secondLook}

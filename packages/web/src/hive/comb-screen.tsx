@@ -1,10 +1,12 @@
 import '../ui/comb/comb.css';
+import { carryCorrections } from '@combside/casework/comb/carry-corrections';
 import { proposeReading } from '@combside/casework/comb/propose-reading';
 import { replaceReading } from '@combside/casework/comb/replace-reading';
 import type { PhotographReference } from '@combside/record/kinds/examination';
 import type { ColonyState, VisitState } from '@combside/record/states';
 import { useState } from 'react';
 import { Link } from 'wouter';
+import type { ReadPhotograph } from '../device/comb/messages.ts';
 import { startReading } from '../device/comb/start-reading.ts';
 import { Button } from '../ui/button.tsx';
 import { lastWords, whatIsSaid } from '../ui/comb/last-words.ts';
@@ -12,10 +14,12 @@ import { NotRead, ReadingCautions } from '../ui/comb/reading-limits.tsx';
 import { ReadingRuns } from '../ui/comb/reading-runs.tsx';
 import { Refusal } from '../ui/refusal.tsx';
 import { SpeaksWords, useWords } from '../ui/words-context.tsx';
+import { CombCorners } from './comb-corners.tsx';
 import { CombInHand } from './comb-in-hand.tsx';
 import { useEntity, useField } from './field.tsx';
 import { Screen } from './screen.tsx';
-import { combDraftPrefix, type SaidOfComb, useCombDraft } from './use-comb-draft.ts';
+import { type CombDraftInHand, combDraftPrefix, type SaidOfComb, useCombDraft } from './use-comb-draft.ts';
+import { type InnerView, useInnerView } from './use-inner-view.ts';
 import { useKeepingReading } from './use-keeping-reading.ts';
 import { usePhotographBytes, usePhotographReference } from './use-photograph.ts';
 import { WhyCorrected } from './why-corrected.tsx';
@@ -25,6 +29,8 @@ interface CombScreenProps {
   readonly colony: string;
   /** Hash of the photograph. */
   readonly photograph: string;
+  /** The part of the screen that is shown, or null for the picture: `cell`, `corners` or `reason`. */
+  readonly view: string | null;
 }
 
 /** The comb on one photograph, read cell by cell: beside the open colony, and after it was closed. */
@@ -37,7 +43,7 @@ export default function CombScreen(props: CombScreenProps) {
   );
 }
 
-function Comb({ visit: visitId, colony: colonyId, photograph }: CombScreenProps) {
+function Comb({ visit: visitId, colony: colonyId, photograph, view }: CombScreenProps) {
   const words = useWords();
   const visit = useEntity('visit', visitId);
   const colony = useEntity('colony', colonyId);
@@ -47,7 +53,7 @@ function Comb({ visit: visitId, colony: colonyId, photograph }: CombScreenProps)
   if (!visit || !colony?.colony.current) {
     return <Screen title={words.say('front.nowhere')}>{words.say('casework.refused.not-in-register')}</Screen>;
   }
-  return <CombOfColony visit={visit} colony={colony} hash={photograph} />;
+  return <CombOfColony visit={visit} colony={colony} hash={photograph} view={view} />;
 }
 
 interface OfColony {
@@ -55,9 +61,19 @@ interface OfColony {
   readonly colony: ColonyState;
   /** Name of the apiary. */
   readonly where: string;
+  readonly view: string | null;
+  readonly inner: InnerView;
 }
 
-function CombOfColony({ visit, colony, hash }: Omit<OfColony, 'where'> & { readonly hash: string }) {
+function CombOfColony({
+  visit,
+  colony,
+  hash,
+  view,
+}: Omit<OfColony, 'where' | 'inner'> & {
+  readonly hash: string;
+}) {
+  const inner = useInnerView(`/visit/${visit.about.id}/comb/${colony.about.id}/${hash}`, view);
   const words = useWords();
   const apiary = useEntity('apiary', visit.visit.current?.body.apiary ?? '');
   const where = apiary?.apiary.current?.body.name ?? '';
@@ -70,8 +86,8 @@ function CombOfColony({ visit, colony, hash }: Omit<OfColony, 'where'> & { reado
     return <Screen title={words.say('front.opening')}>{words.say('front.opening')}</Screen>;
   }
   // What is written changes `kept`: each reading has a draft of its own.
-  if (kept)
-    return <KeptComb key={kept.written.entry} visit={visit} colony={colony} where={where} kept={kept} bytes={bytes} />;
+  const given = { visit, colony, where, view, inner };
+  if (kept) return <KeptComb key={kept.written.entry} {...given} kept={kept} bytes={bytes} />;
   if (!reference || !bytes) {
     return (
       <Screen title={words.say('front.nowhere')} foot={<BackToColony visit={visit} colony={colony} act />}>
@@ -79,10 +95,10 @@ function CombOfColony({ visit, colony, hash }: Omit<OfColony, 'where'> & { reado
       </Screen>
     );
   }
-  return <NewComb visit={visit} colony={colony} where={where} photograph={reference} bytes={bytes} />;
+  return <NewComb {...given} photograph={reference} bytes={bytes} />;
 }
 
-function BackToColony({ visit, colony, act }: Omit<OfColony, 'where'> & { readonly act?: boolean }) {
+function BackToColony({ visit, colony, act }: Pick<OfColony, 'visit' | 'colony'> & { readonly act?: boolean }) {
   const words = useWords();
   return (
     <Link
@@ -94,34 +110,86 @@ function BackToColony({ visit, colony, act }: Omit<OfColony, 'where'> & { readon
   );
 }
 
+interface ToBeRead extends OfColony {
+  readonly photograph: PhotographReference;
+  readonly bytes: Blob;
+}
+
 /** A photograph that has not been kept as a reading: read now, looked at, corrected, kept. */
-function NewComb({
-  visit,
-  colony,
-  where,
-  photograph,
-  bytes,
-}: OfColony & { readonly photograph: PhotographReference; readonly bytes: Blob }) {
+function NewComb(given: ToBeRead) {
+  const { visit, colony, where, photograph } = given;
   const words = useWords();
   const box = colony.colony.current?.body.broodBoxes[0]?.box ?? '';
   const hand = useCombDraft(combDraftPrefix(visit.about.id, colony.about.id) + photograph.hash, {
     corrections: [],
     place: { box, frame: null, side: null },
     accepted: false,
+    corners: null,
     reason: '',
   });
-  const [state, setState] = useState<'running' | 'stopped' | 'failed' | readonly string[]>('running');
-  const { busy, failed, refusal, keep } = useKeepingReading();
-  const label = colony.colony.current?.body.label ?? '';
-  const title = words.say('comb.screen.title', { label });
+  const title = words.say('comb.screen.title', { label: colony.colony.current?.body.label ?? '' });
   if (!hand)
     return (
       <Screen title={title} where={where}>
         {words.say('front.opening')}
       </Screen>
     );
+  return <CombToRead {...given} title={title} hand={hand} />;
+}
 
-  if (!hand.part) {
+/** Of these files nothing can be shown, so nothing can be set on them. */
+const noPicture: readonly string[] = ['not-a-picture', 'damaged', 'file-too-large', 'picture-too-small'];
+
+function CombToRead({
+  visit,
+  colony,
+  where,
+  view,
+  inner,
+  photograph,
+  bytes,
+  title,
+  hand,
+}: ToBeRead & { readonly title: string; readonly hand: CombDraftInHand }) {
+  const words = useWords();
+  const { part, said } = hand;
+  const [state, setState] = useState<'running' | 'stopped' | 'failed' | 'read' | readonly string[]>(
+    part ? 'read' : 'running',
+  );
+  /** How many words on cells went along from the reading before, and of how many. */
+  const [carried, setCarried] = useState<{ readonly along: number; readonly of: number } | null>(null);
+  const { busy, failed, refusal, keep } = useKeepingReading();
+  const spokenOf = lastWords(said.corrections);
+
+  if (view === 'corners') {
+    return (
+      <CombCorners
+        title={title}
+        where={where}
+        hand={hand}
+        bytes={bytes}
+        spokenOf={spokenOf.length}
+        onRead={(corners) => {
+          hand.say({ corners });
+          setState('running');
+          inner.close();
+        }}
+        onBack={inner.close}
+      />
+    );
+  }
+  const toCorners = () => inner.open('corners');
+
+  if (!part || state !== 'read') {
+    const reasons = typeof state === 'string' ? [] : state;
+    const shown = state !== 'running' && !reasons.some((one) => noPicture.includes(one));
+    const take = (read: Extract<ReadPhotograph, { verdict: 'read' }>) => {
+      const corrections = part ? carryCorrections(part.cells, said.corrections, read.part) : said.corrections;
+      setCarried(part && spokenOf.length > 0 ? { along: corrections.length, of: spokenOf.length } : null);
+      // Whoever agreed, agreed to the reading before this one.
+      hand.keepPart(read.part, { corrections, ...(part ? { accepted: false } : {}) });
+      setState('read');
+    };
     return (
       <Screen
         title={title}
@@ -129,23 +197,33 @@ function NewComb({
         saving={hand.saving}
         foot={
           <>
-            {state !== 'running' && typeof state === 'string' && (
-              <Button look="main act" onClick={() => setState('running')}>
+            {(state === 'stopped' || state === 'failed') && (
+              <Button look={part ? 'wide act' : 'main act'} onClick={() => setState('running')}>
                 {words.say('comb.screen.read')}
               </Button>
             )}
-            <BackToColony visit={visit} colony={colony} act={typeof state !== 'string'} />
+            {shown && (
+              <Button look={reasons.length > 0 ? 'wide act' : 'wide'} onClick={toCorners}>
+                {words.say('comb.screen.corners.set')}
+              </Button>
+            )}
+            {part && state !== 'running' && (
+              <Button look="wide" onClick={() => setState('read')}>
+                {words.say('comb.screen.reading-before')}
+              </Button>
+            )}
+            <BackToColony visit={visit} colony={colony} act={reasons.length > 0 && !shown} />
           </>
         }
       >
         {state === 'running' && (
           <ReadingRuns
-            start={(progress) => startReading(bytes, progress)}
+            start={(progress) => startReading(bytes, progress, said.corners)}
             onEnd={(read) => {
               if (read === null) setState('stopped');
               else if (read === 'failed') setState('failed');
               else if (read.verdict === 'refused') setState(read.reasons);
-              else hand.keepPart(read.part);
+              else take(read);
             }}
           />
         )}
@@ -155,23 +233,24 @@ function NewComb({
             {words.say('comb.screen.failed')}
           </p>
         )}
-        {typeof state === 'string' ? <ReadingCautions /> : <NotRead reasons={state} />}
+        {said.corners && <p>{words.say('comb.screen.corners.count')}</p>}
+        {reasons.length === 0 ? <ReadingCautions /> : <NotRead reasons={reasons} />}
+        {reasons.length > 0 && shown && <p>{words.say('comb.screen.corners.when')}</p>}
       </Screen>
     );
   }
 
-  const { part } = hand;
   const keepReading = () =>
     keep(hand, () =>
       proposeReading({
         read: { part },
         photograph,
-        place: hand.said.place,
+        place: said.place,
         observedAt: photograph.takenAt,
         colony,
         visit,
-        corrections: lastWords(hand.said.corrections),
-        accepted: hand.said.accepted,
+        corrections: lastWords(said.corrections),
+        accepted: said.accepted,
       }),
     );
   return (
@@ -182,7 +261,15 @@ function NewComb({
       part={part}
       bytes={bytes}
       boxes={colony.colony.current?.body.broodBoxes ?? []}
-      above={hand.cameBack && <p className="caution">{words.say('comb.screen.draft-back')}</p>}
+      view={view}
+      inner={inner}
+      onCorners={toCorners}
+      above={
+        <>
+          {hand.cameBack && <p className="caution">{words.say('comb.screen.draft-back')}</p>}
+          {carried && <p role="status">{words.say('comb.screen.corners.carried', { ...carried })}</p>}
+        </>
+      }
       foot={
         <>
           {refusal && <Refusal refusal={refusal} />}
@@ -200,24 +287,15 @@ function NewComb({
 type Kept = ColonyState['combReadings'][number];
 
 /** A reading that stands in the record: looked at again, and corrected with a reason. */
-function KeptComb({
-  visit,
-  colony,
-  where,
-  kept,
-  bytes,
-}: OfColony & { readonly kept: Kept; readonly bytes: Blob | null }) {
+function KeptComb(given: OfColony & { readonly kept: Kept; readonly bytes: Blob | null }) {
+  const { kept } = given;
   const words = useWords();
   const field = useField();
   // Each correction written begins the next from what then stands.
   return (
     <KeptInHand
       key={kept.corrections.length}
-      visit={visit}
-      colony={colony}
-      where={where}
-      kept={kept}
-      bytes={bytes}
+      {...given}
       above={
         <>
           <p>
@@ -243,6 +321,8 @@ function KeptInHand({
   visit,
   colony,
   where,
+  view,
+  inner,
   kept,
   bytes,
   above,
@@ -253,11 +333,11 @@ function KeptInHand({
     corrections: kept.body.corrections,
     place: kept.body.place,
     accepted: kept.body.accepted,
+    corners: null,
     reason: '',
   }));
   const hand = useCombDraft(`comb-correction/${kept.written.entry}/${kept.corrections.length}`, begin);
   const { busy, failed, refusal, keep } = useKeepingReading();
-  const [asking, setAsking] = useState(false);
   const title = words.say('comb.screen.title', { label: colony.colony.current?.body.label ?? '' });
   if (!hand)
     return (
@@ -266,8 +346,8 @@ function KeptInHand({
       </Screen>
     );
   const changed = whatIsSaid(hand.said) !== whatIsSaid(begin);
-  const keepCorrection = () =>
-    keep(hand, () =>
+  const keepCorrection = async () => {
+    const written = await keep(hand, () =>
       replaceReading({
         colony,
         corrects: kept.written.entry,
@@ -278,7 +358,9 @@ function KeptInHand({
         accepted: hand.said.accepted,
       }),
     );
-  if (asking && changed) {
+    if (written) inner.close();
+  };
+  if (view === 'reason' && changed) {
     return (
       <Screen
         title={title}
@@ -295,7 +377,7 @@ function KeptInHand({
             >
               {words.say('comb.screen.correct')}
             </Button>
-            <Button look="plain" onClick={() => setAsking(false)}>
+            <Button look="plain" onClick={inner.close}>
               {words.say('comb.screen.lens.back')}
             </Button>
           </>
@@ -313,11 +395,13 @@ function KeptInHand({
       part={kept.body}
       bytes={bytes}
       boxes={colony.colony.current?.body.broodBoxes ?? []}
+      view={view}
+      inner={inner}
       above={above}
       foot={
         <>
           {changed && (
-            <Button look="wide act" onClick={() => setAsking(true)}>
+            <Button look="wide act" onClick={() => inner.open('reason')}>
               {words.say('hive.correct.to-reason')}
             </Button>
           )}

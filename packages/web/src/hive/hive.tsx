@@ -101,9 +101,9 @@ function OpensField({ session }: { readonly session: Session }) {
               <CorrectColony key={colony} visit={visit} colony={colony} view={view ?? 'look'} />
             )}
           </Route>
-          <Route path="/visit/:visit/comb/:colony/:photograph">
-            {({ visit, colony, photograph }) => (
-              <CombScreen key={photograph} visit={visit} colony={colony} photograph={photograph} />
+          <Route path="/visit/:visit/comb/:colony/:photograph/:view?">
+            {({ visit, colony, photograph, view }) => (
+              <CombScreen key={photograph} visit={visit} colony={colony} photograph={photograph} view={view ?? null} />
             )}
           </Route>
           <Route path="/visit/:visit/clean-down/:after">

@@ -10,6 +10,8 @@ export interface SaidOfComb {
   readonly corrections: CombReadingBody['corrections'];
   readonly place: CombReadingBody['place'];
   readonly accepted: boolean;
+  /** Corners set for the next reading, in pixels as stored; null when the whole photograph is to be read. */
+  readonly corners: CombReadingBody['reader']['region'];
   /** Why a kept reading is corrected; empty while it is not kept yet. */
   readonly reason: string;
 }
@@ -28,7 +30,8 @@ export interface CombDraftInHand {
   readonly cameBack: boolean;
   readonly canUndo: boolean;
   readonly keys: readonly string[];
-  keepPart(part: ReadingPart): void;
+  /** Takes a reading, in place of the one before it; what is said changes with it, in one stroke. */
+  keepPart(part: ReadingPart, change?: Partial<SaidOfComb>): void;
   say(change: Partial<SaidOfComb>): void;
   sayOfCell(cell: number, of: CellClass): void;
   /** Takes back the last word on a cell. */
@@ -38,7 +41,7 @@ export interface CombDraftInHand {
 }
 
 /**
- * The draft of one comb reading: the machine's part, stored once, and what a person says, stored with every tap.
+ * The draft of one comb reading: the machine's part, stored with each reading, and what a person says, stored with every tap.
  *
  * @param key where it stands among the drafts
  * @param begin what is said before any tap: nothing, or what stands in a reading that is corrected
@@ -60,7 +63,7 @@ export function useCombDraft(key: string, begin: SaidOfComb): CombDraftInHand | 
     let left = false;
     void Promise.all([field.drafts.load(partKey), field.drafts.load(saidKey)]).then(([keptPart, keptSaid]) => {
       if (left) return;
-      latest.current = (keptSaid as SaidOfComb | null) ?? start;
+      latest.current = { ...start, ...(keptSaid as Partial<SaidOfComb> | null) };
       setPart(keptPart as ReadingPart | null);
       setSaid(latest.current);
       setCameBack(keptPart !== null || keptSaid !== null);
@@ -98,11 +101,14 @@ export function useCombDraft(key: string, begin: SaidOfComb): CombDraftInHand | 
     cameBack,
     canUndo: said.corrections.length > start.corrections.length,
     keys: [partKey, saidKey],
-    keepPart(next) {
+    keepPart(next, change = {}) {
+      const words = { ...latest.current, ...change };
+      latest.current = words;
       setPart(next);
+      setSaid(words);
       store(
-        () => field.drafts.save(partKey, next),
-        () => true,
+        () => field.drafts.saveTogether({ [partKey]: next, [saidKey]: latest.current }),
+        () => latest.current === words,
       );
     },
     say,

@@ -8,8 +8,12 @@ export interface KeepingReading {
   readonly busy: boolean;
   readonly failed: boolean;
   readonly refusal: Refused | null;
-  /** Writes what the act makes of the draft, once every tap of it is durable; the draft is closed with it. */
-  keep(hand: CombDraftInHand, act: () => Act): Promise<void>;
+  /**
+   * Writes what the act makes of the draft, once every tap of it is durable; the draft is closed with it.
+   *
+   * @returns whether it was written
+   */
+  keep(hand: CombDraftInHand, act: () => Act): Promise<boolean>;
 }
 
 /** Lets a screen keep a reading, the first time or corrected. */
@@ -30,14 +34,16 @@ export function useKeepingReading(): KeepingReading {
         const made = act();
         if (!made.ok) {
           setRefusal(made);
-          return;
+          return false;
         }
         await field.book.write(made.proposals, { closes: hand.keys });
         void field.sync.run();
+        return true;
       } catch (failure) {
         setFailed(true);
         // Handed on, so that the fault report has it.
         void Promise.reject(failure);
+        return false;
       } finally {
         setBusy(false);
       }

@@ -1,7 +1,6 @@
 import type { PhotographReference } from '@combside/record/kinds/examination';
 import type { ColonyState } from '@combside/record/states';
 import { useEffect, useState } from 'react';
-import { openPhotograph, type ShownPhotograph } from '../device/comb/open-photograph.ts';
 import { useField } from './field.tsx';
 import { correctionKey, draftKey } from './use-draft.ts';
 
@@ -19,32 +18,6 @@ export function usePhotographBytes(hash: string): Blob | null | undefined {
     };
   }, [field, hash]);
   return bytes;
-}
-
-/** A photograph to draw on, of the size that the reading knows it by; null while it is opened. */
-export function useShownPhotograph(
-  bytes: Blob | null,
-  stored: { readonly width: number; readonly height: number },
-): ShownPhotograph | null {
-  const [shown, setShown] = useState<ShownPhotograph | null>(null);
-  const { width, height } = stored;
-  useEffect(() => {
-    if (!bytes) return;
-    let left = false;
-    let opened: ShownPhotograph | null = null;
-    void openPhotograph(bytes, { width, height }).then((photograph) => {
-      if (left) photograph.close();
-      else {
-        opened = photograph;
-        setShown(photograph);
-      }
-    });
-    return () => {
-      left = true;
-      opened?.close();
-    };
-  }, [bytes, width, height]);
-  return shown;
 }
 
 /** What is known of a photograph of this colony at this visit: taken just now, or sealed already; null when unknown. */

@@ -236,6 +236,10 @@ export const casework = {
   'casework.examined.rule-suspicion': 'Nach den geltenden Regeln ({article}) ist das ein Verdacht.',
   'casework.examined.notifiable-find': 'Der Fund muss gemeldet werden, gleich was die Brut zeigt.',
   'casework.examined.close-the-hive': 'Beute schließen. Nichts bewegen. Probe nehmen.',
+  'casework.examined.photograph-spotty':
+    'Das Brutnest wurde nicht als lückig angegeben, das bestätigte Foto zeigt aber Lücken: zu {solid} % geschlossen, auf {error} genau ({sides, plural, one {eine Wabenseite} other {# Wabenseiten}}). Noch einmal nachsehen. Die Angabe gilt, bis sie jemand ändert.',
+  'casework.examined.photograph-compact':
+    'Das Brutnest wurde als lückig angegeben, das bestätigte Foto zeigt aber kaum Lücken: zu {solid} % geschlossen, auf {error} genau ({sides, plural, one {eine Wabenseite} other {# Wabenseiten}}). Andere Waben können anders sein: noch einmal nachsehen. Die Angabe gilt, bis sie jemand ändert.',
   'casework.examined.written-by-newer':
     '{count, plural, one {# Anzeichen wurde} other {# Anzeichen wurden}} von einer neueren Fassung geschrieben und hier nicht gewertet.',
 

@@ -119,6 +119,42 @@ export const comb = {
   'comb.screen.cell.agreed': 'Zelle {cell} von {count}: {what}. Sie haben nachgesehen und stimmen zu.',
   'comb.screen.cell.corrected': 'Zelle {cell} von {count}: {what}, von Ihnen angesehen. Ausgewertet war: {read}.',
   'comb.screen.undo': 'Letzte Angabe zu einer Zelle zurücknehmen',
+  'comb.screen.photograph-not-opened':
+    'Das Foto ließ sich nicht öffnen. Es bleibt erhalten; diese Seite noch einmal öffnen.',
+  'comb.screen.reading-before': 'Zurück zur bisherigen Auswertung',
+  'comb.screen.corners': 'Ecken der Wabe',
+  'comb.screen.corners.set': 'Ecken der Wabe setzen',
+  'comb.screen.corners.when':
+    'Füllt die Wabe nur einen Teil des Bildes, ihre Ecken setzen: Dann wird nur dieser Teil ausgewertet.',
+  'comb.screen.corners.found':
+    'Die Ringe stehen, wo der Rahmen gefunden wurde. Sitzt einer falsch: ziehen oder dorthin tippen, wo er hingehört.',
+  'comb.screen.corners.how':
+    'Jeden Ring auf eine Ecke der Wabe ziehen oder dorthin tippen. Ausgewertet wird nur, was zwischen den Ringen liegt.',
+  'comb.screen.corners.how-keys': 'Pfeiltasten verschieben diese Ecke, mit der Umschalttaste in größeren Schritten.',
+  'comb.screen.corners.crossed':
+    'Die Linien zwischen den Ringen kreuzen sich oder knicken nach innen. Ringe verschieben, bis die Linien einmal um die Wabe laufen.',
+  'comb.screen.corners.too-small': 'Dieser Ausschnitt ist zu klein zum Auswerten. Die Ringe weiter auseinanderziehen.',
+  'comb.screen.corners.read': 'Diesen Ausschnitt auswerten',
+  'comb.screen.corners.whole': 'Das ganze Bild auswerten',
+  'comb.screen.corners.back': 'Zurück ohne Auswertung',
+  'comb.screen.corners.count': 'Ecken sind gesetzt: Ausgewertet wird nur, was dazwischen liegt.',
+  'comb.screen.corners.were-set': 'Ausgewertet wurde nur der Ausschnitt zwischen den gesetzten Ecken.',
+  'comb.screen.corners.ask':
+    '{count, plural, =0 {Der bisherigen Auswertung haben Sie zugestimmt.} one {Zu einer Zelle dieser Auswertung haben Sie etwas gesagt. Ihre Angabe geht mit, wenn die Zelle an ihrer Stelle wiedergefunden wird; sonst, etwa außerhalb der Ecken, entfällt sie.} other {Zu # Zellen dieser Auswertung haben Sie etwas gesagt. Ihre Angaben gehen mit, wo die Zelle an ihrer Stelle wiedergefunden wird; sonst, etwa außerhalb der Ecken, entfallen sie.}} Die neue Auswertung ansehen und ihr neu zustimmen.',
+  'comb.screen.corners.go-on': 'Neu auswerten',
+  'comb.screen.corners.leave': 'Auswertung lassen, wie sie ist',
+  'comb.screen.corners.carried':
+    '{of, plural, one {{along, plural, =0 {Die Zelle, zu der Sie etwas gesagt haben, wurde nicht wiedergefunden: Die Angabe ist entfallen.} other {Ihre Angabe zu einer Zelle ging mit.}}} other {Von Ihren Angaben zu # Zellen gingen {along} mit.}}',
+  'comb.screen.corner.top-left': 'Ecke oben links',
+  'comb.screen.corner.top-right': 'Ecke oben rechts',
+  'comb.screen.corner.bottom-right': 'Ecke unten rechts',
+  'comb.screen.corner.bottom-left': 'Ecke unten links',
+  'comb.screen.corner.at': '{across} vom linken Rand, {down} vom oberen Rand',
+  'comb.screen.corner.in-hand': '{corner}: {where}',
+  'comb.screen.corner.step.left': '{corner}: ein Schritt nach links',
+  'comb.screen.corner.step.right': '{corner}: ein Schritt nach rechts',
+  'comb.screen.corner.step.up': '{corner}: ein Schritt nach oben',
+  'comb.screen.corner.step.down': '{corner}: ein Schritt nach unten',
   'comb.screen.second-look': 'Zelldeckel zum Nachsehen',
   'comb.screen.second-look.one': '{place}: {why}',
   'comb.screen.second-look.next': 'Nächster Zelldeckel zum Nachsehen',

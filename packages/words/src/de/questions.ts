@@ -338,7 +338,7 @@ export const questions = {
   'questions.laboratory-number.takes.bands':
     'Jeder Wert kann irgendwo in seinem Bereich liegen; die Antwort ist der weiteste, der daraus folgt. Sie bestätigt keinen Fall.',
 
-  'questions.burn-and-bury': 'Was brauche ich zum Verbrennen und Vergraben?',
+  'questions.burn-and-bury': 'Was brauche ich zum Vernichten oder Entseuchen?',
   'questions.burn-and-bury.about':
     'Genehmigung, Feuerverbot, Grundwasser und örtliches Recht entscheiden. Wo kein Wert veröffentlicht ist, wird gefragt und nie etwas vorgegeben.',
   'questions.burn-and-bury.way': 'Was geschehen soll',

@@ -83,6 +83,14 @@ export const register = {
   'register.movement.leave': 'Nichts eintragen',
   'register.movement.change': 'Diese Bewegung ändern',
   'register.movement.history': 'Was mit diesem Eintrag geschah',
+  'register.movement.happened.yes': 'hat stattgefunden',
+  'register.movement.happened.no': 'hat nicht stattgefunden',
+  'register.movement.taken-back': 'Zurückgenommen: irrtümlich eingetragen, hat nicht stattgefunden.',
+  'register.movement.take-back': 'Diesen Eintrag zurücknehmen: hat nicht stattgefunden',
+  'register.movement.take-back.about':
+    'Er bleibt mit seiner Geschichte hier stehen und zählt nicht mehr als Kontakt. Einzeln genannte Völker bleiben, wo das Register sie führt; das wird beim Volk geändert.',
+  'register.movement.take-back.do': 'Zurücknehmen',
+  'register.movement.happened-after-all': 'Sie hat doch stattgefunden',
   'register.movement.unreached':
     'Das Amt hat nicht geantwortet, es wurde nichts eingetragen. Die Angaben stehen noch hier.',
   'register.field.from': 'Von',
@@ -93,6 +101,7 @@ export const register = {
   'register.field.how': 'Auf welche Weise',
   'register.field.earliest': 'Frühestens am',
   'register.field.latest': 'Spätestens am',
+  'register.field.happened': 'Ob sie stattfand',
   'register.field.knownBy': 'Bekannt durch',
   'register.counted.colonies': '{count, plural, one {# Volk} other {# Völker}}',
   'register.counted.nuclei': '{count, plural, one {# Ableger} other {# Ableger}}',
@@ -298,8 +307,8 @@ export const register = {
   'register.import.do': '{count, plural, one {# Eintrag} other {# Einträge}} ins Register schreiben',
   'register.import.back': 'Zurück zu den Spalten',
   'register.import.sealing': 'Wird unterschrieben: {done} von {of}',
-  'register.import.storing':
-    'Alle werden auf einen Schlag gespeichert. Ab hier ist es nicht mehr aufzuhalten: Gespeichert werden alle oder keiner.',
+  'register.import.storing': 'Wird gespeichert: {done} von {of} – alle oder keiner',
+  'register.import.settling': 'Der letzte Schritt, der alle auf einmal sichert. Er ist nicht mehr aufzuhalten.',
   'register.import.cancelled': 'Abgebrochen. Nichts wurde geschrieben.',
   'register.import.done': '{count, plural, one {# Eintrag} other {# Einträge}} auf diesem Gerät geschrieben.',
   'register.import.waiting':

@@ -231,6 +231,10 @@ export const casework = {
   'casework.examined.rule-suspicion': 'The rules in force ({article}) make this a suspicion.',
   'casework.examined.notifiable-find': 'What was found has to be reported, whatever the brood shows.',
   'casework.examined.close-the-hive': 'Close the hive. Move nothing. Take a specimen.',
+  'casework.examined.photograph-spotty':
+    'At the combs the brood was not found spotty, but the accepted photograph shows gaps: {solid} % solid, give or take {error} ({sides, plural, one {one comb side} other {# comb sides}}). Look again. The answer stands until it is changed.',
+  'casework.examined.photograph-compact':
+    'At the combs the brood was found spotty, but the accepted photograph shows few gaps: {solid} % solid, give or take {error} ({sides, plural, one {one comb side} other {# comb sides}}). Other combs may differ: look again. The answer stands until it is changed.',
   'casework.examined.written-by-newer':
     '{count, plural, one {# sign was} other {# signs were}} written by a newer version and not weighed here.',
 

@@ -117,6 +117,42 @@ export const comb = {
   'comb.screen.cell.agreed': 'Cell {cell} of {count}: {what}. You looked and agree with the machine.',
   'comb.screen.cell.corrected': 'Cell {cell} of {count}: {what}, by your look. The machine read: {read}.',
   'comb.screen.undo': 'Take back the last word on a cell',
+  // The corners of the comb, set by a person.
+  'comb.screen.photograph-not-opened': 'The photograph could not be opened. It is kept; open this page again.',
+  'comb.screen.reading-before': 'Back to the reading as it was',
+  'comb.screen.corners': 'Corners of the comb',
+  'comb.screen.corners.set': 'Set the comb’s corners',
+  'comb.screen.corners.when':
+    'If the comb fills only part of the picture, set its corners: then only that part is read.',
+  'comb.screen.corners.found':
+    'The rings stand where the frame was found. Drag one that is not right, or tap where it belongs.',
+  'comb.screen.corners.how':
+    'Drag each ring to a corner of the comb, or tap there. Only what lies between the rings is read.',
+  'comb.screen.corners.how-keys': 'Arrow keys move this corner, with Shift in larger steps.',
+  'comb.screen.corners.crossed':
+    'The lines between the rings cross or bend inwards. Move the rings until the lines go once around the comb.',
+  'comb.screen.corners.too-small': 'This part is too small to be read. Move the rings further apart.',
+  'comb.screen.corners.read': 'Read this part',
+  'comb.screen.corners.whole': 'Read the whole picture',
+  'comb.screen.corners.back': 'Back without reading',
+  'comb.screen.corners.count': 'You set corners: only the part between them is read.',
+  'comb.screen.corners.were-set': 'Only the part between the corners that were set was read.',
+  'comb.screen.corners.ask':
+    '{count, plural, =0 {You agreed to the reading as it stands.} one {You spoke of one cell in this reading. What you said goes along if that cell is found again at its place; if it is not, as outside the corners, your word on it is gone.} other {You spoke of # cells in this reading. What you said goes along for each cell that is found again at its place; for the others, such as those outside the corners, it is gone.}} Look at the new reading and agree to it afresh.',
+  'comb.screen.corners.go-on': 'Read afresh',
+  'comb.screen.corners.leave': 'Leave the reading as it is',
+  'comb.screen.corners.carried':
+    '{of, plural, one {{along, plural, =0 {The cell you spoke of was not found again: your word on it is gone.} other {Your word on one cell went along to this reading.}}} other {Of your words on # cells, {along} went along to this reading.}}',
+  'comb.screen.corner.top-left': 'Top left corner',
+  'comb.screen.corner.top-right': 'Top right corner',
+  'comb.screen.corner.bottom-right': 'Bottom right corner',
+  'comb.screen.corner.bottom-left': 'Bottom left corner',
+  'comb.screen.corner.at': '{across} from the left edge, {down} from the top edge',
+  'comb.screen.corner.in-hand': '{corner}: {where}',
+  'comb.screen.corner.step.left': '{corner}: a step to the left',
+  'comb.screen.corner.step.right': '{corner}: a step to the right',
+  'comb.screen.corner.step.up': '{corner}: a step up',
+  'comb.screen.corner.step.down': '{corner}: a step down',
   'comb.screen.second-look': 'Cappings to look at again',
   'comb.screen.second-look.one': '{place}: {why}',
   'comb.screen.second-look.next': 'Next capping to look at again',

@@ -332,7 +332,7 @@ export const questions = {
   'questions.laboratory-number.takes.bands':
     'Each figure may lie anywhere in its band; the answer is the widest that follows. It confirms no case.',
 
-  'questions.burn-and-bury': 'What do I need to burn and bury?',
+  'questions.burn-and-bury': 'What do I need to destroy or disinfect?',
   'questions.burn-and-bury.about':
     'Permit, fire ban, ground water and local law decide. Where no figure was published, it is asked for and never filled in.',
   'questions.burn-and-bury.way': 'What is to be done',

@@ -82,6 +82,14 @@ export const register = {
   'register.movement.leave': 'Write nothing',
   'register.movement.change': 'Change this movement',
   'register.movement.history': 'What happened to this entry',
+  'register.movement.happened.yes': 'it happened',
+  'register.movement.happened.no': 'it did not happen',
+  'register.movement.taken-back': 'Taken back: entered in error, it did not happen.',
+  'register.movement.take-back': 'Take this entry back: it did not happen',
+  'register.movement.take-back.about':
+    'It stays here with its history, and no longer counts as a contact. Colonies named one by one stay where the register has them; change that at the colony.',
+  'register.movement.take-back.do': 'Take it back',
+  'register.movement.happened-after-all': 'It did happen after all',
   'register.movement.unreached': 'The office did not answer, so nothing was written. What you entered is still here.',
   'register.field.from': 'From',
   'register.field.to': 'To',
@@ -91,6 +99,7 @@ export const register = {
   'register.field.how': 'How',
   'register.field.earliest': 'Not before',
   'register.field.latest': 'Not after',
+  'register.field.happened': 'Whether it happened',
   'register.field.knownBy': 'Known by',
   'register.counted.colonies': '{count, plural, one {# colony} other {# colonies}}',
   'register.counted.nuclei': '{count, plural, one {# nucleus} other {# nuclei}}',
@@ -293,8 +302,8 @@ export const register = {
   'register.import.do': 'Write {count, plural, one {# record} other {# records}} into the register',
   'register.import.back': 'Back to the columns',
   'register.import.sealing': 'Signing {done} of {of}',
-  'register.import.storing':
-    'Storing all of them in one stroke. From here on it cannot be stopped: all of them are stored, or none.',
+  'register.import.storing': 'Storing {done} of {of}: all of them, or none',
+  'register.import.settling': 'The last stroke, which makes all of them safe at once. It cannot be stopped any more.',
   'register.import.cancelled': 'Cancelled. Nothing was written.',
   'register.import.done': '{count, plural, one {# record} other {# records}} written on this device.',
   'register.import.waiting':

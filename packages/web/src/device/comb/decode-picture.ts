@@ -6,7 +6,7 @@ import { type Turn, uprightSize } from './turn.ts';
 export type DecodeProblem = 'not-a-picture' | 'damaged' | 'file-too-large' | 'picture-too-small';
 
 export interface Decoded {
-  /** RGB, upright, transparency laid on grey; shrunk when the file has more than `mostPixelsRead`. */
+  /** RGB, upright, transparency laid on grey; shrunk when the file has more pixels than were asked for. */
   readonly picture: Picture;
   readonly turn: Turn;
 }
@@ -25,15 +25,17 @@ type Canvas = OffscreenCanvas | HTMLCanvasElement;
  * are read stand in memory.
  *
  * @param makeCanvas a canvas of this size: off the screen in a worker, an element on a page
+ * @param mostPixels larger photographs are shrunk to so many while they are decoded
  * @returns the pixels, or what is wrong with the file
  */
 export async function decodePicture(
   photograph: Blob,
   makeCanvas: (width: number, height: number) => Canvas,
+  mostPixels = mostPixelsRead,
 ): Promise<Decoded | { readonly problem: DecodeProblem }> {
   const header = pictureHeader(new Uint8Array(await photograph.slice(0, headerBytes).arrayBuffer()));
   if (header && header.width * header.height > mostPixelsDecoded) return { problem: 'file-too-large' };
-  const shrunk = header ? Math.min(1, Math.sqrt(mostPixelsRead / (header.width * header.height))) : 1;
+  const shrunk = header ? Math.min(1, Math.sqrt(mostPixels / (header.width * header.height))) : 1;
   let bitmap: ImageBitmap;
   try {
     const upright = header && uprightSize(header);

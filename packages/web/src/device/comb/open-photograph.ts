@@ -13,14 +13,23 @@ export interface ShownPhotograph {
 }
 
 /**
- * @param stored its size as the reading knows it, for formats whose header is not read here
+ * @param stored its size as the reading knows it, for formats whose header is not read here; null before it was read:
+ *   then such a photograph is taken as the browser shows it
+ * @throws DOMException when its bytes cannot be had any more, or are no picture
  */
 export async function openPhotograph(
   photograph: Blob,
-  stored: { readonly width: number; readonly height: number },
+  stored: { readonly width: number; readonly height: number } | null,
 ): Promise<ShownPhotograph> {
   const header = pictureHeader(new Uint8Array(await photograph.slice(0, 256 * 1024).arrayBuffer()));
-  const turn: Turn = header ?? { orientation: 1, ...stored };
+  const turn: Turn = header ?? { orientation: 1, ...(stored ?? (await shownSize(photograph))) };
   const address = URL.createObjectURL(photograph);
   return { address, ...uprightSize(turn), turn, close: () => URL.revokeObjectURL(address) };
+}
+
+async function shownSize(photograph: Blob): Promise<{ readonly width: number; readonly height: number }> {
+  const bitmap = await createImageBitmap(photograph);
+  const { width, height } = bitmap;
+  bitmap.close();
+  return { width, height };
 }

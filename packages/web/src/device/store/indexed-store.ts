@@ -129,11 +129,11 @@ class IndexedDeviceStore implements IndexedStore {
     return navigator.locks.request(`${this.#database.name} record`, () => work(this)) as Promise<T>;
   }
 
-  async commit(change: DeviceChange): Promise<void> {
+  async commit(change: DeviceChange, stored?: (count: number) => void): Promise<void> {
     const transaction = this.#database.transaction(storesOf(change), 'readwrite', { durability: 'strict' }) as Writing;
     let told: Told | null = null;
     try {
-      await writeChange(transaction, change);
+      await writeChange(transaction, change, stored);
       told = await this.#keepStates(transaction, change);
     } catch (error) {
       // A failed request has already aborted the transaction; a check of ours has not.

@@ -36,12 +36,17 @@ export function storesOf(change: DeviceChange): StoreNames<DeviceSchema>[] {
 /**
  * Writes everything of a change but the folded states, each part to its own object store.
  *
+ * @param stored told how many entries stand in the transaction so far; what it throws comes out
  * @throws RecordError `head moved`, `entry clash`, `unknown entry`; then the transaction must be given up
  */
-export async function writeChange(transaction: Writing, change: DeviceChange): Promise<void> {
+export async function writeChange(
+  transaction: Writing,
+  change: DeviceChange,
+  stored?: (count: number) => void,
+): Promise<void> {
   await checkHead(transaction, change);
   await setAside(transaction, change);
-  await addEntries(transaction, change);
+  await addEntries(transaction, change, stored);
   await noteReceipts(transaction, change);
   await erase(transaction, change);
   await keepTheRest(transaction, change);
@@ -84,62 +89,101 @@ async function setAside(transaction: Writing, change: DeviceChange): Promise<voi
   }
 }
 
-async function addEntries(transaction: Writing, change: DeviceChange): Promise<void> {
+/** So many entries are asked to be written at a time: many thousands of open requests cost memory and cannot be stopped. */
+const together = 1000;
+
+async function addEntries(
+  transaction: Writing,
+  change: DeviceChange,
+  stored: ((count: number) => void) | undefined,
+): Promise<void> {
   const entries = change.entries ?? [];
-  if (entries.length === 0) return;
-  const heads = new Map<string, Head>();
-  const packs = transaction.objectStore('packs');
-  const singles = transaction.objectStore('entries');
-  const stored = transaction.objectStore('heads');
-  const before = new Map<string, Head | undefined>();
-  for (const device of new Set(entries.map(({ entry }) => entry.envelope.device))) {
-    before.set(device, await stored.get(device));
+  const toSend = new Set(change.outbox);
+  const own = new Set(entries.map(({ hash }) => hash));
+  for (const hash of toSend) {
+    if (!own.has(hash)) throw new RecordError('unknown entry', `${hash} cannot go to the outbox`);
   }
+  if (entries.length === 0) return;
+  const stores = {
+    packs: transaction.objectStore('packs'),
+    singles: transaction.objectStore('entries'),
+    outbox: transaction.objectStore('outbox'),
+  };
+  const heads = transaction.objectStore('heads');
+  const before = new Map<string, number>();
+  const after = new Map<string, Head>();
+  for (const device of new Set(entries.map(({ entry }) => entry.envelope.device))) {
+    const head = await heads.get(device);
+    before.set(device, head?.seq ?? 0);
+    if (head !== undefined) after.set(device, head);
+  }
+  checkAmongThemselves(entries);
+  const asPack = entries.length >= packFrom && change.expected === undefined;
+  for (let at = 0; at < entries.length; at += together) {
+    const some = entries.slice(at, at + together);
+    const asked = some.flatMap((kept) => clashesWithStored(stores, kept, before, asPack));
+    for (const kept of some) {
+      const { device, seq } = kept.entry.envelope;
+      if (!asPack) asked.push(stores.singles.add(singleOf(kept)));
+      if (toSend.has(kept.hash)) asked.push(stores.outbox.put({ place: [device, seq], hash: kept.hash }));
+      if (seq > (after.get(device)?.seq ?? 0)) after.set(device, { device, seq, hash: kept.hash });
+    }
+    await Promise.all(asked);
+    stored?.(at + some.length);
+  }
+  if (asPack) await stores.packs.add(packOf(entries));
+  await Promise.all([...after.values()].map((head) => heads.put(head)));
+}
+
+/** @throws RecordError `entry clash` when two of them want one place, or two that count one identifier */
+function checkAmongThemselves(entries: readonly Kept[]): void {
   const places = new Set<string>();
   const ids = new Set<string>();
-  const checks: Promise<unknown>[] = [];
-  const clash = (what: string) => {
-    throw new RecordError('entry clash', what);
-  };
-  for (const kept of entries) {
-    const { device, seq, id } = kept.entry.envelope;
+  for (const { entry, refused } of entries) {
+    const { device, seq, id } = entry.envelope;
     const place = `${device} ${seq}`;
-    if (places.has(place)) clash(place);
+    if (places.has(place)) throw clash(place);
     places.add(place);
-    // Nothing can stand behind the head, and most entries come in the order of their chain.
-    if (seq <= (before.get(device)?.seq ?? 0)) {
-      checks.push(
-        singles
-          .index('place')
-          .getKey([device, seq])
-          .then((key) => key !== undefined && clash(place)),
-        packs
-          .index('places')
-          .getKey([device, seq])
-          .then((key) => key !== undefined && clash(place)),
-      );
-    }
-    if (kept.refused === null) {
-      if (ids.has(id)) clash(`id ${id}`);
-      ids.add(id);
-      checks.push(
-        singles
-          .index('id')
-          .getKey(id)
-          .then((key) => key !== undefined && clash(`id ${id}`)),
-        packs
-          .index('ids')
-          .getKey(id)
-          .then((key) => key !== undefined && clash(`id ${id}`)),
-      );
-    }
-    const newest = heads.get(device) ?? before.get(device);
-    if (newest === undefined || seq > newest.seq) heads.set(device, { device, seq, hash: kept.hash });
+    if (refused !== null) continue;
+    if (ids.has(id)) throw clash(`id ${id}`);
+    ids.add(id);
   }
-  await Promise.all(checks);
-  if (entries.length >= packFrom && change.expected === undefined) await packs.add(packOf(entries));
-  else await Promise.all(entries.map((kept) => singles.add(singleOf(kept))));
-  await Promise.all([...heads.values()].map((head) => stored.put(head)));
+}
+
+interface Asked {
+  getKey(key: string | [string, number]): Promise<unknown>;
+}
+
+/** What has to be asked before an entry may stand beside the stored ones. Unique indexes see to single ones by themselves. */
+function clashesWithStored(
+  stores: {
+    readonly packs: { index(name: 'places' | 'ids'): Asked };
+    readonly singles: { index(name: 'place' | 'id'): Asked };
+  },
+  { entry, refused }: Kept,
+  before: ReadonlyMap<string, number>,
+  asPack: boolean,
+): Promise<unknown>[] {
+  const { device, seq, id } = entry.envelope;
+  const none = (asked: Promise<unknown>, what: string) =>
+    asked.then((key) => {
+      if (key !== undefined) throw clash(what);
+    });
+  const checks: Promise<unknown>[] = [];
+  // Nothing can stand behind the head, and most entries come in the order of their chain.
+  if (seq <= (before.get(device) ?? 0)) {
+    checks.push(none(stores.packs.index('places').getKey([device, seq]), `${device} ${seq}`));
+    if (asPack) checks.push(none(stores.singles.index('place').getKey([device, seq]), `${device} ${seq}`));
+  }
+  if (refused === null) {
+    checks.push(none(stores.packs.index('ids').getKey(id), `id ${id}`));
+    if (asPack) checks.push(none(stores.singles.index('id').getKey(id), `id ${id}`));
+  }
+  return checks;
+}
+
+function clash(what: string): RecordError {
+  return new RecordError('entry clash', what);
 }
 
 async function noteReceipts(transaction: Writing, change: DeviceChange): Promise<void> {
@@ -220,12 +264,6 @@ async function keepTheRest(transaction: Writing, change: DeviceChange): Promise<
   meta('clock', change.clock);
   meta('identity', change.identity);
   meta('office', change.office);
-  const own = new Map((change.entries ?? []).map((kept) => [kept.hash, kept.entry.envelope]));
-  for (const hash of change.outbox ?? []) {
-    const envelope = own.get(hash);
-    if (envelope === undefined) throw new RecordError('unknown entry', `${hash} cannot go to the outbox`);
-    asked.push(transaction.objectStore('outbox').put({ place: [envelope.device, envelope.seq], hash }));
-  }
   for (const entry of change.hold ?? [])
     asked.push(transaction.objectStore('held').put({ id: entry.envelope.id, entry }));
   for (const id of change.release ?? []) asked.push(transaction.objectStore('held').delete(id));

@@ -46,7 +46,7 @@ export function CombDesk({ body, boxes, busy, onWrite }: CombDeskProps) {
     [turn],
   );
   const nothing = useMemo(() => ({ address: '', ...reader.picture }), [reader.picture]);
-  const comb = useCombShown(there ?? nothing, corrected?.cells ?? [], reader.pitchPx, upright);
+  const comb = useCombShown(there ?? nothing, corrected?.cells ?? [], reader, upright);
   const second = useMemo(() => reader.secondLook.map((one) => one.cell), [reader]);
   const spokenOf = useMemo(() => corrected?.cells.flatMap((cell, n) => (cell.lookedAt ? [n] : [])) ?? [], [corrected]);
   if (!corrected) return <p className="caution">{words.say('comb.screen.newer')}</p>;

@@ -110,7 +110,7 @@ function Side({ body, overlay }: { readonly body: CombReadingBody; readonly over
     [turn],
   );
   const nothing = useMemo(() => ({ address: '', ...body.reader.picture }), [body.reader.picture]);
-  const comb = useCombShown(there ?? nothing, corrected?.cells ?? [], body.reader.pitchPx, upright);
+  const comb = useCombShown(there ?? nothing, corrected?.cells ?? [], body.reader, upright);
   const when = words.dayAndTime(body.observedAt, deskTimeZone);
   return (
     <figure className="stack close">

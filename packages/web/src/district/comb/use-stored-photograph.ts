@@ -1,5 +1,6 @@
-import { useEffect, useState } from 'react';
-import { openPhotograph, type ShownPhotograph } from '../../device/comb/open-photograph.ts';
+import { useCallback } from 'react';
+import type { ShownPhotograph } from '../../device/comb/open-photograph.ts';
+import { useShownPhotograph } from '../../ui/comb/use-shown-photograph.ts';
 
 /**
  * Fetches a photograph from the office to draw on it.
@@ -11,28 +12,10 @@ export function useStoredPhotograph(
   hash: string,
   stored: { readonly width: number; readonly height: number },
 ): ShownPhotograph | 'failed' | null {
-  const [shown, setShown] = useState<ShownPhotograph | 'failed' | null>(null);
-  const { width, height } = stored;
-  useEffect(() => {
-    let left = false;
-    let opened: ShownPhotograph | null = null;
-    const open = async () => {
-      const answer = await fetch(`/api/photographs/${hash}`);
-      if (!answer.ok) throw new Error(`photograph ${hash}: ${answer.status}`);
-      const photograph = await openPhotograph(await answer.blob(), { width, height });
-      if (left) photograph.close();
-      else {
-        opened = photograph;
-        setShown(photograph);
-      }
-    };
-    open().catch(() => {
-      if (!left) setShown('failed');
-    });
-    return () => {
-      left = true;
-      opened?.close();
-    };
-  }, [hash, width, height]);
-  return shown;
+  const fetchBytes = useCallback(async () => {
+    const answer = await fetch(`/api/photographs/${hash}`);
+    if (!answer.ok) throw new Error(`photograph ${hash}: ${answer.status}`);
+    return answer.blob();
+  }, [hash]);
+  return useShownPhotograph(fetchBytes, stored);
 }

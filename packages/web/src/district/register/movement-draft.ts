@@ -54,6 +54,7 @@ export function bodyOf(draft: MovementDraft): MovementBody | readonly Missing[] 
     earliest: isExact ? last : first,
     latest: last,
     knownBy,
+    happened: true,
   };
 }
 

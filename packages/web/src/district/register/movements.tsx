@@ -9,6 +9,7 @@ import { sayId } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { MovementForm, type OwnApiary } from './movement-form.tsx';
 import { Contested, History, type Names, WritingStatus } from './record-parts.tsx';
+import { TakeBack } from './take-back.tsx';
 import { useWriting } from './use-writing.ts';
 
 interface MovementsProps {
@@ -72,6 +73,11 @@ export function Movements(props: MovementsProps) {
           return (
             <li key={state.about.id} className="stack close">
               <MovementLine moved={moved} own={own} names={names} />
+              {!moved.happened && (
+                <p>
+                  <strong>{words.say('register.movement.taken-back')}</strong>
+                </p>
+              )}
               <Contested state={state} people={people} names={names} writing={writing} />
               {open === state.about.id ? (
                 form(state)
@@ -80,9 +86,12 @@ export function Movements(props: MovementsProps) {
                   <summary>{words.say('register.movement.history')}</summary>
                   <div className="stack close">
                     <History state={state} people={people} names={names} untitled />
-                    <div>
-                      <Button onClick={() => setOpen(state.about.id)}>{words.say('register.movement.change')}</Button>
-                    </div>
+                    {moved.happened && (
+                      <div>
+                        <Button onClick={() => setOpen(state.about.id)}>{words.say('register.movement.change')}</Button>
+                      </div>
+                    )}
+                    <TakeBack key={String(moved.happened)} state={state} happened={moved.happened} writing={writing} />
                   </div>
                 </details>
               )}

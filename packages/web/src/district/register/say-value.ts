@@ -43,6 +43,8 @@ export function sayValue(words: Words, field: string, value: unknown, names: Rea
       return sayId(words, `register.movement.how.${value}`);
     case 'knownBy':
       return sayId(words, `register.known-by.${value}`);
+    case 'happened':
+      return words.say(value ? 'register.movement.happened.yes' : 'register.movement.happened.no');
     case 'colonies':
       return words.number((value as readonly unknown[]).length);
     case 'plan':

@@ -1,5 +1,6 @@
 import type { Act, Refused } from '@combside/casework/act';
 import type { EntriesOfOne } from '@combside/contract/register';
+import type { WriteOptions } from '@combside/record/book';
 import type { About, Proposal } from '@combside/record/entry';
 import { RecordError } from '@combside/record/errors';
 import { newIdentifier } from '@combside/record/identifier';
@@ -64,24 +65,23 @@ export function useWriting(session: Session): Writing {
 /**
  * Writes proposals on the desk's device, after fetching the entries that they build on.
  *
- * @param sealed told, and may throw to stop, as each entry is sealed
+ * @param watch told as entries are sealed and stored; what it throws stops the write with nothing stored
  */
 export async function writeAtDesk(
   device: Device,
   proposals: readonly Proposal[],
   builtOn: readonly About[],
-  sealed?: (count: number) => void,
+  watch: Pick<WriteOptions, 'sealed' | 'stored'> = {},
 ): Promise<void> {
-  const options = sealed ? { sealed } : {};
   await receiveEach(device, builtOn);
   try {
-    await device.book.write(proposals, options);
+    await device.book.write(proposals, watch);
   } catch (error) {
     if (!(error instanceof RecordError) || error.code !== 'unknown entry') throw error;
     // Entries of a device that this desk has not met yet are held back: one exchange brings the devices.
     await device.sync.run();
     await receiveEach(device, builtOn);
-    await device.book.write(proposals, options);
+    await device.book.write(proposals, watch);
   }
 }
 

@@ -12,9 +12,10 @@ interface CombOverlayProps {
   readonly second: readonly number[];
 }
 
-/** Thin outlines around patches of one kind, hatching within; cells spoken of are dashed, cappings to look at ringed. */
+/** Thin outlines around patches of one kind, hatching within; cells spoken of are dashed, cappings to look at ringed; the corners a person set, joined. */
 export function CombOverlay({ comb, id, said, second }: CombOverlayProps) {
   const outlined = said.map((cell) => cellPath(comb.outlines.corners, cell)).join('');
+  const corners = comb.region && `M${comb.region.map(({ x, y }) => `${x} ${y}`).join('L')}Z`;
   return (
     <g className="comb-overlay">
       {comb.paths.areas.map((area) => (
@@ -24,6 +25,8 @@ export function CombOverlay({ comb, id, said, second }: CombOverlayProps) {
       <path className="line" d={comb.paths.borders} />
       <path className="casing" d={outlined} />
       <path className="line said" d={outlined} />
+      {corners && <path className="casing corners" d={corners} />}
+      {corners && <path className="line corners" d={corners} />}
       {second.map((n) => {
         const cell = comb.cells[n];
         return (

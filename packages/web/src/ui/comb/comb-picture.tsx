@@ -16,6 +16,8 @@ export interface CombActs {
 
 interface CombPictureProps extends CombActs {
   readonly comb: CombShown;
+  /** True takes the keys as soon as it is shown: a person comes back to it. */
+  readonly focused?: boolean;
   /** False peels the overlay off. */
   readonly overlay: boolean;
   readonly inHand: number | null;
@@ -44,7 +46,17 @@ const fingerReach = 24;
  * with keys the arrows walk from cell to cell, digits say what a cell holds, Page Up and Page Down go through the cappings
  * to look at again.
  */
-export function CombPicture({ comb, overlay, inHand, said, second, label, describedBy, ...acts }: CombPictureProps) {
+export function CombPicture({
+  comb,
+  focused = false,
+  overlay,
+  inHand,
+  said,
+  second,
+  label,
+  describedBy,
+  ...acts
+}: CombPictureProps) {
   const id = useId();
   const frame = useRef<HTMLDivElement>(null);
   const [wide, setWide] = useState(360);
@@ -60,6 +72,11 @@ export function CombPicture({ comb, overlay, inHand, said, second, label, descri
     watch.observe(element);
     return () => watch.disconnect();
   }, []);
+
+  const [focusFirst] = useState(focused);
+  useEffect(() => {
+    if (focusFirst) frame.current?.focus({ preventScroll: true });
+  }, [focusFirst]);
 
   const letGo = () => {
     if (pressed.current) clearTimeout(pressed.current.timer);

@@ -17,20 +17,33 @@ export interface CombShown {
   readonly paths: OverlayPaths;
   /** Distance of neighbouring cells, pixels. */
   readonly pitch: number;
+  /** Corners that a person set before the reading; null when the whole picture was read. */
+  readonly region: readonly Place[] | null;
+}
+
+interface Place {
+  readonly x: number;
+  readonly y: number;
 }
 
 /**
  * @param cells as the record holds them, in pixels as stored
+ * @param reader what the reading says of itself: the distance of the cells, and corners in pixels as stored
  * @param upright brings a pixel as stored into the upright picture
  */
 export function useCombShown(
   picture: PictureShown,
   cells: readonly CorrectedCell[],
-  pitch: number,
-  upright: (at: { readonly x: number; readonly y: number }) => { readonly x: number; readonly y: number },
+  reader: { readonly pitchPx: number; readonly region: readonly Place[] | null },
+  upright: (at: Place) => Place,
 ): CombShown {
+  const { pitchPx: pitch, region: stored } = reader;
+  // Pixels are counted from 0 at their middle; a drawing counts from their corner.
+  const region = useMemo(
+    () => stored?.map((corner) => upright(corner)).map(({ x, y }) => ({ x: x + 0.5, y: y + 0.5 })) ?? null,
+    [stored, upright],
+  );
   const placed = useMemo(
-    // Pixels are counted from 0 at their middle; a drawing counts from their corner.
     () =>
       cells.map((cell): PlacedCell => {
         const { x, y } = upright(cell);
@@ -40,5 +53,8 @@ export function useCombShown(
   );
   const outlines = useMemo(() => cellOutlines(placed, pitch), [placed, pitch]);
   const paths = useMemo(() => overlayPaths(placed, outlines), [placed, outlines]);
-  return useMemo(() => ({ picture, cells: placed, outlines, paths, pitch }), [picture, placed, outlines, paths, pitch]);
+  return useMemo(
+    () => ({ picture, cells: placed, outlines, paths, pitch, region }),
+    [picture, placed, outlines, paths, pitch, region],
+  );
 }

@@ -22,6 +22,9 @@ interface ReasoningPageProps {
   readonly changes?: ChangesKnown | null;
 }
 
+/** What a photograph shows against what was said: no matter of the law, but of the next look. */
+const photographs: readonly string[] = ['casework.examined.photograph-spotty', 'casework.examined.photograph-compact'];
+
 /**
  * One calm page: what it could be, why, what to look at next, what was not looked at, what this look could have missed,
  * what the law asks. Order and words first; numbers one tap deeper. The same at the hive and in the office.
@@ -32,6 +35,7 @@ export function ReasoningPage({ whole, changes = null }: ReasoningPageProps) {
   const { reasoning } = whole.assessed;
   // The respirator is said at the top already.
   const findings = whole.assessed.findings.filter((one) => one.id !== 'casework.caution.respirator');
+  const againstTheEye = findings.filter((one) => photographs.includes(one.id));
   const { reasons } = reasoning;
   const shown = reasoning.diseases.filter((one, index) => index < 3 || one.inWords !== 'nothing-points-to-it');
   const condition = (id: string) => sayId(words, `signs.condition.${id}.name`);
@@ -81,6 +85,11 @@ export function ReasoningPage({ whole, changes = null }: ReasoningPageProps) {
         </Button>
       </section>
 
+      {againstTheEye.map((one) => (
+        <div key={one.id} className="caution">
+          <FindingLine finding={one} />
+        </div>
+      ))}
       <NextChecksShown next={reasoning.next} />
 
       {reasons.reasons.length > 0 && (
@@ -174,9 +183,11 @@ export function ReasoningPage({ whole, changes = null }: ReasoningPageProps) {
       <section className="stack close">
         <h2>{words.say('reasoning.law')}</h2>
         {whole.invented && <p className="quiet">{words.say('reasoning.law-invented')}</p>}
-        {findings.map((one) => (
-          <FindingLine key={`${one.id} ${JSON.stringify(one.values)}`} finding={one} />
-        ))}
+        {findings
+          .filter((one) => !againstTheEye.includes(one))
+          .map((one) => (
+            <FindingLine key={`${one.id} ${JSON.stringify(one.values)}`} finding={one} />
+          ))}
         {whole.owed.length === 0 ? <p>{words.say('reasoning.law-none')}</p> : <DutiesList duties={whole.owed} />}
         {whole.wouldFollow && whole.wouldFollow.duties.length > 0 && (
           <OneTapDeeper title={words.say('reasoning.law-if', { condition: condition(whole.wouldFollow.condition) })}>

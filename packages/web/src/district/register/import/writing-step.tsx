@@ -14,8 +14,8 @@ interface WritingStepProps {
 }
 
 type State =
-  | { readonly at: 'sealing'; readonly done: number }
-  | { readonly at: 'storing' }
+  | { readonly at: 'sealing' | 'storing'; readonly done: number }
+  | { readonly at: 'settling' }
   | { readonly at: 'written' }
   | { readonly at: 'failed' };
 
@@ -25,8 +25,8 @@ class Called extends Error {}
 const toldEach = 200;
 
 /**
- * Signs all entries and stores them in one stroke. Until that stroke cancelling leaves nothing; after it the entries go
- * to the office like any others, and again after the window was closed.
+ * Signs all entries and stores them together. Until the stroke that makes them safe cancelling leaves nothing; after it
+ * the entries go to the office like any others, and again after the window was closed.
  */
 export function WritingStep({ session, proposals, onAgain, onCancelled }: WritingStepProps) {
   const words = useWords();
@@ -51,11 +51,21 @@ export function WritingStep({ session, proposals, onAgain, onCancelled }: Writin
     if (!device || begun.current) return;
     begun.current = true;
     const changed = proposals.filter(({ replaces }) => replaces.length > 0).map(({ about }) => about);
-    writeAtDesk(device, proposals, changed, (count) => {
+    const stopIfCalled = () => {
       if (called.current) throw new Called('the person called it off');
-      if (count === proposals.length) setState({ at: 'storing' });
-      else if (count % toldEach === 0) setState({ at: 'sealing', done: count });
-    }).then(
+    };
+    const watch = {
+      sealed(done: number) {
+        stopIfCalled();
+        if (done === proposals.length) setState({ at: 'storing', done: 0 });
+        else if (done % toldEach === 0) setState({ at: 'sealing', done });
+      },
+      stored(done: number) {
+        stopIfCalled();
+        setState(done === proposals.length ? { at: 'settling' } : { at: 'storing', done });
+      },
+    };
+    writeAtDesk(device, proposals, changed, watch).then(
       () => setState({ at: 'written' }),
       (failure: unknown) => {
         if (failure instanceof Called) {
@@ -92,19 +102,22 @@ export function WritingStep({ session, proposals, onAgain, onCancelled }: Writin
       </>
     );
   }
-  const done = state.at === 'storing' ? proposals.length : state.done;
+  const far = state.at === 'settling' ? null : state;
   const said =
-    state.at === 'storing'
-      ? words.say('register.import.storing')
-      : words.say('register.import.sealing', { done: words.number(done), of: words.number(proposals.length) });
+    far === null
+      ? words.say('register.import.settling')
+      : words.say(`register.import.${far.at}`, {
+          done: words.number(far.done),
+          of: words.number(proposals.length),
+        });
   return (
     <>
       <p role="status">{said}</p>
       <progress
-        {...(state.at === 'storing' ? {} : { value: done, max: proposals.length })}
+        {...(far === null ? {} : { value: far.done, max: proposals.length })}
         aria-label={words.say('register.import')}
       />
-      {state.at === 'sealing' && (
+      {far !== null && (
         <Button
           onClick={() => {
             called.current = true;
