@@ -6,6 +6,7 @@
  * - live: from the push of one entry to its event in an open stream
  * - lists: 250,000 apiaries in 50 districts. Their rows are written straight into the table of folded states; signing
  *   and pushing a quarter of a million entries would measure the push again
+ * - combs: as many photographs of combs, one at each apiary over eleven years, the newest tenth unread, some waiting
  */
 import { chmodSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -13,6 +14,7 @@ import { join } from 'node:path';
 import { protocolHeader, protocolVersion } from '../packages/contract/src/version.ts';
 import type { Entry, Proposal } from '../packages/record/src/entry.ts';
 import { foldVersion } from '../packages/record/src/fold.ts';
+import { readerVersion } from '../packages/science/src/comb/reader-version.ts';
 import { newId, phoneOf } from '../packages/server/src/acceptance/test-house.ts';
 import {
   apiaryProposal,
@@ -65,6 +67,7 @@ try {
   await upAndDown();
   await live();
   await lists();
+  await combs();
 } finally {
   await server.stop();
   rmSync(folder, { recursive: true, force: true });
@@ -195,6 +198,50 @@ async function lists(): Promise<void> {
   await ask('search, nothing found', 'search=zzzzzz', 0);
   await ask('a box on the map, 500 at most', 'box=0.5,45,1.5,46&limit=500', 100);
   report('districts with their counts', await timed(() => fetch(`${server.address}/api/districts`, { headers })));
+}
+
+async function combs(): Promise<void> {
+  const { pool } = server.database;
+  await pool.query(
+    `insert into combside.comb_photographs (colony, hash, visit, apiary, taken_at, caption, accepted)
+     select md5('colony' || n)::uuid, md5('a' || n) || md5('b' || n), md5('visit' || n / 40)::uuid, md5('apiary' || n)::uuid,
+       timestamptz '2015-01-01' + n * interval '1400 seconds', '', case when n < 0.9 * $1::int then n % 2 = 0 end
+     from generate_series(1, $1::int) n`,
+    [apiaries],
+  );
+  await pool.query(
+    `insert into combside.photographs (hash, bytes, media_type, uploaded_by, received_at)
+     select hash, 4000000, 'image/jpeg', $1, taken_at from combside.comb_photographs`,
+    [person],
+  );
+  await pool.query(
+    `insert into combside.comb_readings (photograph, reader_version, state, asked_at)
+     select hash, $1, 'waiting', now() from combside.comb_photographs order by taken_at desc limit 500`,
+    [readerVersion],
+  );
+  await pool.query('analyze combside.comb_photographs, combside.photographs, combside.comb_readings');
+  const ask = async (what: string, query: string, atLeast: number): Promise<string | null> => {
+    const times: number[] = [];
+    let answer: { photographs: unknown[]; next: string | null } = { photographs: [], next: null };
+    for (let run = 0; run < runs; run += 1) {
+      times.push(
+        await timed(async () => {
+          answer = await (await fetch(`${server.address}/api/comb-photographs?${query}`, { headers })).json();
+        }),
+      );
+    }
+    if (answer.photographs.length < atLeast) throw new Error(`${what}: ${answer.photographs.length} rows`);
+    report(`combs: ${what}`, median(times), `${answer.photographs.length} rows`);
+    return answer.next;
+  };
+  await ask('first page of all', 'limit=60', 60);
+  const far = await ask('500 not read', 'standing=not-read&limit=500', 500);
+  await ask('the page after these', `limit=60&after=${far}`, 60);
+  await ask('first page of a district', 'district=bench-7&limit=60', 60);
+  await ask('accepted ones, behind all that is unread', 'standing=accepted&limit=60', 60);
+  await ask('a standing that none has', 'standing=refused&limit=60', 0);
+  const { rows } = await pool.query<{ visit: string }>(`select md5('visit' || 7)::uuid as visit`);
+  await ask('of a visit', `visit=${rows[0]?.visit}&limit=60`, 40);
 }
 
 async function nameOf(number: number): Promise<string> {

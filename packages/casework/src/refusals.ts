@@ -66,6 +66,7 @@ export const refusals = [
   'casework.refused.merged-already',
   'casework.refused.not-merged',
   'casework.refused.comb-not-read',
+  'casework.refused.comb-reading-kept',
   'casework.refused.comb-picture-too-large',
   'casework.refused.comb-cell-not-there',
 ] as const;

@@ -6,6 +6,9 @@ import { photographHash } from './photograph.ts';
 /**
  * `POST /api/comb-readings`: stored photographs of combs that the server shall read, one after the other, when it has
  * time. Asking again is harmless, and tells how far it is. At most 500 at a time.
+ *
+ * The same message to `POST /api/comb-readings/cancel` takes back those that still wait; what is being read or was read
+ * stays, and is told.
  */
 export const combReadingsAsked = z.strictObject({ photographs: z.array(photographHash).min(1).max(500) });
 

@@ -1,5 +1,6 @@
 import { identifier, instant } from '@combside/record/entry';
 import { z } from 'zod';
+import { combStanding } from './comb-standing.ts';
 
 /** Largest photograph taken, in bytes (40 MiB: several times a 12-megapixel JPEG). */
 export const largestPhotograph = 40 * 1024 * 1024;
@@ -20,7 +21,7 @@ export type PhotographAnnouncement = z.infer<typeof photographAnnouncement>;
 export const photographsAsked = z.strictObject({ hashes: z.array(photographHash).max(1000) });
 export const photographsHeld = z.object({ held: z.array(photographHash) });
 
-/** A photograph as a page shows it; the bytes are at `/api/photographs/<hash>`. */
+/** A photograph as a page shows it; the bytes are at `/api/photographs/<hash>`, small ones at `.../small`. */
 export const photographShown = z.object({
   hash: photographHash,
   mediaType: z.string(),
@@ -30,5 +31,7 @@ export const photographShown = z.object({
   colony: identifier,
   /** False while the bytes have not arrived yet. */
   held: z.boolean(),
+  /** How the comb on it stands. */
+  comb: combStanding,
 });
 export type PhotographShown = z.infer<typeof photographShown>;

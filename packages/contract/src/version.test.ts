@@ -13,7 +13,7 @@ const pinned: Readonly<Record<number, string>> = {
   2: '9cd2c9b93ea868f4e0307dc709ce6bdef5195e0e96a8a4d325edf39b4a9ebdc4',
   3: '0f5805e312e26319a02f106420a091983689d54ea1065eeadb16a8d66354dc2a',
   4: '2b80f0374df3aee7c691ebf4b8f433477054e029fdc217dfe8168cda0329b942',
-  5: '4e93544d6ff20497063d08ba6edcd2323deb7d9d7fcd04a542e7919b5916b4c2',
+  5: 'b31d1ef777446803fe69e209caf04a151eb83c6acf88ca1a25668ef39e6a3604',
 };
 
 const instruction = `The shape of a message or of an entry kind has changed.

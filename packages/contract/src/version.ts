@@ -33,7 +33,7 @@ export const protocolHistory: readonly { readonly version: number; readonly brou
   {
     version: 5,
     brought:
-      'readings of comb photographs, and which of them an assessment weighed; movements on the pages of a keeper and of a colony; visits found by words and results; laboratories and the limits they stated; stored photographs of combs read by the server; movements taken back',
+      'readings of comb photographs, and which of them an assessment weighed; movements on the pages of a keeper and of a colony; visits found by words and results; laboratories and the limits they stated; stored photographs of combs listed, sent small, read by the server and taken back unread; movements taken back',
   },
 ];
 

@@ -5,6 +5,7 @@ const seams = [
   'anzeige|pflichtig',
   'Arbeiterinnen|brut',
   'Arbeiterinnen|zellen',
+  'auseinander|ziehen',
   'benach|richtigen',
   'beiseite|gelassen',
   'Betretungs|recht',

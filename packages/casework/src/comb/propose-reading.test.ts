@@ -83,7 +83,7 @@ describe('a reading that is kept', () => {
   test('stands newest first by when the comb was photographed', () => {
     const { site, propose, state } = photographed();
     site.carryOut(propose({ observedAt: '2027-05-04T09:50:00.000Z' }), at);
-    site.carryOut(propose(), at);
+    site.carryOut(propose({ photograph: photographOf(at, 'cd'.repeat(32)) }), at);
     expect(state().combReadings.map((one) => one.body.observedAt)).toEqual(['2027-05-04T09:50:00.000Z', at]);
   });
 
@@ -106,6 +106,9 @@ describe('a reading that is kept', () => {
     const noColony = fold({ type: 'colony', id: site.newId() }, []) as ColonyState;
     expect(reason({ colony: noColony })).toBe('casework.refused.not-in-register');
     expect(reason({ visit: site.ledger.visit(visit) })).toBe('done');
+    site.carryOut(propose(), at);
+    expect(reason({})).toBe('casework.refused.comb-reading-kept');
+    expect(reason({ photograph: photographOf(at, 'cd'.repeat(32)) })).toBe('done');
   });
 });
 

@@ -44,7 +44,8 @@ export interface ProposeReading {
  * Proposes the entry that keeps a reading: the machine's cells as they are, and beside them what a person said.
  *
  * Refused when the photograph was not read, when it is too large to be kept, outside a begun visit, for a colony of another
- * apiary or one not in the register, when it was taken before the visit, and when a correction names no cell or no class.
+ * apiary or one not in the register, when it was taken before the visit, when a reading of it is kept already, and when a
+ * correction names no cell or no class.
  */
 export function proposeReading(input: ProposeReading): Act<{ readonly reading: CombReadingBody }> {
   const visit = input.visit.visit.current?.body;
@@ -53,6 +54,10 @@ export function proposeReading(input: ProposeReading): Act<{ readonly reading: C
   if (!colony) return refused('casework.refused.not-in-register');
   if (colony.apiary !== visit.apiary) return refused('casework.refused.colony-elsewhere');
   if (input.observedAt < visit.startedAt) return refused('casework.refused.time-runs-backward');
+  const isKept = input.colony.combReadings.some(
+    ({ body }) => body.visit === input.visit.about.id && body.photograph.hash === input.photograph.hash,
+  );
+  if (isKept) return refused('casework.refused.comb-reading-kept');
   const { read } = input;
   if (!('part' in read) && read.result.verdict !== 'read') return refused('casework.refused.comb-not-read');
   const part = 'part' in read ? read.part : readingPart(read);

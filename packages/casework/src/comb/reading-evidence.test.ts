@@ -39,7 +39,8 @@ function visited() {
   ) => {
     const act = proposeReading({
       read: { result: laidComb(classes), picture: laidPicture },
-      photograph: photographOf(observedAt),
+      // Each of another photograph: of one, only one reading is kept.
+      photograph: photographOf(observedAt, String(state().combReadings.length).padStart(64, '0')),
       place,
       observedAt,
       colony: state(),

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { seeded } from '../random/seeded.ts';
 import { coarseClass, type DecidedClass } from './cell-classes.ts';
 import { agreement, type ReadCell, readCells, withCorrections } from './reading.ts';
 
@@ -51,6 +52,43 @@ describe('solidness', () => {
     const reading = readCells(comb(rows, 12));
     expect(reading.solidness?.missed).toBe(0);
   });
+
+  it.each([
+    // [radius of the nest in cells, share of its cells missing, off by at most]: the truth is how the nest was made.
+    [20, 0.05, 0.02],
+    [20, 0.33, 0.04],
+    [20, 0.5, 0.06],
+    [8, 0.05, 0.03],
+    [8, 0.33, 0.08],
+  ])(
+    'of a ragged round nest %i cells across the middle and %f of it missing is off by at most %f',
+    (radius, gaps, most) => {
+      const chance = seeded(radius + Math.round(1000 * gaps));
+      let off = 0;
+      const nests = 10;
+      for (let nest = 0; nest < nests; nest++) {
+        const rim = Array.from({ length: 24 }, () => radius * (1 + chance.between(-0.12, 0.12)));
+        const cells: ReadCell[] = [];
+        let brood = 0;
+        let sealed = 0;
+        for (let row = -radius - 8; row <= radius + 8; row++) {
+          for (let column = -2 * radius - 8; column <= 2 * radius + 8; column++) {
+            const x = column + row / 2;
+            const y = row * Math.sqrt(0.75);
+            const sector = Math.floor(((Math.atan2(y, x) + Math.PI) / (2 * Math.PI)) * 24) % 24;
+            const inside = Math.hypot(x, y) <= (rim[sector] as number);
+            const isSealed = inside && chance.uniform() >= gaps;
+            brood += inside ? 1 : 0;
+            sealed += isSealed ? 1 : 0;
+            const name: DecidedClass = isSealed ? 'sealed-worker-brood' : 'open-empty';
+            cells.push({ column, row, class: name, coarse: coarseClass(name) });
+          }
+        }
+        off += (readCells(cells).solidness?.value ?? Number.NaN) - sealed / brood;
+      }
+      expect(Math.abs(off / nests)).toBeLessThan(most);
+    },
+  );
 
   it('says nothing from a handful of cells', () => {
     expect(readCells(comb(spread({ 'sealed-worker-brood': 50, 'open-empty': 2 }), 8)).solidness).toBeUndefined();

@@ -4,6 +4,7 @@ import { readerVersion } from '@combside/science/comb/reader-version';
 import { sql } from 'kysely';
 import type { Database } from '../store/database.ts';
 import type { CombReadingsPart, PhotographsPart } from '../store/parts.ts';
+import type { Rights } from '../store/rights.ts';
 import type { ReadingThread } from './reading-thread.ts';
 
 export interface CombReadings extends CombReadingsPart {
@@ -68,13 +69,18 @@ export function openCombReadings(
   };
   stopping.addEventListener('abort', () => void thread.end());
 
+  const sorted = async (hashes: readonly string[], rights: Rights) => {
+    const known: string[] = [];
+    const unknown: string[] = [];
+    for (const hash of new Set(hashes)) ((await photographs.readable(hash, rights)) ? known : unknown).push(hash);
+    return { known, unknown };
+  };
+
   const part: CombReadings = {
     onAsked: () => undefined,
 
     ask: async (hashes, rights, now) => {
-      const known: string[] = [];
-      const unknown: string[] = [];
-      for (const hash of new Set(hashes)) ((await photographs.readable(hash, rights)) ? known : unknown).push(hash);
+      const { known, unknown } = await sorted(hashes, rights);
       if (known.length > 0) {
         await database.sql
           .insertInto('combside.comb_readings')
@@ -89,9 +95,23 @@ export function openCombReadings(
           .onConflict((conflict) => conflict.doNothing())
           .execute();
       }
-      const rows = known.length === 0 ? [] : await rowsOf(database, known);
+      const rows = await rowsOf(database, known);
       if (rows.some((row) => row.state === 'waiting')) part.onAsked();
       return { readings: rows.map(told), unknown };
+    },
+
+    cancel: async (hashes, rights) => {
+      const { known, unknown } = await sorted(hashes, rights);
+      if (known.length > 0) {
+        // One that is taken up at this very moment is being read by the time its row is free, and stays.
+        await database.sql
+          .deleteFrom('combside.comb_readings')
+          .where('photograph', 'in', known)
+          .where('reader_version', '=', readerVersion)
+          .where('state', '=', 'waiting')
+          .execute();
+      }
+      return { readings: (await rowsOf(database, known)).map(told), unknown };
     },
 
     proposed: async (hash, rights) => {
@@ -110,7 +130,8 @@ export function openCombReadings(
   return part;
 }
 
-function rowsOf(database: Database, photographs: readonly string[]) {
+async function rowsOf(database: Database, photographs: readonly string[]) {
+  if (photographs.length === 0) return [];
   return database.sql
     .selectFrom('combside.comb_readings')
     .selectAll()

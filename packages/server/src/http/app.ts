@@ -1,6 +1,7 @@
 import { apiariesAsked } from '@combside/contract/apiaries';
 import { checkpointAsked } from '@combside/contract/checkpoint';
 import { coloniesSearched } from '@combside/contract/colonies';
+import { combPhotographsAsked } from '@combside/contract/comb-photographs';
 import { combReadingsAsked } from '@combside/contract/comb-readings';
 import { figureRecordsAsked, figuresAsked } from '@combside/contract/figures';
 import type { Health, Hello } from '@combside/contract/hello';
@@ -23,6 +24,7 @@ import { apiariesListed } from '../store/apiaries.ts';
 import { apiaryPageOf } from '../store/apiary-page.ts';
 import { coloniesSearchedFor } from '../store/colonies.ts';
 import { colonyPageOf } from '../store/colony-page.ts';
+import { combPhotographsListed } from '../store/comb-photographs.ts';
 import type { Database } from '../store/database.ts';
 import { districtsGranted, districtsKnown, onlyInvented } from '../store/districts.ts';
 import { ServerError } from '../store/errors.ts';
@@ -217,15 +219,26 @@ export function makeApp(ports: AppPorts): Hono<Env> {
       headers: {
         'content-type': found.mediaType,
         'content-length': String(found.bytes),
-        // The name is the hash of the bytes; the person's own cache may keep it.
-        'cache-control': 'private, max-age=31536000, immutable',
-        'content-security-policy': "default-src 'none'; sandbox",
+        ...photographHeaders,
       },
     });
   });
+  app.get('/api/photographs/:hash/small', async (context) => {
+    const hash = photographHash.safeParse(context.req.param('hash'));
+    const found = hash.success ? await photographs.small(hash.data, rights(context)) : null;
+    if (!found) return refuse(context, 'not-found');
+    return new Response(found, { headers: { 'content-type': 'image/jpeg', ...photographHeaders } });
+  });
+  app.get('/api/comb-photographs', async (context) =>
+    context.json(await combPhotographsListed(database, rights(context), readQuery(context, combPhotographsAsked))),
+  );
   app.post('/api/comb-readings', bodyLimit({ maxSize: 256 * 1024, onError: tooLarge }), async (context) => {
     const asked = await readMessage(context, combReadingsAsked);
     return context.json(await combReadings.ask(asked.photographs, rights(context), ports.now()));
+  });
+  app.post('/api/comb-readings/cancel', bodyLimit({ maxSize: 256 * 1024, onError: tooLarge }), async (context) => {
+    const asked = await readMessage(context, combReadingsAsked);
+    return context.json(await combReadings.cancel(asked.photographs, rights(context)));
   });
   app.get('/api/comb-readings/:hash', async (context) => {
     const hash = photographHash.safeParse(context.req.param('hash'));
@@ -239,6 +252,12 @@ export function makeApp(ports: AppPorts): Hono<Env> {
   app.all('*', webPages(ports.web));
   return app;
 }
+
+const photographHeaders = {
+  // The name is the hash of the bytes; the person's own cache may keep it.
+  'cache-control': 'private, max-age=31536000, immutable',
+  'content-security-policy': "default-src 'none'; sandbox",
+} as const;
 
 /** @throws ServerError `not-found` for what cannot be an identifier */
 function named(id: string): string {

@@ -33,6 +33,7 @@ export async function startJobs(
   });
   boss.on('error', complain);
   await boss.start();
+  const workers = new Map<string, string>();
   for (const job of jobs) {
     await boss.createQueue(job.name, {
       name: job.name,
@@ -42,13 +43,16 @@ export async function startJobs(
       retryDelay: 30,
       expireInSeconds: job.lostAfterSeconds,
     });
-    await boss.work(job.name, { pollingIntervalSeconds: 5, batchSize: 1 }, () => job.run());
+    workers.set(job.name, await boss.work(job.name, { pollingIntervalSeconds: 5, batchSize: 1 }, () => job.run()));
     await boss.schedule(job.name, job.when, {}, { tz: 'UTC' });
     await boss.send(job.name, {});
   }
   return {
     ask: async (name) => {
       await boss.send(name, {});
+      // Somebody waits for it: this process looks at once, not at its next turn.
+      const worker = workers.get(name);
+      if (worker !== undefined) boss.notifyWorker(worker);
     },
     stop: () => boss.stop({ graceful: true, wait: true, close: false, timeout: 5000 }),
   };

@@ -12,6 +12,7 @@ import type { Database } from '../store/database.ts';
 import { type ErrorCode, errors } from '../store/errors.ts';
 import type { PhotographsPart } from '../store/parts.ts';
 import { mayRead, type Rights } from '../store/rights.ts';
+import { smallPhotograph } from './small-photograph.ts';
 
 /** Where uploads are begun and continued. */
 export const uploadsPath = '/api/uploads';
@@ -115,6 +116,8 @@ export async function openPhotographs(database: Database, folder: string): Promi
         mediaType: found.media_type,
       };
     },
+
+    small: async (hash, rights) => ((await readable(database, hash, rights)) ? smallPhotograph(pathOf(hash)) : null),
 
     readable: async (hash, rights) => (await readable(database, hash, rights)) !== null,
 

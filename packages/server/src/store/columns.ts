@@ -34,6 +34,19 @@ export interface Columns {
   readonly photographs: readonly string[];
   /** Examinations of this colony, for the figures. */
   readonly examined: readonly Examined[];
+  /** Photographs taken at its combs. */
+  readonly combs: readonly CombPhotographed[];
+}
+
+/** One row of `combside.comb_photographs`, without its colony. */
+export interface CombPhotographed {
+  readonly hash: string;
+  readonly visit: string;
+  readonly apiary: string;
+  readonly taken_at: string;
+  readonly caption: string;
+  /** Of the reading kept of it; null where none is. */
+  readonly accepted: boolean | null;
 }
 
 /** One row of `combside.examined`, without its colony. */
@@ -68,6 +81,7 @@ const none: Columns = {
   visits: [],
   photographs: [],
   examined: [],
+  combs: [],
 };
 
 /** Draws the columns of a folded state. */
@@ -116,6 +130,7 @@ export function columnsOf(kept: KeptState): Columns {
         last_result: storable(summary.lastResult),
         unsettled: isUnsettled(state),
         examined: examinedIn(state),
+        combs: combsIn(state),
         visits: distinct(readings.map((body) => body.visit)).map((visit) => ({
           visit,
           // Newest first, so the first one found is the one last stated.
@@ -167,6 +182,26 @@ function examinedIn(state: ColonyState): Examined[] {
       finds: body.finds.filter((one) => one.outcome === 'seen').map((one) => storable(one.find)),
     };
   });
+}
+
+/** Photographs of its examinations, and those whose reading was kept without one; of two readings the newer counts. */
+function combsIn(state: ColonyState): CombPhotographed[] {
+  const kept = new Map(state.combReadings.toReversed().map(({ body }) => [body.photograph.hash, body]));
+  const taken = [
+    ...[...kept.values()].map((body) => ({ of: body, photograph: body.photograph })),
+    ...state.examinations.flatMap(({ body }) => body.photographs.map((photograph) => ({ of: body, photograph }))),
+  ];
+  const rows = taken.map(({ of, photograph }) => ({
+    hash: storable(photograph.hash),
+    visit: of.visit,
+    apiary: of.apiary,
+    // A time that is none (month 13) must still have a place in the list.
+    taken_at: moment(photograph.takenAt) ?? moment(of.observedAt) ?? '1970-01-01T00:00:00.000Z',
+    caption: storable(photograph.caption),
+    accepted: kept.get(photograph.hash)?.accepted ?? null,
+  }));
+  // Each photograph once.
+  return [...new Map(rows.map((row) => [row.hash, row])).values()];
 }
 
 /** Text as a column takes it: PostgreSQL has no U+0000. The entry itself keeps it. */

@@ -372,7 +372,7 @@ function newestOf(entries: readonly Kept[]): Head[] {
 async function upsertStates(db: Kysely<Tables>, states: readonly KeptState[]): Promise<void> {
   const newest = new Map(states.map((kept) => [aboutKey(kept.summary.about), kept]));
   const rows = [...newest.values()].map((kept) => {
-    const { visits, photographs, examined, ...columns } = columnsOf(kept);
+    const { visits, photographs, examined, combs, ...columns } = columnsOf(kept);
     return {
       row: {
         entity_type: storable(kept.summary.about.type),
@@ -385,6 +385,7 @@ async function upsertStates(db: Kysely<Tables>, states: readonly KeptState[]): P
       visits,
       photographs,
       examined,
+      combs,
     };
   });
   await sql`
@@ -425,6 +426,13 @@ async function upsertStates(db: Kysely<Tables>, states: readonly KeptState[]): P
         apiary uuid, observed_at timestamptz, depth text, hive_state text, frames_seen integer, frames_held integer,
         result text, suspected text[], basis text, finds text[])
       on conflict (examination) do nothing`.execute(db);
+    const combs = rows.flatMap(({ row, combs }) => combs.map((one) => ({ ...one, colony: row.entity_id })));
+    await sql`delete from combside.comb_photographs where colony = any(${colonies}::uuid[])`.execute(db);
+    await sql`
+      insert into combside.comb_photographs (colony, hash, visit, apiary, taken_at, caption, accepted)
+      select r.colony, r.hash, r.visit, r.apiary, r.taken_at, r.caption, r.accepted
+      from jsonb_to_recordset(${JSON.stringify(combs)}::jsonb) as r (colony uuid, hash text, visit uuid, apiary uuid,
+        taken_at timestamptz, caption text, accepted boolean)`.execute(db);
   }
   const references = rows.flatMap(({ row, photographs }) =>
     photographs.map((hash) => ({ hash, type: row.entity_type, id: row.entity_id })),

@@ -5,6 +5,7 @@ import type { ExaminationBody } from '@combside/record/kinds/examination';
 import { openReader } from '@combside/record/reader';
 import type { Folded, StateBase, StateByType } from '@combside/record/states';
 import { sql } from 'kysely';
+import { combStandings } from './comb-photographs.ts';
 import type { Database } from './database.ts';
 import { ServerError } from './errors.ts';
 import { openOfficeStore } from './office-store.ts';
@@ -61,23 +62,32 @@ export function assertReadable(rights: Rights, district: string | null, author: 
   if (!open) throw new ServerError('not-found');
 }
 
-/** Photographs of examinations, each marked whether its bytes have arrived. */
+/** Photographs of examinations, each marked whether its bytes have arrived and how the comb on it stands. */
 export async function photographsShown(
   database: Database,
   examinations: readonly { readonly colony: string; readonly examination: Folded<ExaminationBody> }[],
 ): Promise<PhotographShown[]> {
-  const shown = new Map<string, Omit<PhotographShown, 'held'>>();
+  const shown = new Map<string, Omit<PhotographShown, 'held' | 'comb'>>();
   for (const { colony, examination } of examinations) {
     for (const photograph of examination.body.photographs) shown.set(photograph.hash, { ...photograph, colony });
   }
   if (shown.size === 0) return [];
+  const all = [...shown.values()];
   const rows = await database.sql
     .selectFrom('combside.photographs')
     .select('hash')
     .where('hash', 'in', [...shown.keys()])
     .execute();
   const held = new Set(rows.map((row) => row.hash));
-  return [...shown.values()].map((photograph) => ({ ...photograph, held: held.has(photograph.hash) }));
+  const standing = await combStandings(
+    database,
+    all.map(({ colony, hash }) => ({ colony, hash })),
+  );
+  return all.map((photograph) => ({
+    ...photograph,
+    held: held.has(photograph.hash),
+    comb: standing(photograph.colony, photograph.hash),
+  }));
 }
 
 /** Everybody who wrote anything in these states, and whoever else is named. */

@@ -29,6 +29,8 @@ export interface PhotographsPart {
     readonly bytes: number;
     readonly mediaType: string;
   } | null>;
+  /** The same photograph turned upright and small, as a JPEG; null also where it is no picture that can be shrunk. */
+  readonly small: (hash: string, rights: Rights) => Promise<Uint8Array<ArrayBuffer> | null>;
   /** True when the bytes are held and this person may see them. */
   readonly readable: (hash: string, rights: Rights) => Promise<boolean>;
   /** Which of these are held. */
@@ -39,6 +41,8 @@ export interface PhotographsPart {
 export interface CombReadingsPart {
   /** Asks for readings, and tells how far each is. */
   readonly ask: (hashes: readonly string[], rights: Rights, now: Date) => Promise<CombReadingsTold>;
+  /** Takes back what still waits, and tells how far the others are. */
+  readonly cancel: (hashes: readonly string[], rights: Rights) => Promise<CombReadingsTold>;
   /** What the machine made of one photograph; null where nobody asked, or this person may not see it. */
   readonly proposed: (hash: string, rights: Rights) => Promise<CombReadingProposed | null>;
 }

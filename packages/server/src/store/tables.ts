@@ -94,6 +94,15 @@ export interface Tables {
     reasons: Generated<string[]>;
     part: Json<object | null> | null;
   };
+  'combside.comb_photographs': {
+    colony: string;
+    hash: string;
+    visit: string;
+    apiary: string;
+    taken_at: Moment;
+    caption: string;
+    accepted: boolean | null;
+  };
   'combside.photograph_references': { hash: string; entity_type: string; entity_id: string };
   'combside.photograph_uploads': {
     id: string;

@@ -58,6 +58,8 @@ export function ApiaryPage({ session, apiary }: ApiaryPageProps) {
         </p>
         <p>
           <Link href={`/register/apiaries/${apiary}`}>{words.say('district.in-register')}</Link>
+          {' · '}
+          <Link href={`/combs?apiary=${apiary}`}>{words.say('district.combs.of-apiary')}</Link>
         </p>
         {answer.apiary.apiary.contested.length > 0 && (
           <p className="caution">{words.say('district.apiary.contested')}</p>

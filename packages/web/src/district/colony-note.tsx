@@ -7,6 +7,7 @@ import { NotesShown } from '../ui/notes-shown.tsx';
 import { sayId } from '../ui/say-sentence.ts';
 import { SignDrawing } from '../ui/sign-drawing.tsx';
 import { useWords } from '../ui/words-context.tsx';
+import { StandingShown } from './comb/standing-shown.tsx';
 import { ResultMark } from './result-mark.tsx';
 import { deskTimeZone } from './time-zone.ts';
 import { usePack } from './use-pack.ts';
@@ -118,7 +119,7 @@ export function ColonyNote({ colony, photographs, nameOf }: ColonyNoteProps) {
               {one.held ? (
                 <>
                   <img
-                    src={`/api/photographs/${one.hash}`}
+                    src={`/api/photographs/${one.hash}/small`}
                     loading="lazy"
                     alt={words.say('district.photograph-of', {
                       label: colony.label,
@@ -128,6 +129,7 @@ export function ColonyNote({ colony, photographs, nameOf }: ColonyNoteProps) {
                   <Link href={`/comb/colony/${colony.colony}/photograph/${one.hash}`}>
                     {words.say('district.photograph.comb')}
                   </Link>
+                  <StandingShown standing={one.comb} />
                 </>
               ) : (
                 <span className="quiet">{words.say('district.photograph-waits')}</span>

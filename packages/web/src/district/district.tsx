@@ -14,6 +14,7 @@ const Questions = lazy(() => import('./questions/questions.tsx'));
 const Planning = lazy(() => import('./planning/planning.tsx'));
 const ReasoningOfExamination = lazy(() => import('./reasoning-of-examination.tsx'));
 const CombOfPhotograph = lazy(() => import('./comb/comb-page.tsx'));
+const CombPhotographs = lazy(() => import('./comb/photographs-page.tsx'));
 const Figures = lazy(() => import('./figures/figures.tsx'));
 
 interface DistrictProps {
@@ -55,6 +56,7 @@ function Office({ session }: { readonly session: Session }) {
         <nav className="office-rooms" aria-label={words.say('district.nav')}>
           <Link href="/">{words.say('district.desk')}</Link>
           <Link href="/register">{words.say('district.register')}</Link>
+          <Link href="/combs">{words.say('district.combs')}</Link>
           <Link href="/planning">{words.say('district.planning')}</Link>
           <Link href="/figures">{words.say('district.figures')}</Link>
           <Link href="/questions">{words.say('district.questions')}</Link>
@@ -70,6 +72,9 @@ function Office({ session }: { readonly session: Session }) {
             {({ colony, entry }) => (
               <ReasoningOfExamination session={session} language={words.language} colony={colony} entry={entry} />
             )}
+          </Route>
+          <Route path="/combs">
+            <CombPhotographs language={words.language} />
           </Route>
           <Route path="/comb/colony/:colony/photograph/:hash">
             {({ colony, hash }) => (

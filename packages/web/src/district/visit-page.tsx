@@ -82,6 +82,11 @@ export function VisitPage({ visit }: { readonly visit: string }) {
       )}
       <section className="stack" aria-labelledby="colonies-title">
         <h3 id="colonies-title">{words.say('district.colonies')}</h3>
+        {answer.photographs.length > 0 && (
+          <p>
+            <Link href={`/combs?visit=${visit}`}>{words.say('district.combs.of-visit')}</Link>
+          </p>
+        )}
         {examined.length === 0 && <p className="quiet">{words.say('district.colonies.none')}</p>}
         {examined.map((colony) => (
           <ColonyNote

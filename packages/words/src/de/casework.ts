@@ -411,6 +411,8 @@ export const casework = {
     'Einer der beiden gehört schon zu einem anderen Eintrag. Diesen erst wieder trennen.',
   'casework.refused.not-merged': 'Dieser Eintrag steht für sich allein.',
   'casework.refused.comb-not-read': 'Das Foto ließ sich nicht auswerten; es gibt keine Auswertung zum Aufheben.',
+  'casework.refused.comb-reading-kept':
+    'Von diesem Foto ist schon eine Auswertung aufgenommen. Berichtigen lässt sich nur jene.',
   'casework.refused.comb-picture-too-large':
     'Das Foto ist zu groß, um seine Auswertung aufzuheben. Auf höchstens {side} Pixel an der langen Seite verkleinern.',
   'casework.refused.comb-cell-not-there': 'Die Auswertung hat keine Zelle Nummer {cell}.',

@@ -8,7 +8,7 @@ export const comb = {
   'comb.reason.damaged':
     'Die Datei ist beschädigt oder unvollständig. Noch einmal von der Kamera kopieren oder neu fotografieren.',
   'comb.reason.file-too-large':
-    'Das Bild hat mehr Bildpunkte, als hier ausgewertet werden können. Auf höchstens 100 Megapixel verkleinern.',
+    'Das Bild hat mehr Bildpunkte, als hier ausgewertet werden können. Auf höchstens 50 Megapixel verkleinern.',
   'comb.reason.picture-too-small':
     'Das Bild ist zu klein. Das Foto so verwenden, wie es die Kamera aufgenommen hat, keine Vorschau.',
   'comb.reason.no-comb':
@@ -164,7 +164,7 @@ export const comb = {
     'Geschlossenheit der verdeckelten Brut: {share} ({missed} Lücken bei {sealed} verdeckelten Zellen)',
   'comb.screen.solidness.how': 'So wird die Geschlossenheit gezählt',
   'comb.screen.solidness.method':
-    'Zu einer geschlossenen Fläche gehört jede verdeckelte Brutzelle und jede Zelle, um die herum im Abstand von zwei Schritten mehr verdeckelte Brut als anderes liegt, und das nicht nur auf einer Seite. In der Fläche sind offene Zellen ohne Vorräte Lücken; Pollen, Nektar, verdeckelter Honig, verdeckte und nicht entschiedene Zellen zählen nicht. Geschlossenheit ist verdeckelt geteilt durch verdeckelt und Lücken. Ein Verfahren dieses Programms: Ein veröffentlichtes wurde nicht gefunden.',
+    'Zu einer geschlossenen Fläche gehört jede verdeckelte Brutzelle und jede Zelle, um die herum auf allen Seiten verdeckelte Brut liegt: An jeder Stelle im Abstand von zwei Schritten liegen mindestens zwei verdeckelte Zellen nahe. In der Fläche sind offene Zellen ohne Vorräte Lücken; Pollen, Nektar, verdeckelter Honig, verdeckte und nicht entschiedene Zellen zählen nicht. Geschlossenheit ist verdeckelt geteilt durch verdeckelt und Lücken. Lücken am Rand zählen nicht mit; ein kleines Nest mit vielen Lücken wirkt daher geschlossener, als es ist. Ein Verfahren dieses Programms: Ein veröffentlichtes wurde nicht gefunden.',
   'comb.screen.agreement.limits':
     'Wer nur falsche Zellen antippt, macht diese Zahl klein: Sie sagt nichts über die Treffsicherheit.',
   'comb.screen.set-aside':
@@ -175,8 +175,6 @@ export const comb = {
   'comb.screen.evidence.what':
     'Nur eine Auswertung, die ein Mensch angesehen und bestätigt hat, zählt beim Abwägen mit: als Brutbild und als Menge der gesehenen Brut.',
   'comb.screen.agree': 'Angesehen, ich stimme zu',
-  'comb.screen.none-kept':
-    'Zu diesem Foto wurde keine Auswertung aufgenommen. Ausgewertet werden kann es am Stand, auf dem Telefon, das es aufgenommen hat.',
   'comb.screen.photograph-not-held': 'Das Foto ist noch nicht im Amt oder kam nicht an. Die Zahlen stehen hier.',
   'comb.screen.kept-by': 'Aufgenommen von {name}.',
   'comb.screen.corrected-by': 'Berichtigt von {name}, {when}: {reason}',

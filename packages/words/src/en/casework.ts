@@ -395,6 +395,7 @@ export const casework = {
   'casework.refused.merged-already': 'One of the two is read as part of another record already. Take that apart first.',
   'casework.refused.not-merged': 'This record stands by itself.',
   'casework.refused.comb-not-read': 'This photograph could not be read, so there is no reading to keep.',
+  'casework.refused.comb-reading-kept': 'A reading of this photograph is kept already. Correct that one.',
   'casework.refused.comb-picture-too-large':
     'The photograph is too large for its reading to be kept. Shrink it to {side} pixels or less on its longer side.',
   'casework.refused.comb-cell-not-there': 'The reading has no cell number {cell}.',

@@ -8,7 +8,7 @@ export const comb = {
   'comb.reason.damaged':
     'The file is damaged or incomplete. Copy it from the camera again, or take the photograph again.',
   'comb.reason.file-too-large':
-    'The picture has more pixels than can be read here. Shrink it to 100 megapixels or fewer.',
+    'The picture has more pixels than can be read here. Shrink it to 50 megapixels or fewer.',
   'comb.reason.picture-too-small':
     'The picture is too small. Use the photograph as the camera took it, not a thumbnail.',
   'comb.reason.no-comb':
@@ -161,7 +161,7 @@ export const comb = {
   'comb.screen.solidness': 'Solidness of sealed brood: {share} ({missed} missed beside {sealed} sealed)',
   'comb.screen.solidness.how': 'How solidness is counted',
   'comb.screen.solidness.method':
-    'A sealed patch is every sealed brood cell, and every cell with more sealed brood than other cells within two steps around it, not on one side only. Within patches, open cells without stores are missed; pollen, nectar, sealed honey, hidden and undecided cells are left out. Solidness is sealed over sealed and missed. A method of this program: no published one was found.',
+    'A sealed patch is every sealed brood cell, and every cell round which sealed brood lies on all sides: each place within two steps has at least two sealed cells close by. Within patches, open cells without stores are missed; pollen, nectar, sealed honey, hidden and undecided cells are left out. Solidness is sealed over sealed and missed. Gaps at the rim are not counted, so a small nest with many gaps reads more solid than it is. A method of this program: no published one was found.',
   'comb.screen.agreement.limits': 'Whoever touches only wrong cells makes this small: it is no accuracy.',
   'comb.screen.set-aside':
     '{count, plural, one {# correction} other {# corrections}} of a newer version of the program cannot be read here.',
@@ -171,8 +171,6 @@ export const comb = {
   'comb.screen.evidence.what':
     'Only a reading that a person looked at and agreed to counts in the reasoning, as brood pattern and amount of brood seen.',
   'comb.screen.agree': 'I looked and agree',
-  'comb.screen.none-kept':
-    'No reading of this photograph was kept. It can be read at the hive, on the phone that took it.',
   'comb.screen.photograph-not-held': 'The photograph is not at the office yet, or did not come. The figures are here.',
   'comb.screen.kept-by': 'Kept by {name}.',
   'comb.screen.corrected-by': 'Corrected by {name}, {when}: {reason}',

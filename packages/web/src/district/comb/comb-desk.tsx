@@ -1,7 +1,7 @@
 import { correctedReading } from '@combside/casework/comb/corrected-reading';
 import type { ColonyBody } from '@combside/record/kinds/colony';
 import type { CombReadingBody } from '@combside/record/kinds/comb-reading';
-import { useCallback, useDeferredValue, useId, useMemo, useState } from 'react';
+import { type ReactNode, useCallback, useDeferredValue, useId, useMemo, useState } from 'react';
 import { toUpright } from '../../device/comb/turn.ts';
 import { Button } from '../../ui/button.tsx';
 import { CellLens } from '../../ui/comb/cell-lens.tsx';
@@ -14,25 +14,37 @@ import { ReadingCautions, ReadingLimits } from '../../ui/comb/reading-limits.tsx
 import { SecondLooks } from '../../ui/comb/second-looks.tsx';
 import { useCombShown } from '../../ui/comb/shown-comb.ts';
 import { useWords } from '../../ui/words-context.tsx';
+import type { DeskDraft } from './use-desk-draft.ts';
 import { useStoredPhotograph } from './use-stored-photograph.ts';
 
-/** What is said of a kept reading at the desk, until it is written. */
-export interface SaidAtDesk extends Pick<CombReadingBody, 'corrections' | 'place' | 'accepted'> {
+/** A reading as it will stand, with what is said of it at the desk. */
+export interface ToWrite extends Pick<CombReadingBody, 'corrections' | 'place' | 'accepted'> {
   readonly reason: string;
 }
 
 interface CombDeskProps {
+  /** What stands: a kept reading, or what the machine proposes and nobody has kept. */
   readonly body: CombReadingBody;
+  readonly isKept: boolean;
+  readonly draft: DeskDraft;
   readonly boxes: ColonyBody['broodBoxes'];
   readonly busy: boolean;
-  readonly onWrite: (said: SaidAtDesk) => void;
+  readonly onWrite: (said: ToWrite) => void;
+  /** How the writing stands, beside its button. */
+  readonly children?: ReactNode;
 }
 
-/** A kept reading at the desk: left the photograph with what was read, right the cell in hand and what it all amounts to. */
-export function CombDesk({ body, boxes, busy, onWrite }: CombDeskProps) {
+/** A reading at the desk: left the photograph with what was read, right the cell in hand and what it all amounts to. */
+export function CombDesk({ body, isKept, draft, boxes, busy, onWrite, children }: CombDeskProps) {
   const words = useWords();
   const id = useId();
-  const [said, setSaid] = useState<SaidAtDesk>({ ...body, reason: '' });
+  const own = draft.said;
+  const said: ToWrite = {
+    corrections: useMemo(() => [...body.corrections, ...own.corrections], [body.corrections, own.corrections]),
+    place: own.place ?? body.place,
+    accepted: own.accepted ?? body.accepted,
+    reason: own.reason,
+  };
   const [overlay, setOverlay] = useState(true);
   const [inHand, setInHand] = useState<number | null>(null);
   const { reader } = body;
@@ -51,14 +63,11 @@ export function CombDesk({ body, boxes, busy, onWrite }: CombDeskProps) {
   const spokenOf = useMemo(() => corrected?.cells.flatMap((cell, n) => (cell.lookedAt ? [n] : [])) ?? [], [corrected]);
   if (!corrected) return <p className="caution">{words.say('comb.screen.newer')}</p>;
 
-  const begun = body.corrections.length;
-  const canUndo = said.corrections.length > begun;
-  const sayOfCell = (cell: number, of: string) =>
-    setSaid((before) => ({ ...before, corrections: [...before.corrections, { cell, class: of }] }));
-  const undo = () =>
-    setSaid((before) =>
-      before.corrections.length > begun ? { ...before, corrections: before.corrections.slice(0, -1) } : before,
-    );
+  const canUndo = own.corrections.length > 0;
+  const { sayOfCell } = draft;
+  const undo = () => {
+    if (canUndo) draft.undo();
+  };
   const changed = whatIsSaid(said) !== whatIsSaid(body);
   const cell = inHand === null ? undefined : corrected.cells[inHand];
   const inWords = inHand === null ? words.say('comb.screen.how-keys') : cellWords(words, corrected.cells, inHand);
@@ -119,18 +128,18 @@ export function CombDesk({ body, boxes, busy, onWrite }: CombDeskProps) {
           onPick={setInHand}
         />
         <ReadingLimits warnings={reader.warnings} />
-        <PlaceAtDesk place={said.place} boxes={boxes} onPlace={(place) => setSaid({ ...said, place })} />
+        <PlaceAtDesk place={said.place} boxes={boxes} onPlace={(place) => draft.say({ place })} />
         <label className="comb-agree">
           <input
             type="checkbox"
             checked={said.accepted}
-            onChange={(event) => setSaid({ ...said, accepted: event.target.checked })}
+            onChange={(event) => draft.say({ accepted: event.target.checked })}
           />
           <span>
             {words.say('comb.screen.agree')}. <span className="quiet">{words.say('comb.screen.evidence.what')}</span>
           </span>
         </label>
-        {changed && (
+        {isKept && changed && !draft.isWritten && (
           <section className="stack close">
             <label className="stack close">
               {words.say('comb.screen.why')}
@@ -139,7 +148,7 @@ export function CombDesk({ body, boxes, busy, onWrite }: CombDeskProps) {
                 rows={2}
                 maxLength={500}
                 value={said.reason}
-                onChange={(event) => setSaid({ ...said, reason: event.target.value })}
+                onChange={(event) => draft.say({ reason: event.target.value })}
               />
             </label>
             <Button look="act" disabled={busy || said.reason.trim() === ''} onClick={() => onWrite(said)}>
@@ -147,6 +156,13 @@ export function CombDesk({ body, boxes, busy, onWrite }: CombDeskProps) {
             </Button>
           </section>
         )}
+        {!isKept && !draft.isWritten && (
+          <Button look="act" disabled={busy} onClick={() => onWrite(said)}>
+            {words.say(said.accepted ? 'district.comb.keep-accepted' : 'district.comb.keep')}
+          </Button>
+        )}
+        {children}
+        {!draft.isWritten && <p className="quiet">{words.say(`district.comb.draft.${draft.saving}`)}</p>}
       </div>
     </div>
   );

@@ -10,14 +10,18 @@ import { useState } from 'react';
 import { Link } from 'wouter';
 import type { Session } from '../../app/session.ts';
 import { lastWords } from '../../ui/comb/last-words.ts';
-import { Refusal } from '../../ui/refusal.tsx';
 import { SpeaksWords, useWords } from '../../ui/words-context.tsx';
 import { PageWaits } from '../page-waits.tsx';
-import { useWriting } from '../register/use-writing.ts';
+import { useWriting, type Writing } from '../register/use-writing.ts';
 import { deskTimeZone } from '../time-zone.ts';
+import { Unanswered } from '../unanswered.tsx';
 import { useAsked } from '../use-office.ts';
-import { CombDesk } from './comb-desk.tsx';
+import { CameBack, draftName } from './came-back.tsx';
+import { CombDesk, type ToWrite } from './comb-desk.tsx';
 import { Compared } from './compared.tsx';
+import { Proposed } from './proposed.tsx';
+import { useDeskDraft } from './use-desk-draft.ts';
+import { WritingShown } from './writing-shown.tsx';
 
 interface CombPageProps {
   readonly session: Session;
@@ -27,7 +31,10 @@ interface CombPageProps {
   readonly hash: string;
 }
 
-/** The comb on a stored photograph as it was read, corrected here by keys, and set beside the same side at other visits. */
+/**
+ * The comb on a stored photograph: read by the office's machine when somebody asks, looked at, corrected by keys and kept;
+ * and, once kept, set beside the same side at other visits.
+ */
 export default function CombPage(props: CombPageProps) {
   return (
     <SpeaksWords language={props.language} rooms={['always', 'district', 'casework', 'comb', 'front']}>
@@ -38,6 +45,7 @@ export default function CombPage(props: CombPageProps) {
 
 function Comb({ session, colony, hash }: CombPageProps) {
   const words = useWords();
+  const writing = useWriting(session);
   const asked = useAsked<ColonyPage>(`/api/colonies/${colony}`, (event) => event.about.id === colony);
   const { answer } = asked;
   if (!answer) {
@@ -47,21 +55,40 @@ function Comb({ session, colony, hash }: CombPageProps) {
   const state = answer.colony as ColonyState;
   const label = state.colony.current?.body.label ?? '';
   const kept = state.combReadings.find((one) => one.body.photograph.hash === hash);
+  const examined = state.examinations.find(({ body }) => body.photographs.some((one) => one.hash === hash));
+  const photograph = answer.photographs.find((one) => one.hash === hash);
   const nameOf = (person: string) =>
     answer.people.find((one) => one.person === person)?.name ?? words.say('always.not-known');
+  const visit = kept?.body.visit ?? examined?.body.visit;
   return (
     <main className="office-page comb-office stack">
+      <Unanswered asked={asked} />
       <header className="stack close">
         <h2>{words.say('comb.screen.title', { label })}</h2>
         <p>
           <Link href={`/colony/${colony}`}>{words.say('comb.screen.back', { label })}</Link>
           {answer.apiary && ` · ${answer.apiary.name}`}
+          {photograph && ` · ${words.dayAndTime(photograph.takenAt, deskTimeZone)}`}
+          {visit && (
+            <>
+              {' · '}
+              <Link href={`/combs?visit=${visit}`}>{words.say('district.combs.of-visit')}</Link>
+            </>
+          )}
         </p>
       </header>
       {kept ? (
-        <Kept session={session} colony={state} kept={kept} nameOf={nameOf} />
+        <Kept session={session} writing={writing} colony={state} kept={kept} nameOf={nameOf} />
+      ) : examined && photograph ? (
+        <Proposed
+          session={session}
+          writing={writing}
+          colony={state}
+          visit={examined.body.visit}
+          photograph={photograph}
+        />
       ) : (
-        <p>{words.say('comb.screen.none-kept')}</p>
+        <p>{words.say('district.comb.not-of-colony')}</p>
       )}
     </main>
   );
@@ -69,20 +96,36 @@ function Comb({ session, colony, hash }: CombPageProps) {
 
 interface KeptProps {
   readonly session: Session;
+  readonly writing: Writing;
   readonly colony: ColonyState;
   readonly kept: Folded<CombReadingBody>;
   readonly nameOf: (person: string) => string;
 }
 
-function Kept({ session, colony, kept, nameOf }: KeptProps) {
+function Kept({ session, writing, colony, kept, nameOf }: KeptProps) {
   const words = useWords();
-  const writing = useWriting(session);
   const [other, setOther] = useState<string | null>(null);
   const { body } = kept;
+  const draft = useDeskDraft(session, draftName(colony.about.id, body), `corrected ${kept.corrections.length} times`);
   // Of the same side; where none is, no comparison is offered.
   const others = colony.combReadings.filter((one) => one !== kept && samePlace(one.body.place, body.place));
   const compared = others.find((one) => one.written.entry === other);
   const at = (instant: string) => words.dayAndTime(instant, deskTimeZone);
+  const correct = async (said: ToWrite) => {
+    if (!draft) return;
+    const { said: own, key } = draft;
+    await draft.settled();
+    const act = replaceReading({
+      colony,
+      corrects: kept.written.entry,
+      reason: said.reason,
+      correctedAt: new Date().toISOString(),
+      corrections: lastWords(said.corrections),
+      place: said.place,
+      accepted: said.accepted,
+    });
+    if (await writing.write(act, [colony.about], [key])) draft.written(own);
+  };
   return (
     <>
       <div className="stack close">
@@ -95,30 +138,22 @@ function Kept({ session, colony, kept, nameOf }: KeptProps) {
             {words.say('comb.screen.corrected-by', { name: nameOf(written.by), when: at(written.at), reason })}
           </p>
         ))}
-        {writing.refusal && <Refusal refusal={writing.refusal} />}
-        {writing.state !== 'ready' && <p role="status">{words.say(`comb.screen.writing.${writing.state}`)}</p>}
+        {draft?.cameBack && <CameBack draft={draft} />}
       </div>
-      {/* Each correction written begins the next from what then stands. */}
-      <CombDesk
-        key={kept.corrections.length}
-        body={body}
-        boxes={colony.colony.current?.body.broodBoxes ?? []}
-        busy={writing.state === 'no store' || writing.state === 'writing'}
-        onWrite={(said) =>
-          void writing.write(
-            replaceReading({
-              colony,
-              corrects: kept.written.entry,
-              reason: said.reason,
-              correctedAt: new Date().toISOString(),
-              corrections: lastWords(said.corrections),
-              place: said.place,
-              accepted: said.accepted,
-            }),
-            [colony.about],
-          )
-        }
-      />
+      {draft ? (
+        <CombDesk
+          body={body}
+          isKept
+          draft={draft}
+          boxes={colony.colony.current?.body.broodBoxes ?? []}
+          busy={writing.state === 'no store' || writing.state === 'writing'}
+          onWrite={(said) => void correct(said)}
+        >
+          <WritingShown writing={writing} />
+        </CombDesk>
+      ) : (
+        <p className="quiet">{words.say('front.opening')}</p>
+      )}
       {others.length > 0 && (
         <section className="stack" aria-labelledby="compared-title">
           <h3 id="compared-title">{words.say('comb.screen.compare')}</h3>

@@ -18,9 +18,10 @@ export interface Writing {
    * quick with the keyboard shall press a button in vain.
    *
    * @param builtOn what the act changes: the desk fetches its entries first, so that the change can name what it replaces
+   * @param closes keys of the drafts that go with it
    * @returns whether it is written on this device
    */
-  write(act: Act, builtOn: readonly About[]): Promise<boolean>;
+  write(act: Act, builtOn: readonly About[], closes?: readonly string[]): Promise<boolean>;
   readonly newId: () => string;
 }
 
@@ -40,7 +41,7 @@ export function useWriting(session: Session): Writing {
     state: gone ? 'no store' : state === 'written' && sent ? 'at office' : state,
     refusal,
     newId: () => newIdentifier(webClock, webChance),
-    async write(act, builtOn) {
+    async write(act, builtOn, closes = []) {
       setRefusal(null);
       if (!act.ok) {
         setRefusal(act);
@@ -49,7 +50,7 @@ export function useWriting(session: Session): Writing {
       if (gone) return false;
       setState('writing');
       try {
-        await writeAtDesk(desk.device ?? (await deskDevice(session)), act.proposals, builtOn);
+        await writeAtDesk(desk.device ?? (await deskDevice(session)), act.proposals, builtOn, { closes });
         setState('written');
         return true;
       } catch (failure) {
@@ -65,23 +66,24 @@ export function useWriting(session: Session): Writing {
 /**
  * Writes proposals on the desk's device, after fetching the entries that they build on.
  *
- * @param watch told as entries are sealed and stored; what it throws stops the write with nothing stored
+ * @param options the drafts that go with them; who is told as entries are sealed and stored: what it throws stops the write
+ *   with nothing stored
  */
 export async function writeAtDesk(
   device: Device,
   proposals: readonly Proposal[],
   builtOn: readonly About[],
-  watch: Pick<WriteOptions, 'sealed' | 'stored'> = {},
+  options: WriteOptions = {},
 ): Promise<void> {
   await receiveEach(device, builtOn);
   try {
-    await device.book.write(proposals, watch);
+    await device.book.write(proposals, options);
   } catch (error) {
     if (!(error instanceof RecordError) || error.code !== 'unknown entry') throw error;
     // Entries of a device that this desk has not met yet are held back: one exchange brings the devices.
     await device.sync.run();
     await receiveEach(device, builtOn);
-    await device.book.write(proposals, watch);
+    await device.book.write(proposals, options);
   }
 }
 

@@ -1,0 +1,166 @@
+import { proposeReading, type ReadingPart } from '@combside/casework/comb/propose-reading';
+import type { CombReadingProposed } from '@combside/contract/comb-readings';
+import type { PhotographShown } from '@combside/contract/photograph';
+import type { VisitPage } from '@combside/contract/visit-page';
+import type { CombReadingBody } from '@combside/record/kinds/comb-reading';
+import type { ColonyState, VisitState } from '@combside/record/states';
+import { useState } from 'react';
+import type { Session } from '../../app/session.ts';
+import { Button } from '../../ui/button.tsx';
+import { lastWords } from '../../ui/comb/last-words.ts';
+import { NotRead, ReadingCautions } from '../../ui/comb/reading-limits.tsx';
+import { useWords } from '../../ui/words-context.tsx';
+import type { Writing } from '../register/use-writing.ts';
+import { deskTimeZone } from '../time-zone.ts';
+import { Unanswered } from '../unanswered.tsx';
+import { useAsked } from '../use-office.ts';
+import { askReading } from './ask-reading.ts';
+import { CameBack, draftName } from './came-back.tsx';
+import { CombDesk, type ToWrite } from './comb-desk.tsx';
+import { useDeskDraft } from './use-desk-draft.ts';
+import { useFollow } from './use-follow.ts';
+import { WritingShown } from './writing-shown.tsx';
+
+interface ProposedProps {
+  readonly session: Session;
+  readonly writing: Writing;
+  readonly colony: ColonyState;
+  readonly visit: string;
+  readonly photograph: PhotographShown;
+}
+
+/** A photograph of which no reading is kept: the machine is asked, and what it says is looked at, corrected and kept. */
+export function Proposed(props: ProposedProps) {
+  const { photograph } = props;
+  const words = useWords();
+  // A reading under way is no entry, so no arrival tells of it.
+  const asked = useAsked<CombReadingProposed>(`/api/comb-readings/${photograph.hash}`, () => false);
+  const [failed, setFailed] = useState(false);
+  const { answer } = asked;
+  const state = answer?.state ?? null;
+  useFollow(state === 'waiting' || state === 'reading', asked.again);
+  const send = async (what: 'ask' | 'cancel') => {
+    setFailed(false);
+    try {
+      await askReading(what, [photograph.hash]);
+      asked.again();
+    } catch {
+      setFailed(true);
+    }
+  };
+  if (!photograph.held) return <p>{words.say('district.photograph-waits')}</p>;
+  if (answer?.part) return <Looked {...props} part={answer.part} readAt={answer.finishedAt ?? answer.askedAt} />;
+  return (
+    <div className="comb-desk">
+      <img
+        className="comb-unread"
+        src={`/api/photographs/${photograph.hash}`}
+        alt={words.say('comb.screen.photograph-taken', { when: words.dayAndTime(photograph.takenAt, deskTimeZone) })}
+      />
+      <div className="stack">
+        <Unanswered asked={asked} />
+        <div role="status" className="stack close">
+          {state === null && asked.state === 'asking' && <p className="quiet">{words.say('district.comb.loading')}</p>}
+          {asked.state === 'not there' && <p>{words.say('district.comb.not-asked')}</p>}
+          {(state === 'waiting' || state === 'reading') && <p>{words.say(`district.comb.${state}`)}</p>}
+        </div>
+        {asked.state === 'not there' && (
+          <Button look="act" onClick={() => void send('ask')}>
+            {words.say('district.comb.ask')}
+          </Button>
+        )}
+        {state === 'waiting' && (
+          <Button onClick={() => void send('cancel')}>{words.say('district.comb.cancel')}</Button>
+        )}
+        {(state === 'refused' || state === 'failed') && <NotRead reasons={answer?.reasons ?? []} />}
+        {failed && (
+          <p className="caution" role="alert">
+            {words.say('district.combs.failed')}
+          </p>
+        )}
+        <ReadingCautions />
+      </div>
+    </div>
+  );
+}
+
+/** What the machine made of it, looked at by a person. */
+function Looked({
+  session,
+  writing,
+  colony,
+  visit,
+  photograph,
+  part,
+  readAt,
+}: ProposedProps & { readonly part: ReadingPart; readonly readAt: string }) {
+  const words = useWords();
+  const draft = useDeskDraft(session, draftName(colony.about.id, { ...part, photograph }), 'proposed');
+  const [unreached, setUnreached] = useState(false);
+  const body = colony.colony.current?.body;
+  const { hash, mediaType, bytes, takenAt, caption } = photograph;
+  const reference = { hash, mediaType, bytes, takenAt, caption };
+  if (!draft) return <p className="quiet">{words.say('front.opening')}</p>;
+  const keep = async (said: ToWrite) => {
+    const { said: own, key } = draft;
+    setUnreached(false);
+    await draft.settled();
+    const state = await visitState(visit).catch(() => null);
+    if (!state) {
+      setUnreached(true);
+      return;
+    }
+    const act = proposeReading({
+      read: { part },
+      photograph: reference,
+      place: said.place,
+      observedAt: takenAt,
+      colony,
+      visit: state,
+      corrections: lastWords(said.corrections),
+      accepted: said.accepted,
+    });
+    if (await writing.write(act, [colony.about], [key])) draft.written(own);
+  };
+  return (
+    <>
+      <div className="stack close">
+        <p>{words.say('district.comb.proposed', { when: words.dayAndTime(readAt, deskTimeZone) })}</p>
+        {draft.cameBack && <CameBack draft={draft} />}
+      </div>
+      <CombDesk
+        body={{
+          visit,
+          apiary: body?.apiary ?? '',
+          observedAt: takenAt,
+          photograph: reference,
+          place: { box: body?.broodBoxes[0]?.box ?? '', frame: null, side: null },
+          ...part,
+          corrections: noCorrections,
+          accepted: false,
+        }}
+        isKept={false}
+        draft={draft}
+        boxes={body?.broodBoxes ?? []}
+        busy={writing.state === 'no store' || writing.state === 'writing'}
+        onWrite={(said) => void keep(said)}
+      >
+        <WritingShown writing={writing} />
+        {unreached && (
+          <p className="caution" role="alert">
+            {words.say('district.combs.failed')}
+          </p>
+        )}
+      </CombDesk>
+    </>
+  );
+}
+
+const noCorrections: CombReadingBody['corrections'] = [];
+
+/** @throws Error when the office does not answer */
+async function visitState(visit: string): Promise<VisitState> {
+  const answer = await fetch(`/api/visits/${visit}`);
+  if (!answer.ok) throw new Error(`visit ${visit}: ${answer.status}`);
+  return ((await answer.json()) as VisitPage).visit as VisitState;
+}
