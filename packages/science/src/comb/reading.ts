@@ -38,6 +38,7 @@ export interface CombReading {
   readonly solidness?: {
     /** Sealed over sealed and missed, 0 to 1. */
     readonly value: number;
+    /** Sealed brood cells in the patches. */
     readonly sealed: number;
     readonly missed: number;
     /** Cells in the patches left out: pollen, nectar, hidden, not decided. */
@@ -62,12 +63,13 @@ export const fewestForSolidness = 60;
 /**
  * @param cells every found cell of one comb side
  *
- * Solidness, method of our own (no published one was found), by closing, the common operation on shapes (Serra 1982, from
- * memory): a place is covered where at least two of the cells within two steps of it, itself among them, are sealed brood;
- * a sealed patch is every cell round which all decided places within two steps are covered. Inside patches, open cells without
- * stores are missed; pollen, nectar, sealed honey, hidden and undecided cells are left out, because a patch of pollen in
- * good brood is no failure (seen on a real comb: 82 sealed, 8 open and 13 pollen cells). Gaps at the rim of a patch cannot
- * be told from its outline, so a small nest with many gaps reads more solid than it is: `docs/measured/comb-reading.md`.
+ * Solidness, method of our own (no published one was found): a place is covered where at least two cells within two steps
+ * of it, besides the cell that is judged, are sealed brood; a cell stands in a sealed patch when every decided place within
+ * two steps of it is covered. Where an open cell has only open cells around it, a band of younger brood or the rim of the
+ * nest begins: nothing within two steps of such a cell belongs to a patch. Whether a cell counts never hangs on what it holds
+ * itself, so the share is that of the patch. Inside patches, open cells without stores are missed; pollen, nectar, sealed
+ * honey, hidden and undecided cells are left out, because a patch of pollen in good brood is no failure (seen on a real
+ * comb: 82 sealed, 8 open and 13 pollen cells). How near it comes: `docs/measured/comb-reading.md`.
  */
 export function readCells(cells: readonly ReadCell[]): CombReading {
   const counts = Object.fromEntries([...cellClasses, 'not-decided'].map((name) => [name, 0])) as Record<
@@ -124,59 +126,70 @@ function area(worker: number, drone: number): Area {
 }
 
 function solidness(cells: readonly ReadCell[]): { sealed: number; missed: number; leftOut: number } {
-  const isSealed = (cell: ReadCell): boolean =>
-    cell.class === 'sealed-worker-brood' || cell.class === 'sealed-drone-brood';
-  const sealedWithinTwo = new Map<number, number>();
+  const sealedPlaces = new Set<number>();
   const decided = new Set<number>();
-  let sealed = 0;
+  const sealedWithinTwo = new Map<number, number>();
   for (const cell of cells) {
     if (cell.coarse !== 'hidden' && cell.coarse !== 'not-decided') decided.add(placeOf(cell.column, cell.row));
-    if (!isSealed(cell)) continue;
-    sealed++;
-    for (const [dc, dr] of withinTwo) {
-      const place = placeOf(cell.column + dc, cell.row + dr);
-      sealedWithinTwo.set(place, (sealedWithinTwo.get(place) ?? 0) + 1);
-    }
+    if (cell.class !== 'sealed-worker-brood' && cell.class !== 'sealed-drone-brood') continue;
+    sealedPlaces.add(placeOf(cell.column, cell.row));
+    for (const place of around(cell, withinTwo)) sealedWithinTwo.set(place, (sealedWithinTwo.get(place) ?? 0) + 1);
   }
-  const isCovered = (place: number): boolean => (sealedWithinTwo.get(place) ?? 0) >= sealedToCover;
+  const bands = new Set<number>();
+  for (const cell of cells) {
+    const near = around(cell, withinOne).filter((place) => decided.has(place));
+    if (near.length < fewestOfSeven || near.some((place) => sealedPlaces.has(place))) continue;
+    for (const place of around(cell, withinTwo)) bands.add(place);
+  }
+  let sealed = 0;
   let missed = 0;
   let leftOut = 0;
   for (const cell of cells) {
-    if (isSealed(cell)) continue;
-    const around = withinTwo
-      .map(([dc, dr]) => placeOf(cell.column + dc, cell.row + dr))
-      .filter((place) => decided.has(place));
-    if (around.length < fewestAround || !around.every(isCovered)) continue;
+    const place = placeOf(cell.column, cell.row);
+    if (bands.has(place)) continue;
+    const own = sealedPlaces.has(place) ? 1 : 0;
+    const near = around(cell, withinTwo).filter((one) => decided.has(one));
+    if (near.length < fewestOfNineteen) continue;
+    if (!near.every((one) => (sealedWithinTwo.get(one) ?? 0) - own >= sealedToCover)) continue;
     const open =
       cell.class === 'open-empty' ||
       cell.class === 'egg-or-larva' ||
       (cell.class === 'not-decided' && cell.openWithoutStores === true);
-    if (open) missed++;
+    if (own === 1) sealed++;
+    else if (open) missed++;
     else leftOut++;
   }
   return { sealed, missed, leftOut };
 }
 
 const sealedToCover = 2;
-/** Of the nineteen places round a cell, itself among them, at least so many must have been decided. */
-const fewestAround = 7;
+/** Of the places around a cell, itself among them, so many must have been decided for anything to be said. */
+const fewestOfSeven = 4;
+const fewestOfNineteen = 7;
 
 /** A place of the lattice as one number; pieces that never met lie thousands apart, far from a million. */
 function placeOf(column: number, row: number): number {
   return column * 2_000_003 + row;
 }
 
-/** The nineteen places within two steps, the place itself among them. */
-const withinTwo: readonly (readonly [number, number])[] = (() => {
+/** Places so many steps around a cell and fewer, the cell itself among them. */
+function around({ column, row }: ReadCell, within: readonly (readonly [number, number])[]): number[] {
+  return within.map(([dc, dr]) => placeOf(column + dc, row + dr));
+}
+
+const withinOne = stepsWithin(1);
+const withinTwo = stepsWithin(2);
+
+function stepsWithin(most: number): readonly (readonly [number, number])[] {
   const places: (readonly [number, number])[] = [];
-  for (let dr = -2; dr <= 2; dr++) {
-    for (let dc = -2; dc <= 2; dc++) {
+  for (let dr = -most; dr <= most; dr++) {
+    for (let dc = -most; dc <= most; dc++) {
       const steps = (Math.abs(dc) + Math.abs(dr) + Math.abs(dc + dr)) / 2;
-      if (steps <= 2) places.push([dc, dr]);
+      if (steps <= most) places.push([dc, dr]);
     }
   }
   return places;
-})();
+}
 
 /** A person's correction of one cell. */
 export interface CellCorrection {

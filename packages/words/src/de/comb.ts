@@ -53,7 +53,7 @@ export const comb = {
     'Brut: {cells, plural, one {# Zelle} other {# Zellen}}, etwa {area} cm² (zwischen {low} und {high})',
   'comb.solidness':
     'Geschlossenheit der verdeckelten Brut: {share} ({missed} Lücken bei {sealed} verdeckelten Zellen; Pollen, Nektar und verdeckte Zellen zählen nicht)',
-  'comb.solidness.too-few': 'Geschlossenheit: zu wenige verdeckelte Zellen',
+  'comb.solidness.too-few': 'Geschlossenheit: zu wenige Zellen in verdeckelten Flächen',
   'comb.stages':
     'Stifte {egg}, Maden {larva}, verdeckelt {sealed}; bei gleichmäßiger Eilage wären es etwa {steady} Stifte und Maden auf so viele verdeckelte Zellen',
   'comb.plane.corners-set': 'Lage der Wabe: nach den angegebenen Ecken des Rähmchens',
@@ -164,7 +164,7 @@ export const comb = {
     'Geschlossenheit der verdeckelten Brut: {share} ({missed} Lücken bei {sealed} verdeckelten Zellen)',
   'comb.screen.solidness.how': 'So wird die Geschlossenheit gezählt',
   'comb.screen.solidness.method':
-    'Zu einer geschlossenen Fläche gehört jede verdeckelte Brutzelle und jede Zelle, um die herum auf allen Seiten verdeckelte Brut liegt: An jeder Stelle im Abstand von zwei Schritten liegen mindestens zwei verdeckelte Zellen nahe. In der Fläche sind offene Zellen ohne Vorräte Lücken; Pollen, Nektar, verdeckelter Honig, verdeckte und nicht entschiedene Zellen zählen nicht. Geschlossenheit ist verdeckelt geteilt durch verdeckelt und Lücken. Lücken am Rand zählen nicht mit; ein kleines Nest mit vielen Lücken wirkt daher geschlossener, als es ist. Ein Verfahren dieses Programms: Ein veröffentlichtes wurde nicht gefunden.',
+    'Eine geschlossene Fläche ist dort, wo auf allen Seiten verdeckelte Brut liegt: An jeder Stelle im Abstand von zwei Schritten liegen mindestens zwei verdeckelte Zellen nahe, und kein breiteres Band offener Zellen. In der Fläche sind offene Zellen ohne Vorräte Lücken; Pollen, Nektar, verdeckelter Honig, verdeckte und nicht entschiedene Zellen zählen nicht. Geschlossenheit ist verdeckelt geteilt durch verdeckelt und Lücken. Ein nur zwei Zellen breites Band junger Brut gilt als Lücken. Ein Verfahren dieses Programms: Ein veröffentlichtes wurde nicht gefunden.',
   'comb.screen.agreement.limits':
     'Wer nur falsche Zellen antippt, macht diese Zahl klein: Sie sagt nichts über die Treffsicherheit.',
   'comb.screen.set-aside':
@@ -195,7 +195,7 @@ export const comb = {
   'comb.screen.compare.brood': 'Brut, cm²',
   'comb.screen.compare.solidness': 'Geschlossenheit der verdeckelten Brut',
   'comb.screen.compare.unread': 'Nicht auswertbar',
-  'comb.screen.compare.too-few': 'zu wenige verdeckelte Zellen',
+  'comb.screen.compare.too-few': 'zu wenige Zellen in verdeckelten Flächen',
   'comb.screen.compare.not-said': 'keine Aussage',
   'comb.screen.compare.more': 'mehr: {difference} (zwischen {low} und {high})',
   'comb.screen.compare.less': 'weniger: {difference} (zwischen {low} und {high})',

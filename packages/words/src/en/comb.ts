@@ -53,7 +53,7 @@ export const comb = {
     'Brood: {cells, plural, one {# cell} other {# cells}}, about {area} cm² (between {low} and {high})',
   'comb.solidness':
     'Solidness of sealed brood: {share} ({missed} missed beside {sealed} sealed; pollen, nectar and hidden cells are not counted)',
-  'comb.solidness.too-few': 'Solidness: too few sealed cells to say',
+  'comb.solidness.too-few': 'Solidness: too few cells lie within sealed patches to say',
   'comb.stages':
     'Eggs {egg}, larvae {larva}, sealed {sealed}; steady laying shows about {steady} eggs and larvae for that many sealed',
   'comb.plane.corners-set': 'How the comb lay: by the corners of the frame as given',
@@ -161,7 +161,7 @@ export const comb = {
   'comb.screen.solidness': 'Solidness of sealed brood: {share} ({missed} missed beside {sealed} sealed)',
   'comb.screen.solidness.how': 'How solidness is counted',
   'comb.screen.solidness.method':
-    'A sealed patch is every sealed brood cell, and every cell round which sealed brood lies on all sides: each place within two steps has at least two sealed cells close by. Within patches, open cells without stores are missed; pollen, nectar, sealed honey, hidden and undecided cells are left out. Solidness is sealed over sealed and missed. Gaps at the rim are not counted, so a small nest with many gaps reads more solid than it is. A method of this program: no published one was found.',
+    'A sealed patch is where sealed brood lies on all sides: each place within two steps has at least two sealed cells close by, and no broader band of open cells is near. Within patches, open cells without stores are missed; pollen, nectar, sealed honey, hidden and undecided cells are left out. Solidness is sealed over sealed and missed. A band of young brood only two cells wide is taken for gaps. A method of this program: no published one was found.',
   'comb.screen.agreement.limits': 'Whoever touches only wrong cells makes this small: it is no accuracy.',
   'comb.screen.set-aside':
     '{count, plural, one {# correction} other {# corrections}} of a newer version of the program cannot be read here.',
@@ -191,7 +191,7 @@ export const comb = {
   'comb.screen.compare.brood': 'Brood, cm²',
   'comb.screen.compare.solidness': 'Solidness of sealed brood',
   'comb.screen.compare.unread': 'Could not be read',
-  'comb.screen.compare.too-few': 'too few sealed cells',
+  'comb.screen.compare.too-few': 'too few cells in sealed patches',
   'comb.screen.compare.not-said': 'not told',
   'comb.screen.compare.more': 'more: {difference} (between {low} and {high})',
   'comb.screen.compare.less': 'less: {difference} (between {low} and {high})',
