@@ -110,6 +110,73 @@ describe('combside read', () => {
   });
 });
 
+describe('the plane', () => {
+  const wholeFrame = paintComb(
+    drawSettings('held-out', 43, {
+      width: 480,
+      height: 360,
+      pitch: 15,
+      turn: 0,
+      bend: 0,
+      beeCover: 0,
+      glove: false,
+      brush: false,
+      frame: 'whole frame',
+      tiltX: 0.35,
+      tiltY: 0,
+      light: { shadow: 1 },
+      camera: { blur: 0.7, shallow: 0 },
+    }),
+    43,
+  );
+  const opening = wholeFrame.opening ?? [];
+  let file: string;
+  beforeAll(async () => {
+    file = join(folder, 'whole-frame.png');
+    const { width, height, data } = wholeFrame;
+    await sharp(Buffer.from(data.buffer), { raw: { width, height, channels: 3 } })
+      .png()
+      .toFile(file);
+  });
+
+  it('is told with the corners found, in pixels of the file, and in words', async () => {
+    const told = JSON.parse((await run(file, '--json')).out) as { plane: { by: string; corners: [number, number][] } };
+    expect(told.plane.by).toBe('corners-found');
+    expect(told.plane.corners).toHaveLength(4);
+    told.plane.corners.forEach(([x, y], n) => {
+      const [u, v] = opening[n] as readonly [number, number];
+      expect(Math.hypot(x - u, y - v)).toBeLessThan(5);
+    });
+    const { out } = await run(file, '--language', 'de');
+    expect(out).toContain('Ecken des Rähmchens, gefunden bei');
+    // The painter tilted it by 20 degrees.
+    expect(out).toMatch(/um etwa (1[6-9]|2[0-4])° zur Kamera geneigt/);
+  });
+
+  it('follows from the corners given', async () => {
+    const corners = opening.flat().map(Math.round).join(',');
+    const told = JSON.parse((await run(file, '--json', '--corners', corners)).out) as {
+      verdict: string;
+      plane: { by: string; corners: [number, number][] };
+    };
+    expect(told.verdict).toBe('read');
+    expect(told.plane.by).toBe('corners-set');
+    expect(told.plane.corners.flat().join(',')).toBe(corners);
+    expect((await run(file, '--corners', corners)).out).toContain('by the corners of the frame as given');
+  });
+
+  it('is refused from corners that are none, with what is wrong', async () => {
+    for (const bad of ['', '1,2,3', '1,2,3,4,5,6,7,x', '0,0,100,100,100,0,0,100']) {
+      const { code, err } = await run(file, '--corners', bad);
+      expect(code).toBe(2);
+      expect(err).toContain(`"${bad}"`);
+    }
+    const both = await run(file, '--corners', '0,0,9,0,9,9,0,9', '--region', '0,0 9,0 9,9');
+    expect(both.code).toBe(2);
+    expect(both.err).toContain('not both');
+  });
+});
+
 describe('several photographs', () => {
   const names = ['a-open-white-comb.jpg', 'd-new-comb-queen.jpg', 'f-frame-in-hand.jpg'];
   const pictures = names.map((name) => join(reference, name));

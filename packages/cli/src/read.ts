@@ -7,6 +7,8 @@
  */
 import { readdir, readFile, stat } from 'node:fs/promises';
 import { basename, join } from 'node:path';
+import type { CombPlane } from '@combside/science/comb/comb-plane';
+import { isQuadrilateral } from '@combside/science/comb/frame-plane';
 import { type CombResult, type ReadOptions, readComb } from '@combside/science/comb/read-comb';
 import { type Language, languages } from '@combside/words/language';
 import { loadWords } from '@combside/words/load-words';
@@ -49,6 +51,7 @@ export async function read(args: readonly string[], outlet: Outlet, interrupts: 
   let help = false;
   let language: Language = 'en';
   let regionText: string | undefined;
+  let cornersText: string | undefined;
   const paths: string[] = [];
   let unknown: string | undefined;
   for (let k = 0; k < args.length; k++) {
@@ -61,6 +64,7 @@ export async function read(args: readonly string[], outlet: Outlet, interrupts: 
       if (found) language = found;
       else unknown = `--language ${next ?? ''}`;
     } else if (arg === '--region') regionText = args[++k] ?? '';
+    else if (arg === '--corners') cornersText = args[++k] ?? '';
     else if (arg.startsWith('--')) unknown = arg;
     else paths.push(arg);
   }
@@ -78,7 +82,16 @@ export async function read(args: readonly string[], outlet: Outlet, interrupts: 
     outlet.err(words.say('comb.command.usage'));
     return 2;
   }
-  const options = regionText === undefined ? {} : parseRegion(regionText);
+  if (cornersText !== undefined && regionText !== undefined) {
+    outlet.err(words.say('comb.command.corners-or-region'));
+    return 2;
+  }
+  const corners = cornersText === undefined ? {} : parseCorners(cornersText);
+  if (!corners) {
+    outlet.err(words.say('comb.command.bad-corners', { text: cornersText ?? '' }));
+    return 2;
+  }
+  const options = regionText === undefined ? corners : parseRegion(regionText);
   if (!options) {
     outlet.err(words.say('comb.command.bad-region', { text: regionText ?? '' }));
     return 2;
@@ -222,6 +235,7 @@ function refusedFile(file: string, problem: DecodeProblem, words: Words<'comb'>)
     says: [words.say(`comb.reason.${problem}`)],
     pitchPx: 0,
     cells: [],
+    plane: null,
   };
 }
 
@@ -239,6 +253,17 @@ function parseRegion(text: string): ReadOptions | undefined {
   return { region: corners as unknown as [number, number][] };
 }
 
+/** Eight numbers with commas or spaces between them: the frame's four inner corners in order round it. */
+function parseCorners(text: string): ReadOptions | undefined {
+  const numbers = text
+    .trim()
+    .split(/[\s,]+/)
+    .map((number) => (number === '' ? Number.NaN : Number(number)));
+  if (numbers.length !== 8 || !numbers.every(Number.isFinite)) return undefined;
+  const region = [0, 2, 4, 6].map((n) => [numbers[n] as number, numbers[n + 1] as number] as const);
+  return isQuadrilateral(region) ? { region } : undefined;
+}
+
 function tell(result: FileResult, words: Words<'comb'>, outlet: Outlet): void {
   outlet.out(words.say(`comb.verdict.${result.verdict}`));
   for (const sentence of result.says) outlet.out(`  ${sentence}`);
@@ -247,6 +272,7 @@ function tell(result: FileResult, words: Words<'comb'>, outlet: Outlet): void {
   outlet.out(
     `  ${words.say('comb.cells', { count: reading.cells })}, ${words.say('comb.pitch', { pixels: Math.round(result.pitchPx) })}`,
   );
+  if (result.plane) outlet.out(`  ${planeLine(result.plane, words)}`);
   for (const [name, count] of Object.entries(reading.counts)) {
     if (count > 0) outlet.out(`    ${words.say(`comb.class.${name as keyof typeof reading.counts}`)}: ${count}`);
   }
@@ -274,6 +300,22 @@ function tell(result: FileResult, words: Words<'comb'>, outlet: Outlet): void {
       `    ${words.say(`comb.second-look.${look.why}`)} ${words.say('comb.second-look.at', { x: Math.round(cell.x), y: Math.round(cell.y) })}`,
     );
   }
+}
+
+/** Less than this cannot be told from a comb held square to the camera, degrees. */
+const leastTilt = 15;
+
+/** What the plane follows from, the corners found, and the tilt as far as it can be told. */
+function planeLine({ by, corners, tiltDegrees }: CombPlane, words: Words<'comb'>): string {
+  const source = words.say(`comb.plane.${by}`);
+  const where =
+    by === 'corners-found' && corners ? ` ${corners.map((c) => c.map(Math.round).join(',')).join(' ')}` : '';
+  if (tiltDegrees === null) return `${source}${where}`;
+  const tilt =
+    tiltDegrees < leastTilt
+      ? words.say('comb.plane.tilt-small', { degrees: leastTilt })
+      : words.say('comb.plane.tilt', { degrees: Math.round(tiltDegrees) });
+  return `${source}${where}; ${tilt}`;
 }
 
 function percent(share: number): string {

@@ -29,6 +29,7 @@ export function laidComb(classes: readonly CellClass[], wide = 40, pitch = 20): 
     pitchPx: pitch,
     cells,
     reading: { ...readCells(cells), secondLook: [] },
+    plane: { by: 'lattice', corners: null, sides: null, tiltDegrees: 0 },
     measured: { brightness: 120, clipped: 0, detail: 1 },
   };
 }

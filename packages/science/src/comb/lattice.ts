@@ -28,6 +28,8 @@ export interface LatticeOptions {
   readonly grey?: Plane | undefined;
   /** 0 for the likeliest start, 1 for the next rival, when what the first led to proved no comb. */
   readonly attempt?: number | undefined;
+  /** Kept between looks at one picture, by the width of the plane: the starts are the same, whatever the region. */
+  readonly known?: Map<number, ReturnType<typeof latticeStarts>> | undefined;
 }
 
 /** Pitch of the plane on which the lattice is grown: fine enough for a centre to 0.03 pitch, small enough to be quick. */
@@ -54,11 +56,22 @@ export function findLattice(picture: Picture, options: LatticeOptions = {}): Lat
     const plane = grey ?? shrinkToGrey(picture, Math.min(1, 3200 / longest));
     if (!grey && plane.width === first.width) break;
     checkpoint();
-    const { starts, levels } = latticeStarts(plane, 8, checkpoint);
+    const found = options.known?.get(plane.width) ?? latticeStarts(plane, 8, checkpoint);
+    options.known?.set(plane.width, found);
+    const { starts: everywhere, levels } = found;
+    const starts = startsIn(everywhere, options.region, plane.width / picture.width);
     const best = chooseStarts(levels, starts, checkpoint)[options.attempt ?? 0];
     if (best) return growAll(picture, best, levels, plane.width / picture.width, options, checkpoint);
   }
   return { cells: [], pitch: 0 };
+}
+
+/** The starts whose middle lies in the region; all when none does, for a tile may be larger than the region. */
+function startsIn(starts: LatticeStart[], region: LatticeOptions['region'], scale: number): LatticeStart[] {
+  if (!region) return starts;
+  const inside = polygonTest(region);
+  const within = starts.filter(({ x, y }) => inside((x + 0.5) / scale - 0.5, (y + 0.5) / scale - 0.5));
+  return within.length > 0 ? within : starts;
 }
 
 /**

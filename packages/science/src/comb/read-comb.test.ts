@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { coarseClass } from './cell-classes.ts';
+import { withinFrame } from './comb-plane.ts';
 import { paintComb } from './painter/paint-comb.ts';
 import { drawSettings, type FixedSettings } from './painter/settings.ts';
 import type { Picture } from './picture.ts';
@@ -156,6 +157,92 @@ describe('readComb on painted combs of the held-out family', () => {
       expect(capping?.sunken.confidence).toBeGreaterThanOrEqual(0);
       expect(capping?.sunken.confidence).toBeLessThanOrEqual(1);
     }
+  });
+});
+
+describe('the plane', () => {
+  const whole: FixedSettings = {
+    width: 480,
+    height: 360,
+    pitch: 15,
+    turn: 0.05,
+    bend: 0,
+    frame: 'whole frame',
+    tiltX: 0.38,
+    tiltY: 0.15,
+    camera: { ...plain.camera, blur: 0.7 },
+  };
+  const framed = painted(41, whole);
+  const opening = framed.opening ?? [];
+  /** The painter's own figures: the opening takes 0.76 of the width and 0.72 of the height, in pitches. */
+  const sides = [(0.76 * 480) / 15, (0.72 * 360) / 15] as const;
+  const tilt = (Math.acos(Math.cos(0.38) * Math.cos(0.15)) * 180) / Math.PI;
+
+  it('follows from the corners of a frame seen whole', () => {
+    const { plane, cells } = readComb(framed);
+    expect(plane?.by).toBe('corners-found');
+    plane?.corners?.forEach(([x, y], n) => {
+      const [u, v] = opening[n] as readonly [number, number];
+      expect(Math.hypot(x - u, y - v)).toBeLessThan(5);
+    });
+    expect(Math.abs((plane?.sides?.[0] ?? 0) - sides[0])).toBeLessThan(1.5);
+    expect(Math.abs((plane?.sides?.[1] ?? 0) - sides[1])).toBeLessThan(1.5);
+    expect(Math.abs((plane?.tiltDegrees ?? 0) - tilt)).toBeLessThan(5);
+    // No cell is read on the wood.
+    const within = withinFrame(opening);
+    for (const { x, y, pitch } of cells) {
+      // A corner found may be a third of a pitch off: cells twice as large are let stand so much further out.
+      const by = 2 * pitch * Math.sqrt(0.75);
+      expect(within({ column: 0, row: 0, x, y, ax: 2 * pitch, ay: 0, bx: pitch, by, seen: 1 })).toBe(true);
+    }
+  });
+
+  it('follows from the corners a person set, as they stand', () => {
+    const region = opening.map(([x, y], n) => [x + (n % 2 ? 3 : -3), y + 2] as const);
+    const { plane, verdict } = readComb(framed, { region });
+    expect(verdict).toBe('read');
+    expect(plane?.by).toBe('corners-set');
+    expect(plane?.corners).toEqual(region);
+    expect(Math.abs((plane?.tiltDegrees ?? 0) - tilt)).toBeLessThan(6);
+  });
+
+  it('follows from the lattice where no frame is seen, and in a region that is no frame', () => {
+    const bare = readComb(painted(7, { pitch: 22, turn: 0.1, tiltX: 0.436, bend: 0 }));
+    expect(bare.plane).toMatchObject({ by: 'lattice', corners: null, sides: null });
+    expect(Math.abs((bare.plane?.tiltDegrees ?? 0) - 25)).toBeLessThan(5);
+    const half = readComb(framed, {
+      region: [
+        [0, 0],
+        [240, 0],
+        [250, 180],
+        [240, 360],
+        [0, 360],
+      ],
+    });
+    expect(half.plane?.by).toBe('lattice');
+  });
+
+  it('is given in pixels of the picture, large ones too', () => {
+    const times = 5;
+    const { width, height, data } = framed;
+    const large = new Uint8ClampedArray(width * height * 3 * times * times);
+    for (let y = 0; y < height * times; y++) {
+      for (let x = 0; x < width * times; x++) {
+        const from = 3 * (Math.floor(y / times) * width + Math.floor(x / times));
+        const to = 3 * (y * width * times + x);
+        for (let c = 0; c < 3; c++) large[to + c] = data[from + c] as number;
+      }
+    }
+    const { plane } = readComb({ width: width * times, height: height * times, data: large });
+    expect(plane?.by).toBe('corners-found');
+    plane?.corners?.forEach(([x, y], n) => {
+      const [u, v] = opening[n] as readonly [number, number];
+      expect(Math.hypot(x - (times * (u + 0.5) - 0.5), y - (times * (v + 0.5) - 0.5))).toBeLessThan(5 * times);
+    });
+  });
+
+  it('is not told for a refused picture', () => {
+    expect(readComb(painted(7, { pitch: 6.6, turn: 0, camera: { ...plain.camera, blur: 0.3 } })).plane).toBeNull();
   });
 });
 

@@ -10,10 +10,12 @@ import { type CellClass, type CoarseClass, coarseClass, type DecidedClass } from
 import { CellView, featureCount } from './cell-features.ts';
 import { classOfOutput, classShares, outputCount, outputs, readNetwork } from './classifier.ts';
 import { classifierWeights } from './classifier-weights.ts';
+import { type CombPlane, combPlane, cornersOfRegion, latticeContradicts, widened, withinFrame } from './comb-plane.ts';
 import { type JudgedPlaces, placeKey, settleEdge } from './edge-of-comb.ts';
-import { findLattice, type Lattice, overviewOf, polygonTest } from './lattice.ts';
+import { findFrameCorners } from './frame-corners.ts';
+import { findLattice, type LatticeOptions, overviewOf, polygonTest } from './lattice.ts';
 import { type LatticeCell, pitchOf } from './lattice-growth.ts';
-import { checkPicture, halvePicture, type Picture } from './picture.ts';
+import { checkPicture, halvePicture, type Picture, type Plane } from './picture.ts';
 import { type CombReading, readCells } from './reading.ts';
 import { blurOverPitch, type Exposure, exposureOf } from './sharpness.ts';
 
@@ -80,6 +82,8 @@ export interface CombResult {
   /** Empty when refused. */
   readonly cells: readonly CombCell[];
   readonly reading?: CombReading & { readonly secondLook: readonly SecondLook[] };
+  /** The plane of the comb and what it follows from; null when refused. */
+  readonly plane: CombPlane | null;
   /** What the verdict rests on. */
   readonly measured: {
     readonly brightness: number;
@@ -91,7 +95,10 @@ export interface CombResult {
 }
 
 export interface ReadOptions {
-  /** Only this part is read: corners in picture pixels (the comb's corners, dragged by a person). */
+  /**
+   * Only this part is read: corners in picture pixels. Four round a convex quadrilateral are taken for the inner corners of
+   * the frame, set by a person, and fix the plane. Without a region the corners of a frame seen whole are looked for.
+   */
   readonly region?: readonly (readonly [number, number])[];
   /** Smallest pitch to read, pixels. Below 8 open and sealed can hardly be told apart; only tests go lower. */
   readonly smallestPitch?: number;
@@ -134,6 +141,8 @@ const strict: Demand = { class: 0.9, group: 0.75 };
 const mostUndecided = 0.37;
 const secondLooks = 12;
 const outlyingFrom = 4;
+/** Share of a lattice that must lie within the frame for it to stand as it is. */
+const keptAtLeast = 0.98;
 
 /**
  * Reads a comb photograph.
@@ -183,7 +192,86 @@ function doubled(result: CombResult): CombResult {
     ...result,
     pitchPx: 2 * result.pitchPx,
     cells: result.cells.map((cell) => ({ ...cell, x: 2 * cell.x + 0.5, y: 2 * cell.y + 0.5, pitch: 2 * cell.pitch })),
+    plane: result.plane && {
+      ...result.plane,
+      corners: result.plane.corners?.map(([x, y]) => [2 * x + 0.5, 2 * y + 0.5] as const) ?? null,
+    },
   };
+}
+
+/** What a look for cells brought: cells with their classes, or why there are none. */
+interface Looked {
+  readonly classified?: Classified;
+  readonly refusal?: Refusal;
+  readonly pitch: number;
+  readonly blur?: number;
+}
+
+/** Finds cells and classes in a region, by the likeliest lattice or, when that proves no comb, by its rivals. */
+function lookForCells(
+  picture: Picture,
+  about: {
+    readonly grey: Plane;
+    readonly exposure: Exposure;
+    readonly region: ReadOptions['region'];
+    readonly known: LatticeOptions['known'];
+    readonly smallestPitch: number | undefined;
+  },
+  checkpoint: () => void,
+  step: (stage: ReadStage, done: number) => void,
+): Looked {
+  const { grey, exposure, region, known: starts } = about;
+  let first: Looked | undefined;
+  for (let attempt = 0; attempt < mostAttempts; attempt++) {
+    const lattice = findLattice(picture, { region, grey, known: starts, checkpoint, attempt });
+    const { pitch } = lattice;
+    const seen = lattice.cells.filter((cell) => cell.seen > 0).length;
+    if (seen < fewestCells * 0.5) {
+      // Nothing (more) that looks like honeycomb: say what stood in the way of the first attempt.
+      first ??= { refusal: whyNoComb(exposure), pitch: 0 };
+      break;
+    }
+    step('cells', 0.5);
+    const judged = classify(picture, lattice.cells, pitch, region, checkpoint);
+    const visible = judged.cells.filter((cell) => cell.coarse === 'sealed' || cell.coarse === 'open').length;
+    const covered = judged.cells.filter((cell) => cell.coarse === 'hidden').length;
+    const blur = blurOverPitch(picture, judged.places);
+    const known = Number.isFinite(blur) ? { blur } : {};
+    if (visible < fewestCells * 0.5 || visible < 0.2 * lattice.cells.length) {
+      const refusal = covered > 0.4 * lattice.cells.length ? 'under-bees' : 'no-comb';
+      first ??= { refusal, pitch, ...known };
+      continue;
+    }
+    if (pitch < (about.smallestPitch ?? smallestPitchPx)) {
+      first ??= { refusal: 'cells-too-small', pitch, ...known };
+      break;
+    }
+    if (!(blur <= mostBlur)) {
+      first ??= { refusal: exposure.bright < 60 ? 'too-dark' : 'out-of-focus', pitch, ...known };
+      break;
+    }
+    return { classified: judged, pitch, ...known };
+  }
+  return first ?? { refusal: whyNoComb(exposure), pitch: 0 };
+}
+
+/**
+ * What was seen within a frame. A lattice that ran on over wood and ground, or that was led astray by them, is looked for
+ * again inside the frame alone; one that kept to the comb stands.
+ */
+function lookWithin(
+  frame: readonly (readonly [number, number])[],
+  looked: Looked,
+  look: (region: ReadOptions['region']) => Looked,
+): Looked {
+  const { classified, pitch } = looked;
+  const within = classified && onlyWithin(classified, withinFrame(frame));
+  if (classified && within && within.places.length >= keptAtLeast * classified.places.length) {
+    return { ...looked, classified: within };
+  }
+  const again = look(widened(frame, pitch));
+  if (again.classified) return again;
+  return within && within.places.length >= fewestCells ? { ...looked, classified: within } : looked;
 }
 
 function readAt(
@@ -203,44 +291,23 @@ function readAt(
   if (exposure.bright < 25) return refused(['too-dark'], 0, measured);
 
   step('lattice', 0.05);
-  let lattice: Lattice = { cells: [], pitch: 0 };
-  let classified: Classified | undefined;
-  let first: { refusal: Refusal; pitch: number; blur?: number } | undefined;
-  for (let attempt = 0; attempt < mostAttempts && !classified; attempt++) {
-    lattice = findLattice(picture, { region: options.region, grey, checkpoint, attempt });
-    const seen = lattice.cells.filter((cell) => cell.seen > 0).length;
-    if (seen < fewestCells * 0.5) {
-      // Nothing (more) that looks like honeycomb: say what stood in the way of the first attempt.
-      first ??= { refusal: whyNoComb(exposure), pitch: 0 };
-      break;
-    }
-    step('cells', 0.5);
-    const judged = classify(picture, lattice.cells, lattice.pitch, options.region, checkpoint);
-    const visible = judged.cells.filter((cell) => cell.coarse === 'sealed' || cell.coarse === 'open').length;
-    const covered = judged.cells.filter((cell) => cell.coarse === 'hidden').length;
-    const blur = blurOverPitch(picture, judged.places);
-    const known = Number.isFinite(blur) ? { blur } : {};
-    if (visible < fewestCells * 0.5 || visible < 0.2 * lattice.cells.length) {
-      const refusal = covered > 0.4 * lattice.cells.length ? 'under-bees' : 'no-comb';
-      first ??= { refusal, pitch: lattice.pitch, ...known };
-      continue;
-    }
-    if (lattice.pitch < (options.smallestPitch ?? smallestPitchPx)) {
-      first ??= { refusal: 'cells-too-small', pitch: lattice.pitch, ...known };
-      break;
-    }
-    if (!(blur <= mostBlur)) {
-      first ??= { refusal: exposure.bright < 60 ? 'too-dark' : 'out-of-focus', pitch: lattice.pitch, ...known };
-      break;
-    }
-    classified = judged;
-    Object.assign(measured, known);
+  const set = cornersOfRegion(options.region);
+  const known: LatticeOptions['known'] = new Map();
+  const look = (region: ReadOptions['region']): Looked =>
+    lookForCells(picture, { grey, exposure, region, known, smallestPitch: options.smallestPitch }, checkpoint, step);
+  let looked = look(options.region);
+  let frame = set;
+  if (!options.region) {
+    frame = findFrameCorners(picture, grey)?.corners ?? null;
+    if (frame && looked.classified && latticeContradicts(frame, looked.classified.places, picture)) frame = null;
+    if (frame) looked = lookWithin(frame, looked, look);
+    if (frame && looked.classified && latticeContradicts(frame, looked.classified.places, picture)) frame = null;
   }
-  if (!classified) {
-    const { refusal, pitch, blur } = first ?? { refusal: whyNoComb(exposure), pitch: 0 };
-    return refused([refusal], pitch, { ...measured, ...(blur === undefined ? {} : { blur }) });
-  }
+  const { classified, pitch } = looked;
+  if (looked.blur !== undefined) measured.blur = looked.blur;
+  if (!classified) return refused([looked.refusal ?? whyNoComb(exposure)], pitch, measured);
   const { places } = classified;
+  const plane = combPlane(set ? 'corners-set' : frame ? 'corners-found' : 'lattice', frame, places, picture);
   const unlike = classified.cells.filter((cell) => cell.class === 'not-decided').length > mostUndecided * places.length;
   const cells = unlike
     ? places.map((place, n) => decide(place, classified.shares[n] as Float32Array, strict))
@@ -249,12 +316,12 @@ function readAt(
   step('cappings', 0.85);
   const secondLook: SecondLook[] = [];
   let finished: CombCell[] = cells;
-  if (lattice.pitch >= smallestCappingPitch) {
+  if (pitch >= smallestCappingPitch) {
     const sealed = cells.flatMap((cell, n) => (cell.class === 'sealed-worker-brood' ? [n] : []));
     const looks = measureCappings(
       picture,
       sealed.map((n) => places[n] as LatticeCell),
-      lattice.pitch,
+      pitch,
     );
     finished = cells.slice();
     sealed.forEach((n, k) => {
@@ -270,19 +337,20 @@ function readAt(
   step('reading', 0.95);
   const reading = readCells(finished);
   const reasons: Limit[] = ['never-a-diagnosis', 'scale-not-visible', 'contents-untested'];
-  if (lattice.pitch < contentsPitch) reasons.push('contents-uncertain');
+  if (pitch < contentsPitch) reasons.push('contents-uncertain');
   if (unlike) reasons.push('unlike-learnt');
-  if (lattice.pitch < eggsPitch) reasons.push('eggs-not-visible');
-  if (lattice.pitch < smallestCappingPitch) reasons.push('cappings-not-measured');
+  if (pitch < eggsPitch) reasons.push('eggs-not-visible');
+  if (pitch < smallestCappingPitch) reasons.push('cappings-not-measured');
   if (reading.unread > 0.3) reasons.push('much-hidden');
   if (cells.length < 100) reasons.push('few-cells');
   step('reading', 1);
   return {
     verdict: 'read',
     reasons,
-    pitchPx: lattice.pitch,
+    pitchPx: pitch,
     cells: finished,
     reading: { ...reading, secondLook },
+    plane,
     measured,
   };
 }
@@ -296,7 +364,7 @@ function whyNoComb(exposure: Exposure): Refusal {
 }
 
 function refused(reasons: Refusal[], pitchPx: number, measured: CombResult['measured']): CombResult {
-  return { verdict: 'refused', reasons, pitchPx, cells: [], measured };
+  return { verdict: 'refused', reasons, pitchPx, cells: [], plane: null, measured };
 }
 
 interface Classified {
@@ -304,6 +372,16 @@ interface Classified {
   /** Where each of the cells stands in the lattice, in the same order. */
   readonly places: LatticeCell[];
   readonly shares: Float32Array[];
+}
+
+/** The places that pass, with what belongs to them. */
+function onlyWithin(classified: Classified, passes: (place: LatticeCell) => boolean): Classified {
+  const kept = classified.places.flatMap((place, n) => (passes(place) ? [n] : []));
+  return {
+    cells: kept.map((n) => classified.cells[n] as CombCell),
+    places: kept.map((n) => classified.places[n] as LatticeCell),
+    shares: kept.map((n) => classified.shares[n] as Float32Array),
+  };
 }
 
 interface Demand {

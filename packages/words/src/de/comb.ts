@@ -56,6 +56,11 @@ export const comb = {
   'comb.solidness.too-few': 'Geschlossenheit: zu wenige Zellen in verdeckelten Flächen',
   'comb.stages':
     'Stifte {egg}, Maden {larva}, verdeckelt {sealed}; bei gleichmäßiger Eilage wären es etwa {steady} Stifte und Maden auf so viele verdeckelte Zellen',
+  'comb.plane.corners-set': 'Lage der Wabe: nach den angegebenen Ecken des Rähmchens',
+  'comb.plane.corners-found': 'Lage der Wabe: nach den Ecken des Rähmchens, gefunden bei',
+  'comb.plane.lattice': 'Lage der Wabe: nach ihren Zellen, ohne Ecken eines Rähmchens',
+  'comb.plane.tilt': 'um etwa {degrees}° zur Kamera geneigt',
+  'comb.plane.tilt-small': 'um weniger als etwa {degrees}° zur Kamera geneigt',
   'comb.unread': 'Nicht auswertbar: {share}',
   'comb.second-look':
     '{count, plural, =0 {Kein Zelldeckel fällt gegenüber seinen Nachbarn auf.} one {# Zelldeckel fällt gegenüber seinen Nachbarn auf: noch einmal ansehen.} other {# Zelldeckel fallen gegenüber ihren Nachbarn auf: noch einmal ansehen.}}',
@@ -219,7 +224,8 @@ export const comb = {
   'comb.compare.more': 'mehr',
   'comb.compare.less': 'weniger',
   'comb.compare.within-error': 'keine Veränderung über den Fehler hinaus',
-  'comb.command.usage': 'combside read FOTO oder ORDNER [--json] [--language en|de] [--region "x,y x,y x,y ..."]',
+  'comb.command.usage':
+    'combside read FOTO oder ORDNER [--json] [--language en|de] [--corners x,y,x,y,x,y,x,y | --region "x,y x,y x,y ..."]',
   'comb.command.progress': '{number} von {count}: {file}',
   'comb.command.stopped': 'Angehalten nach {done} von {count}. Was oben steht, ist vollständig.',
   'comb.table.file': 'Foto',
@@ -234,5 +240,8 @@ export const comb = {
   'comb.command.empty-folder': 'Im Ordner „{path}“ sind keine Bilder.',
   'comb.command.bad-region':
     'Der Ausschnitt „{text}“ besteht nicht aus drei oder mehr Ecken, geschrieben als x,y mit Leerzeichen dazwischen.',
+  'comb.command.bad-corners':
+    'Die Ecken „{text}“ sind nicht acht Zahlen x,y,x,y,x,y,x,y, die Ecke für Ecke um die Öffnung des Rähmchens gehen.',
+  'comb.command.corners-or-region': 'Entweder die Ecken des Rähmchens oder einen Ausschnitt angeben, nicht beides.',
   'comb.command.bad-option': 'Die Option „{option}“ ist nicht bekannt.',
 } as const satisfies Record<keyof typeof english, string>;

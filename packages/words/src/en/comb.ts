@@ -56,6 +56,11 @@ export const comb = {
   'comb.solidness.too-few': 'Solidness: too few cells lie within sealed patches to say',
   'comb.stages':
     'Eggs {egg}, larvae {larva}, sealed {sealed}; steady laying shows about {steady} eggs and larvae for that many sealed',
+  'comb.plane.corners-set': 'How the comb lay: by the corners of the frame as given',
+  'comb.plane.corners-found': 'How the comb lay: by the corners of the frame, found at',
+  'comb.plane.lattice': 'How the comb lay: by its cells, without corners of a frame',
+  'comb.plane.tilt': 'tilted by about {degrees}° to the camera',
+  'comb.plane.tilt-small': 'tilted by less than about {degrees}° to the camera',
   'comb.unread': 'Could not be read: {share}',
   'comb.second-look':
     '{count, plural, =0 {No capping stands out from its neighbours.} one {# capping stands out from its neighbours: look again.} other {# cappings stand out from their neighbours: look again.}}',
@@ -210,7 +215,8 @@ export const comb = {
   'comb.compare.more': 'more',
   'comb.compare.less': 'less',
   'comb.compare.within-error': 'no change beyond the error',
-  'comb.command.usage': 'combside read PHOTOGRAPH or FOLDER [--json] [--language en|de] [--region "x,y x,y x,y ..."]',
+  'comb.command.usage':
+    'combside read PHOTOGRAPH or FOLDER [--json] [--language en|de] [--corners x,y,x,y,x,y,x,y | --region "x,y x,y x,y ..."]',
   'comb.command.progress': '{number} of {count}: {file}',
   'comb.command.stopped': 'Stopped after {done} of {count}. What is written above is whole.',
   'comb.table.file': 'photograph',
@@ -225,5 +231,8 @@ export const comb = {
   'comb.command.empty-folder': 'The folder "{path}" holds no pictures.',
   'comb.command.bad-region':
     'The region "{text}" is not three or more corners written as x,y with spaces between them.',
+  'comb.command.bad-corners':
+    'The corners "{text}" are not eight numbers x,y,x,y,x,y,x,y that go round the opening of the frame, corner by corner.',
+  'comb.command.corners-or-region': 'Give the corners of the frame or a region, not both.',
   'comb.command.bad-option': 'The option "{option}" is not known.',
 } as const;
