@@ -38,7 +38,7 @@ export async function combPhotograph(width = 1080, height = 1440, seed = 41, fra
       glove: false,
       brush: false,
       light: { shadow: 1, exposure: 1 },
-      content: { kind: 'brood nest', missed: 0.08, sick: 0.02 },
+      content: { kind: 'all sealed', missed: 0.08, sick: 0.02, pollenPatches: 4 },
       camera: { blur: 0.8, shallow: 0, jpeg: 0 },
     }),
     seed,

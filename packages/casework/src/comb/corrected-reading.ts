@@ -60,7 +60,7 @@ export function correctedReading(body: Pick<CombReadingBody, 'cells' | 'correcti
     const word = said.get(n);
     const own = { ...cell, machine: cell.class, lookedAt: word !== undefined };
     if (word === undefined || word === cell.class) return own;
-    const { stage: _, openWithoutStores: __, ...rest } = own;
+    const { stage: _, openWithoutStores: __, likelyBrood: ___, ...rest } = own;
     return { ...rest, class: word, coarse: coarseClass(word) };
   });
   const lookedAt = cells.filter((cell) => cell.lookedAt);

@@ -19,6 +19,7 @@ const undecidedCell = fc.oneof(
     coarse: 'open' as const,
     ...(bare ? { openWithoutStores: true } : {}),
   })),
+  fc.constant({ class: 'not-decided' as const, coarse: 'sealed' as const, likelyBrood: true }),
 );
 
 /** A comb of cells at different places, x and y in quarter pixels and confidence in 255ths, as they are kept. */

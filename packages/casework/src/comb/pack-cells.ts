@@ -24,6 +24,7 @@ interface KindOfCell {
   readonly coarse: ReadCell['coarse'];
   readonly stage?: 'egg' | 'larva';
   readonly openWithoutStores?: true;
+  readonly likelyBrood?: true;
 }
 
 const decided = (of: CellClass): KindOfCell => ({ class: of, coarse: coarseClass(of) });
@@ -48,6 +49,7 @@ const kinds: readonly KindOfCell[] = [
   { class: 'not-decided', coarse: 'open' },
   { class: 'not-decided', coarse: 'open', openWithoutStores: true },
   { class: 'not-decided', coarse: 'hidden' },
+  { class: 'not-decided', coarse: 'sealed', likelyBrood: true },
 ];
 
 function kindOf(cell: ReadCell): number {
@@ -58,7 +60,8 @@ function kindOf(cell: ReadCell): number {
       one.coarse === (isUndecided ? cell.coarse : one.coarse) &&
       one.stage === (cell.class === 'egg-or-larva' ? cell.stage : undefined) &&
       (one.openWithoutStores ?? false) ===
-        (isUndecided && cell.coarse === 'open' ? (cell.openWithoutStores ?? false) : false),
+        (isUndecided && cell.coarse === 'open' ? (cell.openWithoutStores ?? false) : false) &&
+      (one.likelyBrood ?? false) === (isUndecided && cell.coarse === 'sealed' ? (cell.likelyBrood ?? false) : false),
   );
 }
 

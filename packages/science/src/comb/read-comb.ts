@@ -64,6 +64,8 @@ export interface CombCell {
   readonly seen: number;
   readonly stage?: 'egg' | 'larva';
   readonly openWithoutStores?: boolean;
+  /** Of a sealed cell that is not decided: more likely brood than honey. */
+  readonly likelyBrood?: boolean;
   readonly capping?: CappingLook;
 }
 
@@ -476,5 +478,8 @@ function decide(cell: LatticeCell, shares: Float32Array, demand: Demand): CombCe
     seen: cell.seen,
     ...(stage ? { stage } : {}),
     ...(coarseDecided && group === 'open' ? { openWithoutStores: coarse.open - stores > stores } : {}),
+    ...(of === 'not-decided' && coarseDecided && group === 'sealed'
+      ? { likelyBrood: coarse.sealed > 2 * (byClass.get('sealed-honey') ?? 0) }
+      : {}),
   };
 }

@@ -13,6 +13,8 @@ export interface ReadCell {
   readonly stage?: 'egg' | 'larva' | undefined;
   /** Open, and more likely empty or brood than pollen or nectar: counts as missed among sealed brood. */
   readonly openWithoutStores?: boolean | undefined;
+  /** Sealed, and more likely brood than honey: counts as sealed brood in solidness. */
+  readonly likelyBrood?: boolean | undefined;
 }
 
 export interface Area {
@@ -57,8 +59,8 @@ export interface CombReading {
   readonly unread: number;
 }
 
-/** A figure from fewer cells would only look like one (a setting of ours). */
-export const fewestForSolidness = 60;
+/** From so many cells on counting alone leaves a standard error below 0.03 where four in five are sealed (binomial). */
+export const fewestForSolidness = 200;
 
 /**
  * @param cells every found cell of one comb side
@@ -68,7 +70,7 @@ export const fewestForSolidness = 60;
  * two steps of it is covered. Where an open cell has only open cells around it, a band of younger brood or the rim of the
  * nest begins: nothing within two steps of such a cell belongs to a patch. Whether a cell counts never hangs on what it holds
  * itself, so the share is that of the patch. Inside patches, open cells without stores are missed; pollen, nectar, sealed
- * honey, hidden and undecided cells are left out, because a patch of pollen in good brood is no failure (seen on a real
+ * honey, hidden and undecided cells are left out (a cell that is surely sealed or open, and likelier brood than stores, counts), because a patch of pollen in good brood is no failure (seen on a real
  * comb: 82 sealed, 8 open and 13 pollen cells). How near it comes: `docs/measured/comb-reading.md`.
  */
 export function readCells(cells: readonly ReadCell[]): CombReading {
@@ -131,7 +133,7 @@ function solidness(cells: readonly ReadCell[]): { sealed: number; missed: number
   const sealedWithinTwo = new Map<number, number>();
   for (const cell of cells) {
     if (cell.coarse !== 'hidden' && cell.coarse !== 'not-decided') decided.add(placeOf(cell.column, cell.row));
-    if (cell.class !== 'sealed-worker-brood' && cell.class !== 'sealed-drone-brood') continue;
+    if (!isSealedBrood(cell)) continue;
     sealedPlaces.add(placeOf(cell.column, cell.row));
     for (const place of around(cell, withinTwo)) sealedWithinTwo.set(place, (sealedWithinTwo.get(place) ?? 0) + 1);
   }
@@ -160,6 +162,11 @@ function solidness(cells: readonly ReadCell[]): { sealed: number; missed: number
     else leftOut++;
   }
   return { sealed, missed, leftOut };
+}
+
+function isSealedBrood(cell: ReadCell): boolean {
+  const undecided = cell.class === 'not-decided' && cell.likelyBrood === true;
+  return cell.class === 'sealed-worker-brood' || cell.class === 'sealed-drone-brood' || undecided;
 }
 
 const sealedToCover = 2;
@@ -221,6 +228,7 @@ export function withCorrections<T extends ReadCell>(
       coarse: coarseClass(correction.class),
       stage: undefined,
       openWithoutStores: undefined,
+      likelyBrood: undefined,
       corrected: true as const,
     };
   });
