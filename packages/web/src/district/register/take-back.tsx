@@ -14,32 +14,42 @@ interface TakeBackProps {
 }
 
 /** A movement entered in error is taken back with a reason, and stays in sight with its history. */
-export function TakeBack({ state, happened, writing }: TakeBackProps) {
+export function TakeBack(props: TakeBackProps) {
+  const words = useWords();
+  const [open, setOpen] = useState(false);
+  return (
+    <details onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>
+        {words.say(props.happened ? 'register.movement.take-back' : 'register.movement.happened-after-all')}
+      </summary>
+      {open && <SayWhy {...props} />}
+    </details>
+  );
+}
+
+function SayWhy({ state, happened, writing }: TakeBackProps) {
   const words = useWords();
   const id = useId();
   const [why, setWhy] = useState('');
   const write = () =>
     void writing.write(withReason(sayWhetherItHappened(state, !happened), why, writing.newId), [state.about]);
   return (
-    <details>
-      <summary>{words.say(happened ? 'register.movement.take-back' : 'register.movement.happened-after-all')}</summary>
-      <div className="stack close">
-        {happened && <p className="quiet">{words.say('register.movement.take-back.about')}</p>}
-        <Labelled id={`${id}why`} label={words.say('register.change.why')}>
-          <input
-            id={`${id}why`}
-            className="text-input"
-            value={why}
-            maxLength={600}
-            onChange={(event) => setWhy(event.currentTarget.value)}
-          />
-        </Labelled>
-        <div>
-          <Button disabled={writing.state === 'writing' || why.trim() === ''} onClick={write}>
-            {words.say(happened ? 'register.movement.take-back.do' : 'register.movement.happened-after-all')}
-          </Button>
-        </div>
+    <div className="stack close">
+      {happened && <p className="quiet">{words.say('register.movement.take-back.about')}</p>}
+      <Labelled id={`${id}why`} label={words.say('register.change.why')}>
+        <input
+          id={`${id}why`}
+          className="text-input"
+          value={why}
+          maxLength={600}
+          onChange={(event) => setWhy(event.currentTarget.value)}
+        />
+      </Labelled>
+      <div>
+        <Button disabled={writing.state === 'writing' || why.trim() === ''} onClick={write}>
+          {words.say(happened ? 'register.movement.take-back.do' : 'register.movement.happened-after-all')}
+        </Button>
       </div>
-    </details>
+    </div>
   );
 }
