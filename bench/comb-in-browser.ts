@@ -13,38 +13,14 @@
 import { readFileSync } from 'node:fs';
 import { loadavg } from 'node:os';
 import { type Browser, chromium, type Page } from '@playwright/test';
-import sharp from 'sharp';
-import { paintComb } from '../packages/science/src/comb/painter/paint-comb.ts';
-import { drawSettings } from '../packages/science/src/comb/painter/settings.ts';
 import { browserFlags, findBrowser } from '../packages/web/e2e/browser.ts';
 import { bundled } from '../packages/web/e2e/bundled.ts';
 import type { Order } from '../packages/web/src/device/comb/messages.ts';
+import { twelveMegapixels } from './twelve-megapixels.ts';
 
 const runs = Number(process.argv[2] ?? 3);
 const slowed = 4;
 const address = 'http://localhost:4997';
-
-/** The same picture as bench/comb.ts reads in Node: eighty cells across, enlarged three times to 4000 x 3000. */
-async function photograph(): Promise<Buffer> {
-  const settings = drawSettings('held-out', 77, {
-    width: 1333,
-    height: 1000,
-    pitch: 16.3,
-    turn: 0.02,
-    beeCover: 0.08,
-    frame: 'comb only',
-    glove: false,
-    brush: false,
-    light: { shadow: 1 },
-    content: { kind: 'brood nest' },
-    camera: { blur: 0.6, shallow: 0, jpeg: 0 },
-  });
-  const painted = paintComb(settings, 77);
-  return sharp(Buffer.from(painted.data.buffer), { raw: { width: 1333, height: 1000, channels: 3 } })
-    .resize(4000, 3000, { fit: 'fill', kernel: 'cubic' })
-    .jpeg({ quality: 90 })
-    .toBuffer();
-}
 
 interface Read {
   readonly opened: number;
@@ -128,7 +104,7 @@ function largestResident(processes: readonly number[]): number {
   );
 }
 
-const file = await photograph();
+const file = await twelveMegapixels();
 const launch = async () => chromium.launch({ executablePath: await findBrowser(), args: browserFlags() });
 const browser = await launch();
 try {

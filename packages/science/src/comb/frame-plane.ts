@@ -6,7 +6,9 @@
  * mapping where the line of sight meets the picture (its middle, unless it was cut): there the comb is drawn together
  * by the cosine of the tilt, whatever the lens.
  */
+
 import { type LatticeCell, pitchOf } from './lattice-growth.ts';
+import { solveEquations } from './linear-equations.ts';
 
 type Point = readonly [number, number];
 
@@ -209,7 +211,7 @@ export function planeOfLattice(cells: readonly LatticeCell[]): Homography | unde
       add([u, v, 1, 0, 0, 0, -u * x, -v * x], x, weight);
       add([0, 0, 0, u, v, 1, -u * y, -v * y], y, weight);
     });
-    const solved = solve(normal, right, 8);
+    const solved = solveEquations(normal, right);
     if (!solved) return undefined;
     fit = [...solved, 1];
   }
@@ -266,37 +268,4 @@ function product(one: Homography, other: Homography): Homography {
     }
   }
   return out;
-}
-
-/** Solves a symmetric positive system by Gaussian elimination with pivots; undefined when it has no one solution. */
-function solve(matrix: Float64Array, right: Float64Array, size: number): number[] | undefined {
-  const a = matrix.slice();
-  const b = right.slice();
-  for (let k = 0; k < size; k++) {
-    let pivot = k;
-    for (let r = k + 1; r < size; r++) {
-      if (Math.abs(a[r * size + k] as number) > Math.abs(a[pivot * size + k] as number)) pivot = r;
-    }
-    const value = a[pivot * size + k] as number;
-    if (!(Math.abs(value) > 1e-9)) return undefined;
-    if (pivot !== k) {
-      for (let c = 0; c < size; c++) {
-        const held = a[k * size + c] as number;
-        a[k * size + c] = a[pivot * size + c] as number;
-        a[pivot * size + c] = held;
-      }
-      const held = b[k] as number;
-      b[k] = b[pivot] as number;
-      b[pivot] = held;
-    }
-    for (let r = 0; r < size; r++) {
-      if (r === k) continue;
-      const factor = (a[r * size + k] as number) / value;
-      if (factor === 0) continue;
-      for (let c = k; c < size; c++)
-        a[r * size + c] = (a[r * size + c] as number) - factor * (a[k * size + c] as number);
-      b[r] = (b[r] as number) - factor * (b[k] as number);
-    }
-  }
-  return Array.from({ length: size }, (_, k) => (b[k] as number) / (a[k * size + k] as number));
 }

@@ -14,6 +14,7 @@
  */
 
 import type { LatticeStart } from './lattice-start.ts';
+import { solveEquations } from './linear-equations.ts';
 import type { Plane } from './picture.ts';
 
 /** One cell of the lattice. Lengths in pixels of the plane it was found in. */
@@ -509,8 +510,8 @@ function wideFit(
   if (count < 10 || Math.hypot(sideC, sideR) / count > 0.75) return undefined;
   // Curvature is held down: combs bend gently.
   for (let i = 3; i < 6; i++) normal[i * 7] = (normal[i * 7] as number) + 6;
-  const x = solveSix(normal, tx);
-  const y = solveSix(normal, ty);
+  const x = solveEquations(normal, tx);
+  const y = solveEquations(normal, ty);
   if (!x || !y) return undefined;
   return {
     x: cell.x + (x[0] as number),
@@ -611,44 +612,4 @@ class BestFirst<T> {
   clear(): void {
     this.items = [];
   }
-}
-
-const equations = new Float64Array(36);
-
-/** Solves six symmetric equations by elimination with pivoting; undefined when they do not determine the answer. */
-export function solveSix(normal: Float64Array, right: Float64Array): Float64Array | undefined {
-  const n = 6;
-  const a = equations;
-  a.set(normal);
-  const x = Float64Array.from(right);
-  for (let k = 0; k < n; k++) {
-    let pivot = k;
-    for (let r = k + 1; r < n; r++) {
-      if (Math.abs(a[r * n + k] as number) > Math.abs(a[pivot * n + k] as number)) pivot = r;
-    }
-    const p = a[pivot * n + k] as number;
-    if (Math.abs(p) < 1e-9) return undefined;
-    if (pivot !== k) {
-      for (let c = 0; c < n; c++) {
-        const t = a[k * n + c] as number;
-        a[k * n + c] = a[pivot * n + c] as number;
-        a[pivot * n + c] = t;
-      }
-      const t = x[k] as number;
-      x[k] = x[pivot] as number;
-      x[pivot] = t;
-    }
-    for (let r = k + 1; r < n; r++) {
-      const f = (a[r * n + k] as number) / p;
-      if (f === 0) continue;
-      for (let c = k; c < n; c++) a[r * n + c] = (a[r * n + c] as number) - f * (a[k * n + c] as number);
-      x[r] = (x[r] as number) - f * (x[k] as number);
-    }
-  }
-  for (let k = n - 1; k >= 0; k--) {
-    let s = x[k] as number;
-    for (let c = k + 1; c < n; c++) s -= (a[k * n + c] as number) * (x[c] as number);
-    x[k] = s / (a[k * n + k] as number);
-  }
-  return x;
 }

@@ -6,6 +6,7 @@
  * curved fit of what is placed, moved a little by what the wide window says, and settled again once the ring beyond
  * it lies. Whether comb is there at all is not decided here: the classifier takes wood, gloves and background off again.
  */
+
 import {
   type GrowthPlanes,
   type LatticeCell,
@@ -13,8 +14,8 @@ import {
   PlaceIndex,
   pitchOf,
   readPlace,
-  solveSix,
 } from './lattice-growth.ts';
+import { solveEquations } from './linear-equations.ts';
 
 /** Rings laid beyond the last cell of which walls were seen. */
 const furthest = 8;
@@ -199,8 +200,8 @@ function curvedFit(
   for (let i = 1; i < 6; i++) for (let j = 0; j < i; j++) normal[i * 6 + j] = normal[j * 6 + i] as number;
   for (let i = 1; i < 3; i++) normal[i * 7] = (normal[i * 7] as number) + 0.1 * weight;
   for (let i = 3; i < 6; i++) normal[i * 7] = (normal[i * 7] as number) + stiffness * weight;
-  const x = solveSix(normal, rightX);
-  const y = solveSix(normal, rightY);
+  const x = solveEquations(normal, rightX);
+  const y = solveEquations(normal, rightY);
   if (!x || !y) return undefined;
   return {
     x: x[0] as number,

@@ -1,14 +1,9 @@
 /** Finds the whole lattice of a picture: start, choice among rival starts, growth in pieces, pruning and smoothing. */
-import {
-  type GrowthPlanes,
-  growLattice,
-  type LatticeCell,
-  neighbourSteps,
-  PlaceIndex,
-  solveSix,
-} from './lattice-growth.ts';
+
+import { type GrowthPlanes, growLattice, type LatticeCell, neighbourSteps, PlaceIndex } from './lattice-growth.ts';
 import { reachOn } from './lattice-reach.ts';
 import { agreeingStarts, type LatticeStart, latticeStarts, type StartLevel } from './lattice-start.ts';
+import { solveEquations } from './linear-equations.ts';
 import { type Picture, type Plane, shrinkToGrey } from './picture.ts';
 import { evenOut, wallPlane } from './wall-plane.ts';
 
@@ -300,8 +295,8 @@ function smooth(cells: LatticeCell[]): LatticeCell[] {
     }
     if (count < 9) return cell;
     for (let i = 3; i < 6; i++) normal[i * 7] = (normal[i * 7] as number) + 1.5;
-    const px = solveSix(normal, tx);
-    const py = solveSix(normal, ty);
+    const px = solveEquations(normal, tx);
+    const py = solveEquations(normal, ty);
     if (!px || !py) return cell;
     const trust = cell.seen / (cell.seen + 0.45);
     return {

@@ -44,7 +44,7 @@ function Asking({
   const write = async (why: AskedReason) => {
     setBusy(true);
     try {
-      const device = desk.device ?? (await deskDevice(session));
+      const device = await deskDevice(session);
       const act = askForVisit({ visit: device.book.newId(), apiary, takenBy: session.person, reason: why });
       if (!act.ok) return setFailed(sayId(words, act.reason, act.values));
       await device.book.write(act.proposals);

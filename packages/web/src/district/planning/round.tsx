@@ -54,7 +54,7 @@ export function Round({ session, stops, today, onChange }: RoundProps) {
     setBusy(true);
     setTold(null);
     try {
-      const device = desk.device ?? (await deskDevice(session));
+      const device = await deskDevice(session);
       const written = await writeRound(device, {
         stops,
         inspector,

@@ -9,7 +9,7 @@ import { useWords } from '../../ui/words-context.tsx';
 import { useAsked } from '../use-office.ts';
 import { actOf, bodyOf, draftOf, type Missing, type MovementDraft } from './movement-draft.ts';
 import { MovementEnd } from './movement-end.tsx';
-import { Labelled, WritingStatus } from './record-parts.tsx';
+import { Labelled, Why, WritingStatus } from './record-parts.tsx';
 import type { Writing } from './use-writing.ts';
 
 export interface OwnApiary {
@@ -214,15 +214,7 @@ export function MovementForm({ writing, own, colony, written, nameOf, onDone }: 
           ))}
         </select>
       </Labelled>
-      <Labelled id={`${id}why`} label={words.say('register.change.why')}>
-        <input
-          id={`${id}why`}
-          className="text-input"
-          value={why}
-          maxLength={600}
-          onChange={(event) => setWhy(event.currentTarget.value)}
-        />
-      </Labelled>
+      <Why id={`${id}why`} why={why} most={600} onWhy={setWhy} />
       {missing.length > 0 && (
         <p className="caution" role="alert">
           {words.say('register.movement.missing', { fields: missing.map((one) => words.say(one)).join(' · ') })}

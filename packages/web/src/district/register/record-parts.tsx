@@ -288,6 +288,32 @@ export function ChangeForm({ fields, body, state, change, writing }: ChangeFormP
   );
 }
 
+/** Why something is changed; it stays with the change. @param most characters */
+export function Why({
+  id,
+  why,
+  most,
+  onWhy,
+}: {
+  readonly id: string;
+  readonly why: string;
+  readonly most: number;
+  readonly onWhy: (why: string) => void;
+}) {
+  const words = useWords();
+  return (
+    <Labelled id={id} label={words.say('register.change.why')}>
+      <input
+        id={id}
+        className="text-input"
+        value={why}
+        maxLength={most}
+        onChange={(event) => onWhy(event.currentTarget.value)}
+      />
+    </Labelled>
+  );
+}
+
 export function Labelled({
   id,
   label,
@@ -331,15 +357,7 @@ export function MergedInto({
           {words.say('register.merged-into.open')}
         </Link>
       </div>
-      <Labelled id={id} label={words.say('register.change.why')}>
-        <input
-          id={id}
-          className="text-input"
-          value={reason}
-          maxLength={500}
-          onChange={(event) => setReason(event.currentTarget.value)}
-        />
-      </Labelled>
+      <Why id={id} why={reason} most={500} onWhy={setReason} />
       <div>
         <Button
           disabled={writing.state === 'writing'}

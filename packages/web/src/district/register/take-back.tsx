@@ -4,7 +4,7 @@ import type { MovementState } from '@combside/record/states';
 import { useId, useState } from 'react';
 import { Button } from '../../ui/button.tsx';
 import { useWords } from '../../ui/words-context.tsx';
-import { Labelled } from './record-parts.tsx';
+import { Why } from './record-parts.tsx';
 import type { Writing } from './use-writing.ts';
 
 interface TakeBackProps {
@@ -36,15 +36,7 @@ function SayWhy({ state, happened, writing }: TakeBackProps) {
   return (
     <div className="stack close">
       {happened && <p className="quiet">{words.say('register.movement.take-back.about')}</p>}
-      <Labelled id={`${id}why`} label={words.say('register.change.why')}>
-        <input
-          id={`${id}why`}
-          className="text-input"
-          value={why}
-          maxLength={600}
-          onChange={(event) => setWhy(event.currentTarget.value)}
-        />
-      </Labelled>
+      <Why id={`${id}why`} why={why} most={600} onWhy={setWhy} />
       <div>
         <Button disabled={writing.state === 'writing' || why.trim() === ''} onClick={write}>
           {words.say(happened ? 'register.movement.take-back.do' : 'register.movement.happened-after-all')}

@@ -50,7 +50,7 @@ export function useWriting(session: Session): Writing {
       if (gone) return false;
       setState('writing');
       try {
-        await writeAtDesk(desk.device ?? (await deskDevice(session)), act.proposals, builtOn, { closes });
+        await writeAtDesk(await deskDevice(session), act.proposals, builtOn, { closes });
         setState('written');
         return true;
       } catch (failure) {
