@@ -1,18 +1,18 @@
 import './district.css';
-import './desk.css';
+import './desk/desk.css';
 import type { Language } from '@combside/words/language';
 import { lazy, Suspense } from 'react';
 import { Link, Route, Switch } from 'wouter';
 import type { Session } from '../app/session.ts';
 import { SpeaksWords, useWords } from '../ui/words-context.tsx';
-import { Desk } from './desk.tsx';
+import { Desk } from './desk/desk.tsx';
 import { NamesDistricts, useDistrictName } from './district-name.tsx';
-import { keepAnswersFor, useIsLive } from './use-office.ts';
+import { keepAnswersFor, useIsLive } from './office/use-office.ts';
 
 const Register = lazy(() => import('./register/register.tsx'));
 const Questions = lazy(() => import('./questions/questions.tsx'));
 const Planning = lazy(() => import('./planning/planning.tsx'));
-const ReasoningOfExamination = lazy(() => import('./reasoning-of-examination.tsx'));
+const ReasoningOfExamination = lazy(() => import('./reasoning/reasoning-of-examination.tsx'));
 const CombOfPhotograph = lazy(() => import('./comb/comb-page.tsx'));
 const CombPhotographs = lazy(() => import('./comb/photographs-page.tsx'));
 const Figures = lazy(() => import('./figures/figures.tsx'));

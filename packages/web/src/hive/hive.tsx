@@ -5,23 +5,25 @@ import { Route, Switch } from 'wouter';
 import type { Session } from '../app/session.ts';
 import { flagOpenVisit } from '../app/visit-flag.ts';
 import { SpeaksWords, useWords } from '../ui/words-context.tsx';
-import { ColonyScreen } from './colony-screen.tsx';
-import { type Field, GivesField, useField, useSummaries } from './field.tsx';
-import { openField } from './open-field.ts';
-import { Today } from './today.tsx';
-import { VisitScreen } from './visit-screen.tsx';
+import { ColonyScreen } from './colony/colony-screen.tsx';
+import { GivesHiveDevice, type HiveDevice, useHiveDevice, useSummaries } from './hive-device.tsx';
+import { openHiveDevice } from './open-hive-device.ts';
+import { Today } from './today/today.tsx';
+import { VisitScreen } from './visit/visit-screen.tsx';
 
 // Fetched when they are entered (and kept on the device like everything else): Today does not wait for them.
-const CleanDownScreen = lazy(async () => ({ default: (await import('./clean-down-screen.tsx')).CleanDownScreen }));
-const CorrectColony = lazy(async () => ({ default: (await import('./correct-colony.tsx')).CorrectColony }));
-const EndVisit = lazy(async () => ({ default: (await import('./end-visit.tsx')).EndVisit }));
-const FindApiary = lazy(async () => ({ default: (await import('./find-apiary.tsx')).FindApiary }));
-const NotTakenScreen = lazy(async () => ({ default: (await import('./not-taken.tsx')).NotTakenScreen }));
-const ResultScreen = lazy(async () => ({ default: (await import('./result-screen.tsx')).ResultScreen }));
-const CombScreen = lazy(() => import('./comb-screen.tsx'));
-const Roadside = lazy(async () => ({ default: (await import('./roadside.tsx')).Roadside }));
-const SafetyCard = lazy(async () => ({ default: (await import('./safety-card.tsx')).SafetyCard }));
-const StartVisit = lazy(async () => ({ default: (await import('./start-visit.tsx')).StartVisit }));
+const CleanDownScreen = lazy(async () => ({
+  default: (await import('./visit/clean-down-screen.tsx')).CleanDownScreen,
+}));
+const CorrectColony = lazy(async () => ({ default: (await import('./colony/correct-colony.tsx')).CorrectColony }));
+const EndVisit = lazy(async () => ({ default: (await import('./visit/end-visit.tsx')).EndVisit }));
+const FindApiary = lazy(async () => ({ default: (await import('./today/find-apiary.tsx')).FindApiary }));
+const NotTakenScreen = lazy(async () => ({ default: (await import('./today/not-taken.tsx')).NotTakenScreen }));
+const ResultScreen = lazy(async () => ({ default: (await import('./result/result-screen.tsx')).ResultScreen }));
+const CombScreen = lazy(() => import('./comb/comb-screen.tsx'));
+const Roadside = lazy(async () => ({ default: (await import('./today/roadside.tsx')).Roadside }));
+const SafetyCard = lazy(async () => ({ default: (await import('./today/safety-card.tsx')).SafetyCard }));
+const StartVisit = lazy(async () => ({ default: (await import('./visit/start-visit.tsx')).StartVisit }));
 
 interface HiveProps {
   readonly session: Session;
@@ -39,11 +41,11 @@ export default function Hive({ session, language }: HiveProps) {
 
 function OpensField({ session }: { readonly session: Session }) {
   const words = useWords();
-  const [opened, setOpened] = useState<Field | 'failed' | 'blocked' | 'given up' | null>(null);
+  const [opened, setOpened] = useState<HiveDevice | 'failed' | 'blocked' | 'given up' | null>(null);
   useEffect(() => {
     let left = false;
     let close = () => {};
-    openField(session, {
+    openHiveDevice(session, {
       blocked: () => {
         if (!left) setOpened('blocked');
       },
@@ -51,10 +53,10 @@ function OpensField({ session }: { readonly session: Session }) {
         if (!left) setOpened('given up');
       },
     }).then(
-      (field) => {
-        close = field.close;
+      (device) => {
+        close = device.close;
         if (left) close();
-        else setOpened(field);
+        else setOpened(device);
       },
       (failure: unknown) => {
         if (!left) setOpened('failed');
@@ -73,7 +75,7 @@ function OpensField({ session }: { readonly session: Session }) {
   if (opened === 'given up') return <p className="front field caution">{words.say('front.given-up')}</p>;
   if (opened === 'failed') return <p className="front field caution">{words.say('front.opening.failed')}</p>;
   return (
-    <GivesField field={opened}>
+    <GivesHiveDevice device={opened}>
       <FlagsOpenVisit />
       <Suspense fallback={<p className="front field">{words.say('front.opening')}</p>}>
         <Switch>
@@ -119,13 +121,13 @@ function OpensField({ session }: { readonly session: Session }) {
           </Route>
         </Switch>
       </Suspense>
-    </GivesField>
+    </GivesHiveDevice>
   );
 }
 
 /** Holds new versions of the program back while a visit of this person is under way. */
 function FlagsOpenVisit() {
-  const { session } = useField();
+  const { session } = useHiveDevice();
   const visits = useSummaries('visit', { inspector: session.person });
   const open = visits?.some((visit) => visit.startedAt !== null && visit.endedAt === null);
   useEffect(() => {

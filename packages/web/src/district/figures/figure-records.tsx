@@ -3,9 +3,9 @@ import { Link } from 'wouter';
 import { Button } from '../../ui/button.tsx';
 import { sayId } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
+import { Unanswered } from '../office/unanswered.tsx';
+import { useAsked } from '../office/use-office.ts';
 import { deskTimeZone } from '../time-zone.ts';
-import { Unanswered } from '../unanswered.tsx';
-import { useAsked } from '../use-office.ts';
 import { commaSeparated, saveText } from './comma-separated.ts';
 import { sayFigure } from './say-figure.ts';
 

@@ -1,7 +1,7 @@
 import type { FigureLine } from '@combside/contract/figures';
 import { useEffect, useRef, useState } from 'react';
+import { useFetched } from '../../ui/use-fetched.ts';
 import { useWords } from '../../ui/words-context.tsx';
-import { useFetched } from '../use-fetched.ts';
 import type { MonthCount } from './month-plot.ts';
 import { sayMonth } from './say-figure.ts';
 

@@ -6,10 +6,10 @@ import type { Session } from '../../app/session.ts';
 import { Button } from '../../ui/button.tsx';
 import { sayId } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
-import { DeskDeviceWord } from '../ask-for-visit.tsx';
+import { DeskDeviceWord } from '../apiary/ask-for-visit.tsx';
+import { useAsked } from '../office/use-office.ts';
 import { deskTimeZone } from '../time-zone.ts';
 import { canWrite, deskDevice, useDeskDevice } from '../use-desk-device.ts';
-import { useAsked } from '../use-office.ts';
 import { type Taken, writeRound } from './use-round.ts';
 
 interface RoundProps {

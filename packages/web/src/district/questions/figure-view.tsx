@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 import { sayId } from '../../ui/say-sentence.ts';
+import { useFetched } from '../../ui/use-fetched.ts';
 import { useWords } from '../../ui/words-context.tsx';
-import { useFetched } from '../use-fetched.ts';
 import type { Figure } from './question.ts';
 import { sayAnswer, sayShown } from './spoken.ts';
 

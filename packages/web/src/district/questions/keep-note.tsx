@@ -8,9 +8,9 @@ import type { Session } from '../../app/session.ts';
 import { Button } from '../../ui/button.tsx';
 import { sayId } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
+import { useAsked } from '../office/use-office.ts';
 import { useWriting, type Writing } from '../register/use-writing.ts';
 import { deskTimeZone } from '../time-zone.ts';
-import { useAsked } from '../use-office.ts';
 
 interface KeepNoteProps {
   readonly session: Session;

@@ -13,10 +13,10 @@ import { Button } from '../../ui/button.tsx';
 import { Refusal } from '../../ui/refusal.tsx';
 import { sayId } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
+import { useAsked } from '../office/use-office.ts';
 import { useWriting } from '../register/use-writing.ts';
 import { deskTimeZone } from '../time-zone.ts';
 import { useDeskDevice } from '../use-desk-device.ts';
-import { useAsked } from '../use-office.ts';
 import type { Value, Values } from './inputs-in-address.ts';
 import { fieldsOf, limitsIn } from './limits-in-fields.ts';
 

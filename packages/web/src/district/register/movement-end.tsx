@@ -2,7 +2,7 @@ import type { KeeperPage, RegisterHits } from '@combside/contract/register';
 import { useEffect, useId, useRef, useState } from 'react';
 import { Button } from '../../ui/button.tsx';
 import { useWords } from '../../ui/words-context.tsx';
-import { useAsked } from '../use-office.ts';
+import { useAsked } from '../office/use-office.ts';
 
 /** The other end of a movement: an apiary of the register, or somewhere outside it. */
 export type Place = { readonly apiary: string; readonly name: string } | 'outside';

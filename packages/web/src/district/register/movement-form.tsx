@@ -6,7 +6,7 @@ import { type FormEvent, useId, useState } from 'react';
 import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
 import { useWords } from '../../ui/words-context.tsx';
-import { useAsked } from '../use-office.ts';
+import { useAsked } from '../office/use-office.ts';
 import { actOf, bodyOf, draftOf, type Missing, type MovementDraft } from './movement-draft.ts';
 import { MovementEnd } from './movement-end.tsx';
 import { Labelled, Why, WritingStatus } from './record-parts.tsx';

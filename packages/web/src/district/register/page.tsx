@@ -1,6 +1,6 @@
 import { useWords } from '../../ui/words-context.tsx';
-import { Unanswered } from '../unanswered.tsx';
-import type { Asked } from '../use-office.ts';
+import { Unanswered } from '../office/unanswered.tsx';
+import type { Asked } from '../office/use-office.ts';
 
 /** A page whose answer is not there: on its way, not to be had, or failed. */
 export function Page({ asked }: { readonly asked: Asked<unknown> }) {

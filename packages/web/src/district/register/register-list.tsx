@@ -6,8 +6,8 @@ import { Link } from 'wouter';
 import { Button } from '../../ui/button.tsx';
 import { useWords } from '../../ui/words-context.tsx';
 import { useDistrictName } from '../district-name.tsx';
-import { Unanswered } from '../unanswered.tsx';
-import { type Asked, useAsked } from '../use-office.ts';
+import { Unanswered } from '../office/unanswered.tsx';
+import { type Asked, useAsked } from '../office/use-office.ts';
 import { RegisterTabs } from './register-tabs.tsx';
 
 interface RegisterListProps {

@@ -2,8 +2,8 @@ import type { Unsettled } from '@combside/contract/register';
 import { Link } from 'wouter';
 import { useWords } from '../../ui/words-context.tsx';
 import { useDistrictName } from '../district-name.tsx';
-import { Unanswered } from '../unanswered.tsx';
-import { useAsked } from '../use-office.ts';
+import { Unanswered } from '../office/unanswered.tsx';
+import { useAsked } from '../office/use-office.ts';
 
 const folders = { apiary: 'apiaries', keeper: 'keepers', colony: 'colonies' } as const;
 

@@ -1,0 +1,78 @@
+import type { Apiaries, ApiaryLine } from '@combside/contract/apiaries';
+import { useState } from 'react';
+import { Link } from 'wouter';
+import { Button } from '../../ui/button.tsx';
+import { sayId } from '../../ui/say-sentence.ts';
+import { useWords } from '../../ui/words-context.tsx';
+import { useDeskAddress } from '../desk-address.ts';
+import { Unanswered } from '../office/unanswered.tsx';
+import { useAsked } from '../office/use-office.ts';
+import { ResultMark } from '../result-mark.tsx';
+
+/** Apiaries by name, a page at a time: the twin of the map for whoever reads rather than looks. */
+export function PlacesList({ chosen }: { readonly chosen: string | null }) {
+  const words = useWords();
+  const asked = useAsked<Apiaries>('/api/apiaries?limit=100', (event) =>
+    ['apiary', 'colony', 'keeper'].includes(event.about.type),
+  );
+  const { answer, state } = asked;
+  const [further, setFurther] = useState<Apiaries | null>(null);
+  const next = further ? further.next : (answer?.next ?? null);
+  const fetchFurther = async () => {
+    const response = await fetch(`/api/apiaries?limit=100&after=${encodeURIComponent(next ?? '')}`);
+    if (!response.ok) return;
+    const more = (await response.json()) as Apiaries;
+    setFurther((before) => ({ apiaries: [...(before?.apiaries ?? []), ...more.apiaries], next: more.next }));
+  };
+  const first = new Set(answer?.apiaries.map((one) => one.apiary));
+  const shown = [...(answer?.apiaries ?? []), ...(further?.apiaries.filter((one) => !first.has(one.apiary)) ?? [])];
+
+  return (
+    <>
+      <Unanswered asked={asked} />
+      {state === 'asking' && !answer && <p className="quiet">{words.say('district.places.loading')}</p>}
+      {answer && shown.length === 0 && <p className="quiet">{words.say('district.places.none')}</p>}
+      <ul className="rows place-rows">
+        {shown.map((one) => (
+          <li key={one.apiary}>
+            <PlaceLine apiary={one} chosen={one.apiary === chosen} />
+          </li>
+        ))}
+      </ul>
+      {next !== null && shown.length > 0 && (
+        <Button look="wide" onClick={() => void fetchFurther()}>
+          {words.say('district.places.more')}
+        </Button>
+      )}
+    </>
+  );
+}
+
+function PlaceLine({ apiary, chosen }: { readonly apiary: ApiaryLine; readonly chosen: boolean }) {
+  const words = useWords();
+  const desk = useDeskAddress();
+  return (
+    <Link
+      className="office-line place-line"
+      href={desk.to(`/apiary/${apiary.apiary}`)}
+      aria-current={chosen ? 'page' : undefined}
+    >
+      <ResultMark result={apiary.mark} />
+      <span className="place-name">
+        <strong>{apiary.name}</strong>{' '}
+        <span className="quiet">
+          {apiary.mark ? sayId(words, `casework.result.${apiary.mark}`) : words.say('district.places.not-looked')}
+        </span>
+      </span>
+      <span className="quiet">
+        {[
+          apiary.keeperName ?? words.say('district.keeper-unknown'),
+          apiary.coloniesRegistered !== null &&
+            words.say('district.places.colonies', { count: apiary.coloniesRegistered }),
+        ]
+          .filter(Boolean)
+          .join(' · ')}
+      </span>
+    </Link>
+  );
+}

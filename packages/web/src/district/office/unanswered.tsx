@@ -1,0 +1,32 @@
+import { Button } from '../../ui/button.tsx';
+import { useWords } from '../../ui/words-context.tsx';
+import { deskTimeZone } from '../time-zone.ts';
+import type { Asked } from './use-office.ts';
+
+/**
+ * Why there is no fresh answer, and of when the shown one is; silent while all is well. A wrong address is the address's
+ * fault, and asking again would not help.
+ */
+export function Unanswered({ asked }: { readonly asked: Asked<unknown> }) {
+  const words = useWords();
+  if (asked.state === 'wrong address') {
+    return (
+      <p className="caution" role="alert">
+        {words.say('district.wrong-address')}
+      </p>
+    );
+  }
+  if (asked.state !== 'failed') return null;
+  return (
+    <div className="caution stack close" role="alert">
+      <p>
+        {asked.answeredAt === null
+          ? words.say('district.failed.nothing')
+          : words.say('district.failed', { when: words.dayAndTime(asked.answeredAt, deskTimeZone) })}
+      </p>
+      <div>
+        <Button onClick={asked.again}>{words.say('district.again')}</Button>
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,65 @@
+import type { Tap } from '@combside/casework/examine/draft';
+import { useEffect, useState } from 'react';
+import { Button } from '../../ui/button.tsx';
+import { sayId } from '../../ui/say-sentence.ts';
+import { useWords } from '../../ui/words-context.tsx';
+import type { DraftInHand } from './use-draft.ts';
+
+const staysFor = 10_000;
+
+/** Undo of the last tap, in sight for ten seconds after it. */
+export function UndoBar({ hand }: { readonly hand: DraftInHand }) {
+  const words = useWords();
+  const [shown, setShown] = useState(false);
+  const { taps } = hand;
+  const [before, setBefore] = useState(taps);
+  if (taps !== before) {
+    setBefore(taps);
+    // Typing on at a remark changes the last tap and adds none.
+    setShown(taps.length >= before.length);
+  }
+  // biome-ignore lint/correctness/useExhaustiveDependencies: each tap has ten seconds of its own
+  useEffect(() => {
+    if (!shown) return;
+    const timer = setTimeout(() => setShown(false), staysFor);
+    return () => clearTimeout(timer);
+  }, [shown, taps]);
+  const last = taps.at(-1);
+  if (!shown || !last) return null;
+  return (
+    <div className="undo-bar">
+      <Button onClick={hand.undo}>
+        {words.say('hive.colony.undo', { what: tapWords(last, (id) => sayId(words, id)) })}
+      </Button>
+    </div>
+  );
+}
+
+/** The last tap in a few words. */
+function tapWords(tap: Tap, say: (id: string) => string): string {
+  switch (tap.tap) {
+    case 'sign':
+    case 'sign count':
+    case 'sign amount':
+    case 'cells at':
+      return say(`signs.sign.${tap.sign}.name`);
+    case 'find':
+      return say(`casework.find.${tap.find}`);
+    case 'rope form':
+    case 'rope test':
+    case 'rope test removed':
+      return say('hive.rope.title');
+    case 'test form':
+      return say('hive.tests.title');
+    case 'test':
+      return say(`signs.check.${tap.test.test}.name`);
+    case 'prior':
+      return say('reasoning.prior-change');
+    case 'spores in honey or bees':
+      return say('reasoning.known-honey.ask');
+    case 'signs not seen':
+      return say('hive.signs.not-seen');
+    default:
+      return say(`hive.tap.${tap.tap}`);
+  }
+}

@@ -1,0 +1,35 @@
+import type { Tap } from '@combside/casework/examine/draft';
+import { loadPack } from '@combside/law/load-pack';
+import type { Session } from '../app/session.ts';
+import { openDevice } from '../device/start.ts';
+import type { DatabaseWatch } from '../device/store/database.ts';
+import type { HiveDevice } from './hive-device.tsx';
+
+/** Opens the device for the person signed in and gives the hive screens what they may use of it. */
+export async function openHiveDevice(session: Session, watch: DatabaseWatch): Promise<HiveDevice> {
+  const [device, pack] = await Promise.all([openDevice(session.person, watch), loadPack(session.pack)]);
+  return {
+    session,
+    book: device.book,
+    hasher: device.hasher,
+    pack,
+    timeZone: Intl.DateTimeFormat().resolvedOptions().timeZone,
+    now: () => new Date().toISOString(),
+    loadDraft: async (key) => ((await device.drafts.load(key)) as readonly Tap[] | null) ?? [],
+    saveDraft: (key, taps) => (taps.length === 0 ? device.drafts.remove(key) : device.drafts.save(key, taps)),
+    loadDrafts: async (prefix) => (await device.drafts.all(prefix)) as Record<string, readonly Tap[]>,
+    drafts: device.drafts,
+    photographs: device.photographs,
+    notTaken: async () =>
+      (await device.refused()).map(({ entry, refused }) => ({
+        id: entry.envelope.id,
+        kind: entry.envelope.kind,
+        at: entry.envelope.at,
+        reason: refused ?? '',
+      })),
+    names: device.names,
+    sync: device.sync,
+    storage: device.storage,
+    close: device.close,
+  };
+}

@@ -1,0 +1,102 @@
+import { endVisit, whatIsOpen } from '@combside/casework/examine/end-visit';
+import { useState } from 'react';
+import { Link, useLocation } from 'wouter';
+import { Button } from '../../ui/button.tsx';
+import { Choice } from '../../ui/choice.tsx';
+import { FindingLine } from '../../ui/finding-line.tsx';
+import { Refusal, type Refused } from '../../ui/refusal.tsx';
+import { useWords } from '../../ui/words-context.tsx';
+import { useHiveDevice } from '../hive-device.tsx';
+import { Screen } from '../screen/screen.tsx';
+import { useVisit } from './use-visit.ts';
+
+const reasons = [
+  'hive.end.why.time',
+  'hive.end.why.weather',
+  'hive.end.why.aggressive',
+  'hive.end.why.keeper',
+  'hive.end.why.not-needed',
+] as const;
+
+/** What is still open, each with the way to settle it; then the end. Leaving is never silent. */
+export function EndVisit({ visit }: { readonly visit: string }) {
+  const words = useWords();
+  const device = useHiveDevice();
+  const [, go] = useLocation();
+  const known = useVisit(visit);
+  const [leftOpen, setLeftOpen] = useState<Readonly<Record<string, string>>>({});
+  const [refusal, setRefusal] = useState<Refused | null>(null);
+  if (!known) return null;
+
+  const open = whatIsOpen(known.visit, known.apiary, known.colonies, known.drafts).filter(
+    (one) => one.id !== 'casework.open.not-handed-over',
+  );
+  const end = async () => {
+    const act = endVisit({ ...known, endedAt: device.now(), leftOpen });
+    if (!act.ok) {
+      setRefusal(act);
+      return;
+    }
+    await device.book.write(act.proposals);
+    void device.sync.run();
+    go(`/visit/${visit}/result`, { replace: true });
+  };
+
+  return (
+    <Screen
+      title={words.say('hive.end.title')}
+      where={known.apiary.apiary.current?.body.name ?? ''}
+      foot={
+        <>
+          {refusal && <Refusal refusal={refusal} />}
+          <Button look="main act" onClick={() => void end()}>
+            {words.say('hive.end.do')}
+          </Button>
+          <Link className="button plain" href={`/visit/${visit}`}>
+            {words.say('hive.colony.back-to-apiary')}
+          </Link>
+        </>
+      }
+    >
+      <h2>{words.say(open.length === 0 ? 'hive.end.nothing-open' : 'hive.end.open')}</h2>
+      <ul className="rows">
+        {open.map((one) => {
+          const colony = one.about?.type === 'colony' ? one.about.id : null;
+          return (
+            <li key={`${one.id} ${one.about?.id}`} className="open-line stack close">
+              <FindingLine finding={one} />
+              {one.id === 'casework.open.colony-not-opened' && colony !== null && (
+                <>
+                  <Choice
+                    label={words.say('hive.end.why-left')}
+                    options={reasons.map((id) => ({ value: id, label: words.say(id) }))}
+                    chosen={reasons.find((id) => words.say(id) === leftOpen[colony]) ?? null}
+                    onChoose={(id) => setLeftOpen({ ...leftOpen, [colony]: words.say(id) })}
+                  />
+                  <Link className="button" href={`/visit/${visit}/colony/${colony}`}>
+                    {words.say('hive.end.open-it')}
+                  </Link>
+                </>
+              )}
+              {(one.id === 'casework.open.draft' || one.id === 'casework.open.not-assessed') && colony !== null && (
+                <Link className="button" href={`/visit/${visit}/colony/${colony}`}>
+                  {words.say('hive.end.open-it')}
+                </Link>
+              )}
+              {one.id === 'casework.clean-down.owed-before-next' && colony !== null && (
+                <Link className="button act" href={`/visit/${visit}/clean-down/${colony}`}>
+                  {words.say('hive.clean.title')}
+                </Link>
+              )}
+              {one.id === 'casework.clean-down.owed-at-exit' && (
+                <Link className="button act" href={`/visit/${visit}/clean-down/exit`}>
+                  {words.say('hive.clean.title-exit')}
+                </Link>
+              )}
+            </li>
+          );
+        })}
+      </ul>
+    </Screen>
+  );
+}
