@@ -1,4 +1,4 @@
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import ts from 'typescript';
 import { describe, expect, test } from 'vitest';
@@ -39,6 +39,26 @@ test('the pure floors touch no clock, chance, locale or machine', () => {
   const files = pureFloors.flatMap((name) => sourcesOf(join(house, 'packages', name, 'src')));
   expect(files.length).toBeGreaterThan(60);
   expect(findImpurities(files, options, { toFormat: inWords }).map(told)).toEqual([]);
+});
+
+test('the server asks what time it is in its one port only', () => {
+  const folder = join(house, 'packages/server/src');
+  const reads = findImpurities(sourcesOf(folder), options, { toFormat: () => true })
+    .filter(({ ban }) => ban === 'date-without-instant')
+    .map(({ file }) => file.slice(folder.length + 1));
+  // The port itself is found too, so a check that has gone blind fails.
+  expect(reads).toEqual(['store/node-ports.ts']);
+});
+
+test('no statement of the server asks the database what time it is, but for the day of a migration', () => {
+  const folder = join(house, 'packages/server/src');
+  const asks =
+    /(?<![.\w])now\(\)|\b(current_(date|time|timestamp)|localtime(stamp)?|(clock|statement|transaction)_timestamp)\b/i;
+  const statements = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((path) => path.endsWith('.sql'));
+  expect(statements.length).toBeGreaterThan(5);
+  const files = [...sourcesOf(folder), ...statements.map((path) => join(folder, path))];
+  const asking = files.filter((file) => asks.test(readFileSync(file, 'utf8')));
+  expect(asking.map((file) => file.slice(folder.length + 1))).toEqual(['store/migrate.ts']);
 });
 
 describe('the offenders', () => {

@@ -89,6 +89,8 @@ function judgeMath(node: ts.Identifier, report: (node: ts.Node, ban: Ban) => voi
 
 function judgeDate(node: ts.Identifier, report: (node: ts.Node, ban: Ban) => void): void {
   const parent = node.parent;
+  // The type of an instant reads no clock.
+  if (ts.isTypeReferenceNode(parent)) return;
   const isReading = ts.isPropertyAccessExpression(parent) && ['UTC', 'parse'].includes(parent.name.text);
   const isMaking = ts.isNewExpression(parent) && (parent.arguments ?? []).length > 0;
   if (!isReading && !isMaking) report(node, bannedForms['date-without-instant']);

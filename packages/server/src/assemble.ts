@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { newIdentifier } from '@combside/record/identifier';
 import type { Office } from '@combside/record/office';
+import type { WallClock } from '@combside/record/ports';
 import { type Accounts, openAccounts } from './accounts/accounts.ts';
 import { type CombReadings, openCombReadings } from './comb-readings/comb-readings.ts';
 import { type ReadingThread, readingThread } from './comb-readings/reading-thread.ts';
@@ -11,7 +11,7 @@ import { openPhotographs, type Photographs } from './photographs/photographs.ts'
 import { type Arrivals, listenForArrivals } from './store/arrivals.ts';
 import type { Database } from './store/database.ts';
 import { keysIn } from './store/keys.ts';
-import { chance, wallClock } from './store/node-ports.ts';
+import { wallClock } from './store/node-ports.ts';
 import { openServerOffice } from './store/office.ts';
 import type { OfficePart } from './store/parts.ts';
 import { secretIn } from './store/secret.ts';
@@ -29,6 +29,8 @@ export interface Materials {
   /** What lies behind the apiaries on the map; nothing when left out. */
   readonly background?: Background;
   readonly attemptsPerMinute?: number;
+  /** What time it is; the machine's clock when left out. */
+  readonly clock?: WallClock;
   /** Reads photographs of combs; a thread of its own when left out. */
   readonly thread?: ReadingThread;
   /** Told of what nobody expected; never of a body. */
@@ -52,26 +54,27 @@ export interface House {
 /** Puts the parts together over an open database. */
 export async function assemble(materials: Materials): Promise<House> {
   const { database, data, address, complain } = materials;
-  const newId = (): string => newIdentifier(wallClock, chance);
-  const { office, part } = await openServerOffice(database, keysIn(join(data, 'keys')), newId);
+  const clock = materials.clock ?? wallClock;
+  const { office, part } = await openServerOffice(database, keysIn(join(data, 'keys')), clock);
   const accounts = await openAccounts({
     database,
     secret: await secretIn(join(data, 'keys', 'session-secret')),
     address,
     ...(materials.attemptsPerMinute === undefined ? {} : { attemptsPerMinute: materials.attemptsPerMinute }),
   });
-  const photographs = await openPhotographs(database, join(data, 'photographs'));
-  await photographs.settle(new Date());
+  const photographs = await openPhotographs(database, join(data, 'photographs'), clock);
+  await photographs.settle(new Date(clock.now()));
   const arrivals = await listenForArrivals(database);
   const stopping = new AbortController();
-  const combReadings = openCombReadings(
+  const combReadings = openCombReadings({
     database,
     photographs,
-    photographs.pathOf,
-    materials.thread ?? readingThread(),
-    stopping.signal,
+    pathOf: photographs.pathOf,
+    thread: materials.thread ?? readingThread(),
+    clock,
+    stopping: stopping.signal,
     complain,
-  );
+  });
   const app = makeApp({
     database,
     accounts,
@@ -85,7 +88,7 @@ export async function assemble(materials: Materials): Promise<House> {
     program: version(),
     pack: materials.pack,
     server: office.key,
-    now: () => new Date(),
+    now: () => new Date(clock.now()),
     secure: address.startsWith('https:'),
     stopping: stopping.signal,
     complain,

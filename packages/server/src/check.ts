@@ -1,6 +1,5 @@
 import { existsSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import { newIdentifier } from '@combside/record/identifier';
 import { databaseRecord } from './check/database-record.ts';
 import { type Exported, readExport, writeExport } from './check/export-file.ts';
 import type { WholeRecord } from './check/records.ts';
@@ -9,7 +8,7 @@ import { startCluster } from './store/cluster.ts';
 import { openDatabase } from './store/database.ts';
 import { ServerError } from './store/errors.ts';
 import { keysIn } from './store/keys.ts';
-import { chance, wallClock } from './store/node-ports.ts';
+import { wallClock } from './store/node-ports.ts';
 import { openServerOffice } from './store/office.ts';
 
 export type { Depth, Exported, RecordFinding, Verdict };
@@ -50,7 +49,7 @@ export async function verifyExport(path: string, depth: Depth, trustedKey?: stri
 
 /** Writes the whole record to a file with a signed manifest. */
 export async function exportRecord(place: RecordPlace, path: string): Promise<Exported> {
-  return withRecord(place, (record) => writeExport(record, record.signer, resolve(path), new Date()));
+  return withRecord(place, (record) => writeExport(record, record.signer, resolve(path), new Date(wallClock.now())));
 }
 
 type OpenRecord = WholeRecord & {
@@ -68,7 +67,7 @@ async function withRecord<T>(place: RecordPlace, work: (record: OpenRecord) => P
     const database = await openDatabase(address, 3);
     try {
       const keys = keysIn(join(data, 'keys'));
-      const { office } = await openServerOffice(database, keys, () => newIdentifier(wallClock, chance));
+      const { office } = await openServerOffice(database, keys, wallClock);
       const record = databaseRecord(database, office.key);
       const sign = (): Promise<Awaited<ReturnType<typeof office.checkpoint>>> => office.checkpoint(null, 0);
       return await work({ ...record, sign, signer: await keys.signerFor(office.key.device) });

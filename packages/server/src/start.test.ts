@@ -52,8 +52,12 @@ async function run(...args: string[]): Promise<Running> {
   return { child, lines, address, ended };
 }
 
-const hello = async (address: string): Promise<{ server: { publicKey: string } }> =>
-  (await (await fetch(`${address}/api/hello`)).json()) as { server: { publicKey: string } };
+interface Greeted {
+  readonly server: { readonly publicKey: string };
+  readonly now: string;
+}
+const hello = async (address: string): Promise<Greeted> =>
+  (await (await fetch(`${address}/api/hello`)).json()) as Greeted;
 
 describe('the server from its entry file', () => {
   test('takes the next port when one is taken, says so, stops when asked, and is the same server again', async () => {
@@ -90,6 +94,18 @@ describe('the server from its entry file', () => {
     await expect(run('--port', 'many')).rejects.toThrow(/ended with 2:[\s\S]*--port[\s\S]*Usage/);
     await expect(run('--nonsense')).rejects.toThrow(/ended with 2:[\s\S]*There is no option --nonsense/);
   });
+
+  test('believes in a rehearsal that it is the instant given, and goes on from there', async () => {
+    const began = '2028-02-29T08:59:59.000Z';
+    const server = await run('--port', '0', '--clock', began);
+    expect(server.lines.join('\n')).toContain('For a rehearsal: this server believes that it is 2028-02-29T09:');
+    const [before, after] = [(await hello(server.address)).now, (await hello(server.address)).now];
+    expect(before > began).toBe(true);
+    expect(after >= before).toBe(true);
+    expect(after.slice(0, 10)).toBe('2028-02-29');
+    server.child.kill('SIGTERM');
+    expect(await server.ended).toBe(0);
+  }, 120_000);
 });
 
 describe('the server in this process', () => {

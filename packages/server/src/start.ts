@@ -2,9 +2,9 @@ import { access } from 'node:fs/promises';
 import type { Server } from 'node:http';
 import { join, resolve } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import { parseArgs } from 'node:util';
-import { loadPack, packIds } from '@combside/law/load-pack';
+import { loadPack } from '@combside/law/load-pack';
 import type { Office } from '@combside/record/office';
+import type { WallClock } from '@combside/record/ports';
 import { chooseLanguage } from '@combside/words/language';
 import { loadWords } from '@combside/words/load-words';
 import type { Words } from '@combside/words/words';
@@ -14,32 +14,13 @@ import { assemble } from './assemble.ts';
 import { type DemoAccount, demoAccounts, demoPack, demoPassword, plantDemo } from './demo/plant.ts';
 import { readBackground } from './http/background.ts';
 import { startJobs } from './jobs/jobs.ts';
+import { isLoopback } from './loopback.ts';
+import { readOptions } from './read-options.ts';
+import type { ServerOptions } from './server-options.ts';
 import { type Cluster, startCluster } from './store/cluster.ts';
 import { type Database, openDatabase } from './store/database.ts';
 import { ServerError } from './store/errors.ts';
-
-export interface ServerOptions {
-  /** Folder of everything the server keeps: database files, photographs, keys. */
-  readonly data: string;
-  /** First port to try; 0 takes any free one. */
-  readonly port?: number;
-  readonly host?: string;
-  /** What people type, when a proxy stands in front: `https://...`. */
-  readonly address?: string;
-  /** An agency's own PostgreSQL; the embedded one when left out. */
-  readonly databaseUrl?: string;
-  /** Id of the rule pack in force: the law of the place. The invented one of the demo when left out. */
-  readonly pack?: string;
-  /** Folder of the built web app; `packages/web/dist` when left out. */
-  readonly web?: string;
-  /** Behind the apiaries on the map: a `.pmtiles` file, or an address of tiles with {z}, {x} and {y}. */
-  readonly map?: string;
-  /** Sign-in attempts a minute from one address. */
-  readonly attemptsPerMinute?: number;
-  /** Called with what a person at the terminal should know, already in words. */
-  readonly say?: (line: string) => void;
-  readonly words?: Words<'server'>;
-}
+import { wallClock } from './store/node-ports.ts';
 
 export interface RunningServer {
   /** What people type. */
@@ -74,6 +55,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const data = resolve(options.data);
   const host = options.host ?? '127.0.0.1';
   const web = options.web ?? fileURLToPath(new URL('../../web/dist', import.meta.url));
+  const clock = options.clock ?? wallClock;
   const pack = await loadPack(options.pack ?? demoPack);
   const background = readBackground(options.map);
   if (!background) throw new ServerError('map-setting', options.map ?? '');
@@ -110,12 +92,17 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
       web,
       pack: pack.id,
       background,
+      clock,
       complain,
       ...limits(options),
     });
     undo.push(house.close);
     const { app, office, accounts, part, photographs, combReadings } = house;
-    const jobs = await startJobs(database, backgroundWork(database, office, photographs, combReadings), complain);
+    const jobs = await startJobs(
+      database,
+      backgroundWork({ database, office, photographs, combReadings, clock }),
+      complain,
+    );
     combReadings.onAsked = () => void jobs.ask('read-combs').catch(complain);
     undo.push(() => jobs.stop());
     if (!(await exists(join(web, 'index.html')))) say(words.say('server.pages-missing', { folder: web }));
@@ -128,7 +115,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
       office,
       accounts,
       plantDemo: (begin) => {
-        const now = new Date();
+        const now = new Date(clock.now());
         const today = now.toISOString().slice(0, 10);
         return plantDemo({ database, accounts, office: part, today, now, ...(begin ? { begin } : {}) });
       },
@@ -164,12 +151,14 @@ async function openRecord(
 }
 
 /** Work between requests: old states, given-up uploads, the daily word on the whole record. */
-function backgroundWork(
-  database: Database,
-  office: Office,
-  photographs: { settle: (now: Date) => Promise<void> },
-  combReadings: { work: (forMilliseconds: number) => Promise<number> },
-): Parameters<typeof startJobs>[1] {
+function backgroundWork(parts: {
+  readonly database: Database;
+  readonly office: Office;
+  readonly photographs: { readonly settle: (now: Date) => Promise<void> };
+  readonly combReadings: { readonly work: (forMilliseconds: number) => Promise<number> };
+  readonly clock: WallClock;
+}): Parameters<typeof startJobs>[1] {
+  const { database, office, photographs, combReadings, clock } = parts;
   return [
     {
       name: 'refold',
@@ -179,7 +168,12 @@ function backgroundWork(
         while ((await office.refold(200)) > 0);
       },
     },
-    { name: 'settle-uploads', when: '17 * * * *', lostAfterSeconds: 300, run: () => photographs.settle(new Date()) },
+    {
+      name: 'settle-uploads',
+      when: '17 * * * *',
+      lostAfterSeconds: 300,
+      run: () => photographs.settle(new Date(clock.now())),
+    },
     {
       name: 'read-combs',
       when: '*/10 * * * *',
@@ -235,10 +229,6 @@ function complain(error: unknown): void {
   console.error(stack);
 }
 
-function isLoopback(host: string): boolean {
-  return host === 'localhost' || host === '::1' || host.startsWith('127.');
-}
-
 async function exists(path: string): Promise<boolean> {
   return access(path).then(
     () => true,
@@ -246,13 +236,13 @@ async function exists(path: string): Promise<boolean> {
   );
 }
 
-/** `start.ts --data DIR --port N --host ADDRESS --web DIR --map FILE --demo`: runs until it is interrupted. */
+/** `start.ts --data DIR --port N --host ADDRESS --web DIR --map FILE --clock INSTANT --demo`: runs until it is interrupted. */
 async function main(args: readonly string[]): Promise<void> {
   const words = await loadWords(chooseLanguage([(process.env.LC_ALL || process.env.LANG || 'en').replace('_', '-')]), [
     'server',
   ]);
   const say = (line: string): void => console.log(line);
-  const options = readOptions(args, words);
+  const options = readOptions(args, process.env.DATABASE_URL, words);
   if (typeof options === 'string') {
     console.error(options);
     console.error(words.say('server.usage'));
@@ -262,6 +252,7 @@ async function main(args: readonly string[]): Promise<void> {
   let server: RunningServer;
   try {
     server = await startServer({ ...options, words, say });
+    if (options.clock) say(words.say('server.clock', { now: new Date(options.clock.now()).toISOString() }));
     if (options.demo) await openDemo(server, words, say);
   } catch (error) {
     console.error(words.say('server.failed', { why: error instanceof Error ? error.message : String(error) }));
@@ -303,60 +294,6 @@ async function openDemo(server: RunningServer, words: Words<'server'>, say: (lin
         : words.say('server.demo.inspector', { districts: account.districts.join(', ') });
     say(`  ${account.email.padEnd(width)}  ${account.name}, ${role}`);
   }
-}
-
-type Asked = Pick<ServerOptions, 'data' | 'port' | 'host' | 'address' | 'databaseUrl' | 'pack' | 'web' | 'map'> & {
-  readonly demo: boolean;
-};
-
-/** @returns the options, or the sentence that says what is wrong with them */
-function readOptions(args: readonly string[], words: Words<'server'>): Asked | string {
-  const text = { type: 'string' } as const;
-  const known = {
-    data: text,
-    port: text,
-    host: text,
-    address: text,
-    pack: text,
-    web: text,
-    map: text,
-    demo: { type: 'boolean' },
-  } as const;
-  let values: { [name in Exclude<keyof typeof known, 'demo'>]?: string } & { demo?: boolean };
-  try {
-    ({ values } = parseArgs({ args: [...args], options: known, strict: true }));
-  } catch {
-    const option = args.find(
-      (arg) => arg.startsWith('-') && !((arg.replace(/^--/, '').split('=')[0] as string) in known),
-    );
-    return option
-      ? words.say('server.option-unknown', { option })
-      : words.say('server.option-value', { option: args.at(-2) ?? '', value: args.at(-1) ?? '' });
-  }
-  const port = Number(values.port ?? '4680');
-  if (!Number.isInteger(port) || port < 0 || port > 65_535) {
-    return words.say('server.option-value', { option: '--port', value: values.port ?? '' });
-  }
-  if (values.address !== undefined && !/^https?:\/\/[^/]+$/.test(values.address)) {
-    return words.say('server.option-value', { option: '--address', value: values.address });
-  }
-  if (values.pack !== undefined && !(packIds as readonly string[]).includes(values.pack)) {
-    return words.say('server.option-value', { option: '--pack', value: values.pack });
-  }
-  if (readBackground(values.map) === null) {
-    return words.say('server.option-value', { option: '--map', value: values.map ?? '' });
-  }
-  return {
-    data: values.data ?? './data',
-    port,
-    demo: values.demo ?? false,
-    ...(values.pack === undefined ? {} : { pack: values.pack }),
-    ...(values.map === undefined ? {} : { map: values.map }),
-    ...(values.web === undefined ? {} : { web: resolve(values.web) }),
-    ...(values.host === undefined ? {} : { host: values.host }),
-    ...(values.address === undefined ? {} : { address: values.address }),
-    ...(process.env.DATABASE_URL ? { databaseUrl: process.env.DATABASE_URL } : {}),
-  };
 }
 
 if (process.argv[1] !== undefined && import.meta.url === pathToFileURL(process.argv[1]).href) {

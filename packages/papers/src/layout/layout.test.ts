@@ -1,12 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { drawStateMark } from '../drawings/state-mark.ts';
-import { type LaidOut, layOut, lineWidth, margins, type PlacedText, page } from './lay-out.ts';
+import { layOut } from './lay-out.ts';
 import type { Block, PaperDefinition } from './paper-definition.ts';
-import { breakIntoLines, type Measure, plainOf } from './text-lines.ts';
+import type { LaidOut, PlacedText } from './placed.ts';
+import { lineWidth, margins, page } from './sheet.ts';
+import { breakIntoLines, type Letters, plainOf } from './text-lines.ts';
 
 /** Every letter half as wide as the size is high; the first fonts have Latin letters only. */
-const measure: Measure = {
+const letters: Letters = {
   width: (text, _font, size) => [...text].length * size * 0.5,
   has: (codePoint) => codePoint < 0x250,
 };
@@ -48,14 +50,14 @@ describe('breaking text into lines', () => {
         fc.integer({ min: 12, max: 200 }),
         (parts, width) => {
           const text = parts.join('');
-          const lines = breakIntoLines([{ text }, { text: 'end', bold: true }], 10, width, measure);
+          const lines = breakIntoLines([{ text }, { text: 'end', bold: true }], 10, width, letters);
           for (const line of lines) {
             const last = line.at(-1);
             expect(last ? last.x + last.width : 0).toBeLessThanOrEqual(width + 1e-9);
           }
-          const letters = (from: string) => from.replace(/[\s\u00ad-]/g, '');
-          expect(letters(lines.map((line) => line.map((piece) => piece.text.trimEnd()).join('')).join(''))).toBe(
-            letters(`${text}end`),
+          const lettersOf = (from: string) => from.replace(/[\s\u00ad-]/g, '');
+          expect(lettersOf(lines.map((line) => line.map((piece) => piece.text.trimEnd()).join('')).join(''))).toBe(
+            lettersOf(`${text}end`),
           );
         },
       ),
@@ -65,7 +67,7 @@ describe('breaking text into lines', () => {
 
   test('a soft hyphen shows only where a line ends', () => {
     const say = (width: number) =>
-      breakIntoLines('Bienen\u00adstand', 10, width, measure).map((line) =>
+      breakIntoLines('Bienen\u00adstand', 10, width, letters).map((line) =>
         line.map((piece) => piece.text.trimEnd()).join(''),
       );
     expect(say(100)).toEqual(['Bienenstand']);
@@ -75,13 +77,13 @@ describe('breaking text into lines', () => {
 
   test('identifiers stay whole at their hyphens; words part at theirs', () => {
     const say = (text: string) =>
-      breakIntoLines(text, 10, 50, measure).map((line) => line.map((piece) => piece.text.trimEnd()).join(''));
+      breakIntoLines(text, 10, 50, letters).map((line) => line.map((piece) => piece.text.trimEnd()).join(''));
     expect(say('no WEN-26-01')).toEqual(['no', 'WEN-26-01']);
     expect(say('Varroa-Milbe')).toEqual(['Varroa-', 'Milbe']);
   });
 
   test('letters the first font has not are set in the fallback, in the weight of their run', () => {
-    const [line] = breakIntoLines([{ text: 'Ма', bold: true }, { text: 'rk' }], 10, 100, measure);
+    const [line] = breakIntoLines([{ text: 'Ма', bold: true }, { text: 'rk' }], 10, 100, letters);
     expect(line?.map((piece) => [piece.text, piece.font])).toEqual([
       ['Ма', 'bold fallback'],
       ['rk', 'regular'],
@@ -99,7 +101,7 @@ describe('flow', () => {
     for (let lines = 40; lines < 60; lines += 1) {
       const laid = layOut(
         paper([filler(lines), { kind: 'heading', level: 2, text: 'Heading' }, { kind: 'paragraph', text: 'follows' }]),
-        measure,
+        letters,
       );
       const where = laid.pages.findIndex((_, index) => spoken(laid, index).includes('Heading'));
       expect(spoken(laid, where), `after ${lines} lines`).toContain('follows');
@@ -120,7 +122,7 @@ describe('flow', () => {
           rows,
         },
       ]),
-      measure,
+      letters,
     );
     expect(laid.pages.length).toBeGreaterThan(2);
     laid.pages.forEach((_, index) => {
@@ -148,7 +150,7 @@ describe('flow', () => {
       { kind: 'paragraph', text: long },
     ];
     for (const block of blocks) {
-      const laid = layOut(paper([block]), measure);
+      const laid = layOut(paper([block]), letters);
       expect(laid.pages.length, block.kind).toBeGreaterThan(2);
       const words = laid.pages.flatMap((_, index) =>
         textsOf(laid, index)
@@ -171,31 +173,67 @@ describe('flow', () => {
         { kind: 'figure', drawing, width: 200, alternative: 'a mark', caption: 'Below' },
       ],
     };
-    const roomy = layOut(paper([filler(30), together]), measure);
+    const roomy = layOut(paper([filler(30), together]), letters);
     expect(roomy.pages).toHaveLength(1);
-    const tight = layOut(paper([filler(36), together]), measure);
+    const tight = layOut(paper([filler(36), together]), letters);
     const figure = tight.pages[0]?.find((one) => one.kind === 'drawing');
     expect(tight.pages).toHaveLength(1);
     expect(figure?.kind === 'drawing' && figure.width).toBeLessThan(200);
     for (let lines = 20; lines < 50; lines += 1) {
-      const laid = layOut(paper([filler(lines), together]), measure);
+      const laid = layOut(paper([filler(lines), together]), letters);
       const where = laid.pages.findIndex((_, index) => spoken(laid, index).includes('Plan'));
       expect(spoken(laid, where), `after ${lines} lines`).toContain('Below');
       expect(laid.pages[where]?.some((one) => one.kind === 'drawing')).toBe(true);
     }
-    const over = layOut(paper([filler(44), together]), measure);
+    const over = layOut(paper([filler(44), together]), letters);
     expect(over.pages).toHaveLength(2);
     expect(spoken(over, 1)).toMatch(/Plan.*Below/);
   });
 
   test('the page number, foot and head stand on every page and are no part of the reading', () => {
-    const laid = layOut(paper([filler(120)]), measure);
+    const laid = layOut(paper([filler(120)]), letters);
     laid.pages.forEach((_, index) => {
       const furniture = textsOf(laid, index).filter((one) => one.tag === null);
       const said = furniture.map((one) => one.text).join(' ');
       expect(said).toContain(`Page ${index + 1} of ${laid.pages.length}`);
       expect(said.includes('Head of the page')).toBe(index > 0);
     });
+  });
+
+  test('each thing is measured once, whatever it stands in', () => {
+    const asked = new Map<string, number>();
+    const counting: Letters = {
+      ...letters,
+      width: (text, font, size) => {
+        asked.set(text, (asked.get(text) ?? 0) + 1);
+        return letters.width(text, font, size);
+      },
+    };
+    breakIntoLines('alone', 10, 200, counting);
+    const once = asked.get('alone');
+    expect(once).toBeGreaterThan(0);
+    const drawing = drawStateMark('suspect');
+    const together: Block[] = [
+      { kind: 'heading', level: 2, text: 'heading' },
+      { kind: 'heading', level: 3, text: 'under' },
+      { kind: 'paragraph', text: 'paragraph' },
+      { kind: 'facts', facts: [{ name: 'fact', value: 'value' }] },
+      {
+        kind: 'table',
+        summary: '',
+        columns: [{ title: 'column', width: 1 }],
+        rows: [['cell'], [{ drawing, alternative: '', width: 20, text: 'beside' }]],
+      },
+      { kind: 'figure', drawing, width: 100, alternative: '', caption: 'caption' },
+      { kind: 'list', items: ['item'] },
+      { kind: 'statement', mark: drawing, alternative: '', lines: ['statement'] },
+      { kind: 'signatures', lines: [{ title: 'signature', drawing: null, alternative: '', below: 'below' }] },
+    ];
+    layOut(paper([filler(20), { kind: 'together', blocks: together }]), counting);
+    const words = 'heading under paragraph fact value column cell beside caption item statement signature below'.split(
+      ' ',
+    );
+    expect(words.map((word) => [word, asked.get(word)])).toEqual(words.map((word) => [word, once]));
   });
 
   test('the line is the page less its margins', () => {

@@ -1,9 +1,11 @@
 import PDFDocument from 'pdfkit';
 import type { Drawing } from '../drawings/drawing.ts';
 import { inks, washes } from '../drawings/palette.ts';
-import { type LaidOut, layOut, type Placed, page, type Tag } from './lay-out.ts';
+import { layOut } from './lay-out.ts';
 import type { PaperDefinition } from './paper-definition.ts';
-import type { FontName, Measure } from './text-lines.ts';
+import type { LaidOut, Placed, Tag } from './placed.ts';
+import { page } from './sheet.ts';
+import type { FontName, Letters } from './text-lines.ts';
 
 /**
  * The letters of a paper as TrueType bytes, handed in by the edge that has them. The fallback is asked for only when a
@@ -26,14 +28,14 @@ const pointsPerPixel = 0.45;
  * This module brings pdfkit with it (212 kB gzipped), so screens import it only when a paper is asked for.
  */
 export async function renderPdf(paper: PaperDefinition, fonts: PaperFonts): Promise<Uint8Array> {
-  const { document, measure } = await openDocument(paper, fonts);
+  const { document, letters } = await openDocument(paper, fonts);
   const chunks: Uint8Array[] = [];
   const finished = new Promise<void>((resolve, reject) => {
     document.on('data', (chunk: Uint8Array) => chunks.push(chunk));
     document.on('end', () => resolve());
     document.on('error', reject);
   });
-  write(document, layOut(paper, measure));
+  write(document, layOut(paper, letters));
   document.end();
   await finished;
 
@@ -48,14 +50,14 @@ export async function renderPdf(paper: PaperDefinition, fonts: PaperFonts): Prom
 
 /** Where everything will stand, measured with the real fonts and not written. */
 export async function previewLayout(paper: PaperDefinition, fonts: PaperFonts): Promise<LaidOut> {
-  const { measure } = await openDocument(paper, fonts);
-  return layOut(paper, measure);
+  const { letters } = await openDocument(paper, fonts);
+  return layOut(paper, letters);
 }
 
 async function openDocument(
   paper: PaperDefinition,
   fonts: PaperFonts,
-): Promise<{ document: PDFKit.PDFDocument; measure: Measure }> {
+): Promise<{ document: PDFKit.PDFDocument; letters: Letters }> {
   const document = new PDFDocument({
     size: [page.width, page.height],
     margin: 0,
@@ -90,7 +92,7 @@ async function openDocument(
   }
 
   const known = new Map<string, number>();
-  const measure: Measure = {
+  const letters: Letters = {
     has: covers,
     width(text, font, size) {
       // Widths grow with the size, so one measurement of a word serves every size.
@@ -103,7 +105,7 @@ async function openDocument(
       return (width * size) / 1000;
     },
   };
-  return { document, measure };
+  return { document, letters };
 }
 
 /** Whether a registered font has a letter. pdfkit keeps the opened font on the document and does not type it. */

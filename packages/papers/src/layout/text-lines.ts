@@ -3,7 +3,7 @@ import type { Run, Text } from './paper-definition.ts';
 export type FontName = 'regular' | 'bold' | 'regular fallback' | 'bold fallback';
 
 /** How wide a text is in points, in a font at a size; and whether the first fonts have a letter. */
-export interface Measure {
+export interface Letters {
   width(text: string, font: FontName, size: number): number;
   has(codePoint: number): boolean;
 }
@@ -46,7 +46,7 @@ export function plainOf(text: Text): string {
  * Breaks text into lines no wider than `width` points. It breaks at spaces, after hyphens, dashes and slashes between
  * letters, at soft hyphens; a word wider than the line is broken where it must, so nothing ever reaches over the edge.
  */
-export function breakIntoLines(text: Text, size: number, width: number, measure: Measure, bold = false): Line[] {
+export function breakIntoLines(text: Text, size: number, width: number, letters: Letters, bold = false): Line[] {
   const lines: LinePiece[][] = [];
   let line: LinePiece[] = [];
   let x = 0;
@@ -57,7 +57,7 @@ export function breakIntoLines(text: Text, size: number, width: number, measure:
     if (last) {
       // A line that goes on ends in its hyphen, or in a space: who hears the paper would else hear two words as one.
       const end = lastParted ? '-' : endOfParagraph ? '' : ' ';
-      const more = end === '-' ? measure.width('-', last.font, size) : 0;
+      const more = end === '-' ? letters.width('-', last.font, size) : 0;
       line[line.length - 1] = { ...last, text: last.text + end, width: last.width + more };
     }
     lines.push(line);
@@ -68,7 +68,7 @@ export function breakIntoLines(text: Text, size: number, width: number, measure:
   const put = (word: Word): void => {
     let at = x === 0 ? 0 : x + word.space;
     word.pieces.forEach((piece, index) => {
-      const pieceWidth = measure.width(piece.text, piece.font, size);
+      const pieceWidth = letters.width(piece.text, piece.font, size);
       const before = line.at(-1);
       const space = index === 0 && x > 0 && word.space > 0;
       if (before && before.font === piece.font) {
@@ -86,11 +86,11 @@ export function breakIntoLines(text: Text, size: number, width: number, measure:
   };
 
   for (const paragraph of paragraphsOf(text)) {
-    for (const word of wordsOf(paragraph, size, measure, bold)) {
-      const hyphen = word.parted ? measure.width('-', word.pieces.at(-1)?.font ?? 'regular', size) : 0;
+    for (const word of wordsOf(paragraph, size, letters, bold)) {
+      const hyphen = word.parted ? letters.width('-', word.pieces.at(-1)?.font ?? 'regular', size) : 0;
       if (x > 0 && x + word.space + word.width + hyphen > width) finish(false);
       if (word.width + hyphen <= width) put(word);
-      else for (const part of cutToFit(word, size, width, measure, () => finish(false))) put(part);
+      else for (const part of cutToFit(word, size, width, letters, () => finish(false))) put(part);
     }
     finish(true);
   }
@@ -109,7 +109,7 @@ function paragraphsOf(text: Text): Run[][] {
   return paragraphs;
 }
 
-function wordsOf(runs: readonly Run[], size: number, measure: Measure, bold: boolean): Word[] {
+function wordsOf(runs: readonly Run[], size: number, letters: Letters, bold: boolean): Word[] {
   const words: Word[] = [];
   // A space between two runs belongs to the following word, and no space joins them into one unbreakable word.
   let spaceBefore = false;
@@ -118,8 +118,8 @@ function wordsOf(runs: readonly Run[], size: number, measure: Measure, bold: boo
 
   const close = (parted: boolean): void => {
     if (pending.length === 0) return;
-    const width = pending.reduce((sum, piece) => sum + measure.width(piece.text, piece.font, size), 0);
-    const space = pendingSpace ? measure.width(' ', pending[0]?.font ?? 'regular', size) : 0;
+    const width = pending.reduce((sum, piece) => sum + letters.width(piece.text, piece.font, size), 0);
+    const space = pendingSpace ? letters.width(' ', pending[0]?.font ?? 'regular', size) : 0;
     words.push({ pieces: pending, width, space, parted });
     pending = [];
   };
@@ -142,7 +142,7 @@ function wordsOf(runs: readonly Run[], size: number, measure: Measure, bold: boo
           spaceBefore = false;
         }
         const parted = part.endsWith(softHyphen);
-        pending.push(...piecesOf(part.replaceAll(softHyphen, ''), weight, measure));
+        pending.push(...piecesOf(part.replaceAll(softHyphen, ''), weight, letters));
         if (index < parts.length - 1) close(parted);
       });
     }
@@ -152,10 +152,10 @@ function wordsOf(runs: readonly Run[], size: number, measure: Measure, bold: boo
 }
 
 /** Parts a text by which font has its letters. */
-function piecesOf(text: string, weight: 'regular' | 'bold', measure: Measure): { text: string; font: FontName }[] {
+function piecesOf(text: string, weight: 'regular' | 'bold', letters: Letters): { text: string; font: FontName }[] {
   const pieces: { text: string; font: FontName }[] = [];
   for (const letter of text) {
-    const font: FontName = measure.has(letter.codePointAt(0) as number) ? weight : `${weight} fallback`;
+    const font: FontName = letters.has(letter.codePointAt(0) as number) ? weight : `${weight} fallback`;
     const last = pieces.at(-1);
     if (last && last.font === font) last.text += letter;
     else pieces.push({ text: letter, font });
@@ -163,12 +163,12 @@ function piecesOf(text: string, weight: 'regular' | 'bold', measure: Measure): {
   return pieces;
 }
 
-function* cutToFit(word: Word, size: number, width: number, measure: Measure, finish: () => void): Generator<Word> {
+function* cutToFit(word: Word, size: number, width: number, letters: Letters, finish: () => void): Generator<Word> {
   let pieces: { text: string; font: FontName }[] = [];
   let used = 0;
   for (const { text, font } of word.pieces) {
     for (const letter of text) {
-      const letterWidth = measure.width(letter, font, size);
+      const letterWidth = letters.width(letter, font, size);
       if (used > 0 && used + letterWidth > width) {
         yield { pieces, width: used, space: 0, parted: false };
         finish();
@@ -181,6 +181,6 @@ function* cutToFit(word: Word, size: number, width: number, measure: Measure, fi
       used += letterWidth;
     }
   }
-  const hyphen = word.parted ? measure.width('-', pieces.at(-1)?.font ?? 'regular', size) : 0;
+  const hyphen = word.parted ? letters.width('-', pieces.at(-1)?.font ?? 'regular', size) : 0;
   if (pieces.length > 0) yield { pieces, width: used, space: 0, parted: word.parted && used + hyphen <= width };
 }

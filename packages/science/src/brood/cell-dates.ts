@@ -1,3 +1,4 @@
+import { calculation, shownSpan } from '../distributions/calculation.ts';
 import { acceptWord, DomainError } from '../distributions/domain.ts';
 import { acceptDay, type DaySpan, spanOf } from './calendar-day.ts';
 import { type Caste, stageDays, totalDays, workerClock } from './development-calendar.ts';
@@ -66,3 +67,21 @@ export function cellDates(inputs: { caste: Caste; stage: CellStage; seenOn: stri
   const at = (day: number) => spanOf(seen - oldest + day, seen - youngest + day);
   return { laid: at(0), hatches: at(egg), capped: at(egg + larva), emerges: at(totalDays(caste)) };
 }
+
+export const cellDatesCalculation = calculation({
+  name: 'cellDates',
+  room: 'colony',
+  line: 'when a cell was laid, is capped and emerges, from the stage seen in it',
+  inputs: {
+    caste: '"worker", "drone" or "queen"',
+    stage: '"egg", "open larva" or "capped"; in worker cells also "coiled larva", "stretched larva", "prepupa", "pupa"',
+    seenOn: 'calendar day, YYYY-MM-DD',
+  },
+  formula: 'laid = seen - age of the stage; each event = laid + its day; outward to whole days',
+  sources: ['DEV-CASTE', 'NZ-DEV'],
+  call: cellDates,
+  steps: (i, r) => [
+    `${i.stage} in a ${i.caste} cell on ${i.seenOn}: laid ${shownSpan(r.laid)}`,
+    `hatches ${shownSpan(r.hatches)}, capped ${shownSpan(r.capped)}, emerges ${shownSpan(r.emerges)}`,
+  ],
+});

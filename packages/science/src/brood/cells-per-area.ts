@@ -1,3 +1,4 @@
+import { calculation, shown } from '../distributions/calculation.ts';
 import { acceptPositive } from '../distributions/domain.ts';
 
 /**
@@ -21,6 +22,19 @@ export function cellsPerArea(inputs: { widthMillimetres: number }): {
   return { perSquareCentimetreSide, perSquareDecimetreBothSides: 200 * perSquareCentimetreSide };
 }
 
+export const cellsPerAreaCalculation = calculation({
+  name: 'cellsPerArea',
+  room: 'colony',
+  line: 'cells per area from the width of a cell',
+  inputs: { widthMillimetres: 'flat to flat, above 0' },
+  formula: '1/(sqrt(3)/2 d^2)',
+  sources: ['CELLRACE'],
+  call: cellsPerArea,
+  steps: (i, r) => [
+    `${shown(i.widthMillimetres)} mm: ${shown(r.perSquareCentimetreSide)} per cm² of one side, ${shown(r.perSquareDecimetreBothSides)} per dm² of both`,
+  ],
+});
+
 /**
  * The old rule: cells on both sides of a square decimetre from a count along ten centimetres.
  *
@@ -36,3 +50,14 @@ export function cellsFromCount(inputs: { cellsInTenCentimetres: number }): { per
   const n = acceptPositive('cellsInTenCentimetres', inputs.cellsInTenCentimetres);
   return { perSquareDecimetreBothSides: (4 / Math.sqrt(3)) * n * n };
 }
+
+export const cellsFromCountCalculation = calculation({
+  name: 'cellsFromCount',
+  room: 'colony',
+  line: 'cells on both sides per dm² from a count along ten centimetres',
+  inputs: { cellsInTenCentimetres: 'above 0' },
+  formula: '4/sqrt(3) n^2',
+  sources: ['BETTS38'],
+  call: cellsFromCount,
+  steps: (i, r) => [`2.309 * ${shown(i.cellsInTenCentimetres)}^2 = ${shown(r.perSquareDecimetreBothSides)}`],
+});

@@ -1,5 +1,6 @@
 import type { SourceId } from '@combside/sources/bibliography';
 import type { SourcedValue } from '@combside/sources/sourced-value';
+import { calculation, shown } from '../distributions/calculation.ts';
 
 export type Caste = 'worker' | 'drone' | 'queen';
 
@@ -66,6 +67,19 @@ export function broodBalance(cells: StageDays): BroodBalance {
   return 'growing or shrinking';
 }
 
+export const broodBalanceCalculation = calculation({
+  name: 'broodBalance',
+  room: 'colony',
+  line: 'eggs : larvae : capped against 1 : 2 : 4 of steady laying',
+  inputs: { egg: 'cells with eggs, 0 or more', larva: 'cells with open larvae', capped: 'capped cells' },
+  formula: 'each step within 25 % of twofold is steady',
+  sources: ['RATIO'],
+  call: (i: { egg: number; larva: number; capped: number }) => ({ balance: broodBalance(i) }),
+  steps: (i, r) => [
+    `${shown(i.egg)} : ${shown(i.larva)} : ${shown(i.capped)} is ${r.balance} (a suggestion, not a finding)`,
+  ],
+});
+
 /**
  * Eggs laid a day, from the capped worker cells of a colony laying steadily: capped cells / 12 (arithmetic).
  *
@@ -76,3 +90,14 @@ export function eggsPerDay(cappedCells: number): number {
   if (!(cappedCells >= 0)) throw new RangeError(`${cappedCells} capped cells: give a number from 0`);
   return cappedCells / stageDays.worker.capped;
 }
+
+export const eggsPerDayCalculation = calculation({
+  name: 'eggsPerDay',
+  room: 'colony',
+  line: 'eggs laid a day, from capped worker cells with steady laying',
+  inputs: { cappedCells: 'capped worker cells, 0 or more' },
+  formula: 'capped / 12',
+  sources: ['DEV-CASTE'],
+  call: (i: { cappedCells: number }) => ({ eggsPerDay: eggsPerDay(i.cappedCells) }),
+  steps: (i, r) => [`${shown(i.cappedCells)} / 12 = ${shown(r.eggsPerDay)}`],
+});

@@ -1,3 +1,4 @@
+import { calculation } from '../distributions/calculation.ts';
 import { acceptCount, DomainError, isUnknown } from '../distributions/domain.ts';
 import { acceptDay, dayText } from './calendar-day.ts';
 import { totalDays, workerClock } from './development-calendar.ts';
@@ -95,3 +96,27 @@ export function releaseThisSeason(inputs: {
     thisSeason: lastCapped === null ? null : last !== null && acceptDay('notBefore', last) <= lastCapped,
   };
 }
+
+const day = 'calendar day, YYYY-MM-DD';
+
+export const releaseThisSeasonCalculation = calculation({
+  name: 'releaseThisSeason',
+  room: 'colony',
+  line: "whether the looks the law asks for fall into this season's brood",
+  inputs: {
+    countedFrom: `${day}, from which the law counts`,
+    firstLookAfterDays: 'whole, by the law',
+    looks: 'looks without signs the law asks for, whole, 1 to 20',
+    daysBetweenLooks: 'whole, by the law',
+    lastEggsOn: `${day}, or null (no published figure: state it from the colony at hand)`,
+    firstEggsOn: `${day} of next season, or null`,
+  },
+  formula: 'last open brood = last eggs + 9, last capped + 21; a look without brood waits for first eggs + 9',
+  sources: ['NZ-DEV'],
+  call: releaseThisSeason,
+  steps: (_, r) => [
+    `last open brood ${r.lastOpenBrood ?? 'not known'}, last capped ${r.lastCappedBrood ?? 'not known'}`,
+    ...r.looks.map((look, k) => `look ${k + 1}: ${look.earliest ?? 'waits for brood'}, ${look.brood}`),
+    `not before ${r.notBefore ?? 'brood returns'}; the authority releases, not the calendar`,
+  ],
+});

@@ -1,3 +1,4 @@
+import { calculation, shown } from '../distributions/calculation.ts';
 import { acceptFields, acceptFraction, acceptList, acceptPositive } from '../distributions/domain.ts';
 
 /** One side of one comb as judged by eye, after packing the bees together in the mind. */
@@ -63,6 +64,26 @@ export function beesOnCombs(inputs: {
   return { bees: judged(covered * perArea, error), coveredSquareDecimetres: covered };
 }
 
+const errorByEyeDescribed = 'relative error of judging by eye, 0 to 1';
+
+export const beesOnCombsCalculation = calculation({
+  name: 'beesOnCombs',
+  room: 'colony',
+  line: 'bees from comb sides covered',
+  inputs: {
+    sides: 'list of {squareCentimetres, covered (share 0 to 1)}, one per side of a comb',
+    beesPerSquareDecimetre: 'bees on 1 dm² of a side fully covered, above 0',
+    errorByEye: errorByEyeDescribed,
+  },
+  formula: 'sum(area * covered) * bees per area',
+  sources: ['BB-STR-4.2', 'IMD'],
+  call: beesOnCombs,
+  steps: (i, r) => [
+    `${i.sides.length} sides, ${shown(r.coveredSquareDecimetres)} dm² covered, times ${shown(i.beesPerSquareDecimetre)}`,
+    `${shown(r.bees.value)} bees (${shown(r.bees.low)} to ${shown(r.bees.high)})`,
+  ],
+});
+
 /**
  * How many cells of eggs, open larvae and capped brood are there?
  *
@@ -102,3 +123,21 @@ export function broodCells(inputs: {
     all: judged(eggs + larvae + capped, error),
   };
 }
+
+export const broodCellsCalculation = calculation({
+  name: 'broodCells',
+  room: 'colony',
+  line: 'eggs, larvae and capped cells from comb area',
+  inputs: {
+    sides: 'list of {squareCentimetres, eggs, larvae, capped (shares 0 to 1)}',
+    cellsPerSquareCentimetre: 'cells on 1 cm² of a side, above 0',
+    errorByEye: errorByEyeDescribed,
+  },
+  formula: 'sum(area * share) * cells per area, per stage',
+  sources: ['BB-STR-4.2'],
+  call: broodCells,
+  steps: (_, r) => [
+    `eggs ${shown(r.eggs.value)}, larvae ${shown(r.larvae.value)}, capped ${shown(r.capped.value)}`,
+    `together ${shown(r.all.value)} (${shown(r.all.low)} to ${shown(r.all.high)})`,
+  ],
+});

@@ -1,17 +1,14 @@
+import type { Calculation } from '../distributions/calculation.ts';
 import { acceptFields, DomainError } from '../distributions/domain.ts';
-import type { Calculation } from './calculation.ts';
 import { ofColony } from './of-colony.ts';
 import { ofDisposal } from './of-disposal.ts';
 import { ofLaboratory } from './of-laboratory.ts';
 import { ofSampling } from './of-sampling.ts';
 
 /** Every calculation by the name it is called by. */
-export const calculations: Readonly<Record<string, Calculation>> = {
-  ...ofSampling,
-  ...ofLaboratory,
-  ...ofColony,
-  ...ofDisposal,
-};
+export const calculations: Readonly<Record<string, Calculation>> = Object.fromEntries(
+  [...ofSampling, ...ofLaboratory, ...ofColony, ...ofDisposal].map((one) => [one.name, one]),
+);
 
 /**
  * Finds a calculation by name.

@@ -1,4 +1,5 @@
 import { acceptDay, type DaySpan, spanOf } from '../brood/calendar-day.ts';
+import { calculation, shownSpan } from '../distributions/calculation.ts';
 import { daysToDeath, daysUntilAllDead, earliestScale, ropyDays } from './time-course.ts';
 
 /** When an exposure can first show. Each day is the first, between two ends; none of them is a last day. */
@@ -42,3 +43,18 @@ export function earliestSigns(inputs: { exposedOn: string }): EarliestSigns {
     latest: null,
   };
 }
+
+export const earliestSignsCalculation = calculation({
+  name: 'earliestSigns',
+  room: 'colony',
+  line: 'earliest signs of American foulbrood after an exposure; never a last day',
+  inputs: { exposedOn: 'calendar day, YYYY-MM-DD' },
+  formula: 'dead brood + 5 to 8 days; scale + 35 to 42; first remains rope until + 19 to 36',
+  sources: ['GEN05', 'BOOKLET', 'MAAREC-SCALE', 'NSW-209'],
+  call: earliestSigns,
+  steps: (i, r) => [
+    `exposed on ${i.exposedOn}: first dead brood ${shownSpan(r.deadBrood)}`,
+    `larvae infected that day all dead ${shownSpan(r.firstLarvaeAllDead)}, remains rope until ${shownSpan(r.firstRemainsRopeUntil)}`,
+    `first complete scale ${shownSpan(r.scale)}; no upper end`,
+  ],
+});

@@ -1,7 +1,9 @@
 import type { SourcedValue } from '@combside/sources/sourced-value';
+import { calculation, shown } from '../distributions/calculation.ts';
 import { acceptNumber, acceptPositive } from '../distributions/domain.ts';
 import { always, type CautionId, cautionsOfMethod } from './cautions.ts';
 import { acceptBeesDead, acceptChosen, acceptDone } from './chosen.ts';
+import * as described from './inputs-described.ts';
 
 /** A published strength and time for hypochlorite, and what it is for. */
 export interface HypochloriteGuidance {
@@ -70,6 +72,24 @@ export function bathVolume(inputs: {
   return { cautions: [...always, 'eyes, gloves, boots, air'], litres: litres - displaced };
 }
 
+export const bathVolumeCalculation = calculation({
+  name: 'bathVolume',
+  room: 'disposal',
+  line: 'liquid to fill a bath',
+  inputs: {
+    lengthCentimetres: 'inside, above 0',
+    widthCentimetres: 'inside, above 0',
+    depthCentimetres: 'of liquid with the pieces in it, above 0',
+    displacedLitres: 'by the pieces, 0 or more',
+  },
+  formula: 'length * width * depth / 1000 - displaced',
+  sources: [],
+  call: bathVolume,
+  steps: (i, r) => [
+    `${shown((i.lengthCentimetres * i.widthCentimetres * i.depthCentimetres) / 1000)} - ${shown(i.displacedLitres)} = ${shown(r.litres)} l`,
+  ],
+});
+
 /** How to mix a hypochlorite bath, and which guidance it meets. */
 export interface HypochloriteBath {
   readonly cautions: readonly CautionId[];
@@ -129,6 +149,28 @@ export function hypochloriteBath(inputs: {
   };
 }
 
+export const hypochloriteBathCalculation = calculation({
+  name: 'hypochloriteBath',
+  room: 'disposal',
+  line: 'hypochlorite bath: parts of water, litres, and which guidance it meets',
+  inputs: {
+    stockPercent: 'strength of the stock, above 0, at most 100',
+    wantedPercent: "above 0, at most the stock's",
+    bathLitres: 'above 0',
+    minutes: 'of immersion, above 0',
+    cleaned: 'must be true',
+    beesDead: described.beesDead,
+  },
+  formula: 'parts water = stock/wanted - 1',
+  sources: ['NBU-HYPO', 'BTHENET', 'WA-AFB22'],
+  call: hypochloriteBath,
+  steps: (i, r) => [
+    `${shown(i.stockPercent)}/${shown(i.wantedPercent)} - 1 = ${shown(r.partsWater)} parts water`,
+    `${shown(r.stockLitres)} l stock and ${shown(r.waterLitres)} l water`,
+    `meets: ${r.meets.join('; ') || 'none of the guidance known here'}`,
+  ],
+});
+
 /** What keepers cite for caustic soda: 1 lb to 10 US gallons, boiled 15 minutes. No official figure was found. */
 export const causticKeepersCite = {
   gramsPerLitre: { value: 12, unit: 'g per litre', standing: 'common practice', sources: [] },
@@ -172,3 +214,21 @@ export function causticBath(inputs: {
     decontaminates: false,
   };
 }
+
+export const causticBathCalculation = calculation({
+  name: 'causticBath',
+  room: 'disposal',
+  line: 'caustic soda for a cleaning bath; not a decontamination',
+  inputs: {
+    bathLitres: 'above 0',
+    gramsPerLitre: `above 0 ${described.toBeChosen}`,
+    minutes: `above 0 ${described.toBeChosen}`,
+    beesDead: described.beesDead,
+  },
+  formula: 'grams = litres * grams per litre',
+  sources: ['WA-AFB22'],
+  call: causticBath,
+  steps: (i, r) => [
+    `${shown(i.bathLitres)} * ${shown(i.gramsPerLitre)} = ${shown(r.causticGrams)} g, ${shown(r.strengthPercent)} %; cleans only`,
+  ],
+});

@@ -1,6 +1,8 @@
+import { calculation, shown } from '../distributions/calculation.ts';
 import { acceptCount, acceptWord, DomainError } from '../distributions/domain.ts';
 import { always, type CautionId, cautionsOfMethod } from './cautions.ts';
 import { acceptBeesDead, acceptChosen, acceptDone } from './chosen.ts';
+import * as described from './inputs-described.ts';
 
 /** What may feed the fire. Comb wax is fuel enough (NZ-KILL); petrol is not among them and never will be. */
 export const fuels = ['comb wax alone', 'dry wood', 'straw', 'charcoal'] as const;
@@ -63,6 +65,27 @@ export function fuelForBurning(inputs: {
   };
 }
 
+export const fuelForBurningCalculation = calculation({
+  name: 'fuelForBurning',
+  room: 'disposal',
+  line: 'fuel, fires and hours for burning hives; petrol is refused',
+  inputs: {
+    hives: 'whole, 1 or more',
+    fuel: '"comb wax alone", "dry wood", "straw" or "charcoal"',
+    kilogramsPerHive: `above 0 ${described.toBeChosen}; null for comb wax alone`,
+    hivesAtOnce: 'as many as the pit takes, whole',
+    hoursPerFire: `above 0 ${described.toBeChosen}`,
+    beesDead: described.beesDead,
+  },
+  formula: 'fuel = hives * kg; fires = ceil(hives/at once); hours = fires * hours per fire',
+  sources: ['NZ-KILL'],
+  call: fuelForBurning,
+  steps: (i, r) => [
+    `${i.hives} hives, ${i.hivesAtOnce} at once: ${r.fires} fires, ${shown(r.hours)} hours`,
+    `fuel ${shown(r.fuelKilograms)} kg`,
+  ],
+});
+
 /**
  * How long does scorching these boxes take, where it is accepted at all?
  *
@@ -94,3 +117,19 @@ export function scorching(inputs: {
     minutes: acceptCount('boxes', inputs.boxes, 1) * acceptChosen('minutesPerBox', inputs.minutesPerBox),
   };
 }
+
+export const scorchingCalculation = calculation({
+  name: 'scorching',
+  room: 'disposal',
+  line: "time for scorching boxes, where the jurisdiction's pack accepts it",
+  inputs: {
+    boxes: 'whole',
+    minutesPerBox: `above 0 ${described.toBeChosen}`,
+    acceptedByPack: 'must be true',
+    beesDead: described.beesDead,
+  },
+  formula: 'boxes * minutes per box',
+  sources: ['CA-FAC'],
+  call: scorching,
+  steps: (i, r) => [`${i.boxes} * ${shown(i.minutesPerBox)} = ${shown(r.minutes)} minutes`],
+});

@@ -1,7 +1,9 @@
 import type { SourcedValue } from '@combside/sources/sourced-value';
+import { calculation, shown } from '../distributions/calculation.ts';
 import { acceptCount, acceptNumber, acceptPositive, acceptWord, DomainError } from '../distributions/domain.ts';
 import { type CautionId, cautionsOfMethod } from './cautions.ts';
 import { acceptBeesDead, acceptDone } from './chosen.ts';
+import * as described from './inputs-described.ts';
 
 /** Hot wax, by the guidance of Western Australia (2022). */
 export const hotWax = {
@@ -109,3 +111,27 @@ export function hotWaxDip(inputs: {
     logReductionHigh: minutes / decimalReductionMinutes.low,
   };
 }
+
+export const hotWaxDipCalculation = calculation({
+  name: 'hotWaxDip',
+  room: 'disposal',
+  line: 'hot-wax dip: dips, minutes, wax, and what the heat does',
+  inputs: {
+    item: '"boxes", "wooden floors" or "wooden lids"',
+    pieces: 'whole',
+    piecesPerDip: 'whole',
+    celsius: '160 to 175',
+    minutes: 'per dip, 10 or more',
+    vatLitres: 'wax to fill the vat, above 0',
+    cleanAndDry: 'must be true',
+    beesDead: described.beesDead,
+  },
+  formula: 'dips = ceil(pieces/per dip); log10 reduction = minutes/D, D 1.5 to 2.5 min at 150 °C',
+  sources: ['WA-AFB22', 'MACHOVA93', 'BTHENET'],
+  call: hotWaxDip,
+  steps: (i, r) => [
+    `${r.dips} dips of ${shown(i.minutes)} minutes: ${shown(r.minutesInWax)} minutes in the wax`,
+    `${shown(r.microcrystallineLitres)} l microcrystalline and ${shown(r.paraffinWaxLitres)} l paraffin wax (solid wax, not kerosene)`,
+    `log10 reduction ${shown(r.logReductionLow)} to ${shown(r.logReductionHigh)}`,
+  ],
+});

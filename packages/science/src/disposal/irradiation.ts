@@ -1,7 +1,9 @@
 import type { SourcedValue } from '@combside/sources/sourced-value';
+import { calculation, shown } from '../distributions/calculation.ts';
 import { acceptCount, acceptNumber, acceptPositive, isUnknown } from '../distributions/domain.ts';
 import { type CautionId, cautionsOfMethod } from './cautions.ts';
 import { acceptBeesDead, acceptDone } from './chosen.ts';
+import * as described from './inputs-described.ts';
 
 /** Irradiation figures. Doses differ between guidances and laws: the pack's decides. */
 export const irradiation = {
@@ -103,3 +105,28 @@ export function irradiationConsignment(inputs: {
     doseReached: delivered === null ? null : delivered >= minimum,
   };
 }
+
+export const irradiationConsignmentCalculation = calculation({
+  name: 'irradiationConsignment',
+  room: 'disposal',
+  line: 'irradiation: units, pallets, and whether the delivered dose is enough',
+  inputs: {
+    boxes: 'whole',
+    boxesPerUnit: 'boxes wrapped together, whole',
+    kilogramsPerBox: 'above 0; a unit at most 25 kg',
+    unitHeightMetres: 'above 0 and below 2',
+    unitsPerLayer: 'on a pallet, whole',
+    packMinimumKiloGray: "minimum dose the jurisdiction's pack asks for, above 0",
+    deliveredMinimumKiloGray: 'from the certificate, 0 or more, or null',
+    freeOfBeesAndHoney: 'must be true',
+    beesDead: described.beesDead,
+  },
+  formula: 'units = ceil(boxes/per unit); log10 reduction = dose/0.2 kGy',
+  sources: ['GUZMAN11', 'WA-AFB22', 'FL-5B54', 'CJM62'],
+  call: irradiationConsignment,
+  steps: (i, r) => [
+    `${r.units} units of ${shown(r.kilogramsPerUnit)} kg on ${r.pallets} pallets, ${shown(r.kilograms)} kg`,
+    `dose ${shown(i.deliveredMinimumKiloGray)} kGy delivered at least, ${shown(i.packMinimumKiloGray)} asked for`,
+    `log10 reduction ${shown(r.logReduction)} on glass`,
+  ],
+});

@@ -1,4 +1,5 @@
 import type { SourcedValue } from '@combside/sources/sourced-value';
+import { calculation, shown } from '../distributions/calculation.ts';
 import { acceptCount, acceptFields, acceptList, acceptWord, DomainError } from '../distributions/domain.ts';
 import type { CautionId } from './cautions.ts';
 
@@ -91,3 +92,22 @@ export function killingDose(inputs: {
     mostMinutesClosed: minutesClosed.high,
   };
 }
+
+export const killingDoseCalculation = calculation({
+  name: 'killingDose',
+  room: 'disposal',
+  line: "killing agent, only where the jurisdiction's pack permits it",
+  inputs: {
+    agent: '"petrol"',
+    permittedByPack: 'list of {agent, article} the pack permits; empty permits nothing',
+    hives: 'whole',
+    storeys: 'whole, 1 to 4',
+  },
+  formula: '500 ml for 1 or 2 storeys, about 1,000 ml for 3 or 4; closed 10 to 15 minutes',
+  sources: ['NZ-KILL'],
+  call: killingDose,
+  steps: (i, r) => [
+    `permitted by ${r.permittedBy}`,
+    `${i.hives} hives * ${r.millilitresPerHive} ml = ${shown(r.litres)} l, closed ${r.leastMinutesClosed} to ${r.mostMinutesClosed} minutes`,
+  ],
+});

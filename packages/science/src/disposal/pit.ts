@@ -1,4 +1,5 @@
 import type { SourcedValue } from '@combside/sources/sourced-value';
+import { calculation, shown } from '../distributions/calculation.ts';
 import {
   acceptCount,
   acceptFields,
@@ -9,6 +10,7 @@ import {
 } from '../distributions/domain.ts';
 import { always, type CautionId } from './cautions.ts';
 import { acceptBeesDead, acceptChosen } from './chosen.ts';
+import * as described from './inputs-described.ts';
 
 /** The one published cover depth over ashes: two feet. A rule of California; elsewhere ask. */
 export const coverOverAshes: SourcedValue = {
@@ -107,3 +109,27 @@ export function pitForBurning(inputs: {
     soilToMove: groundArea * pitDepth,
   };
 }
+
+export const pitForBurningCalculation = calculation({
+  name: 'pitForBurning',
+  room: 'disposal',
+  line: 'pit for burning: length, depth, soil to move',
+  inputs: {
+    pieces: 'list of {count, lengthCentimetres, widthCentimetres, heightCentimetres}, outer measures',
+    pitWidthMetres: `above 0 ${described.toBeChosen}`,
+    pitLengthMetres: 'above 0, or null to work it out from the stacking height',
+    stackingHeightMetres: `above 0 ${described.toBeChosen}, or null when the length is given`,
+    remainsHeightMetres: 'height of what is left, measured on site, 0 or more',
+    coverMetres: 'soil over the remains by the local rule, above 0',
+    beesDead: described.beesDead,
+  },
+  formula:
+    'V = sum(count * l * w * h); length = V/(width * stacking height); depth = remains + cover; soil = area * depth',
+  sources: ['CA-FAC', 'WA-AFB22'],
+  call: pitForBurning,
+  steps: (i, r) => [
+    `to burn ${shown(r.volumeToBurn)} m³`,
+    `pit ${shown(r.pitLength)} m by ${shown(i.pitWidthMetres)} m, ${shown(r.pitDepth)} m deep (${shown(i.remainsHeightMetres)} + ${shown(i.coverMetres)})`,
+    `soil to move ${shown(r.soilToMove)} m³`,
+  ],
+});

@@ -1,3 +1,4 @@
+import { calculation, shown } from '../distributions/calculation.ts';
 import { acceptFinite, acceptFraction, acceptList, acceptWord, DomainError } from '../distributions/domain.ts';
 
 /**
@@ -34,6 +35,26 @@ export function combineTwoTests(inputs: {
   }
   return { sensitivity: 1 - (1 - se1) * (1 - se2) - cSe, specificity: sp1 * sp2 + cSp };
 }
+
+export const combineTwoTestsCalculation = calculation({
+  name: 'combineTwoTests',
+  room: 'laboratory',
+  line: 'two tests in series or in parallel, with dependence',
+  inputs: {
+    sensitivities: '[Se1, Se2]',
+    specificities: '[Sp1, Sp2]',
+    covarianceInfected: 'between the tests in infected units, 0 for independence',
+    covarianceUninfected: 'between the tests in uninfected units',
+    reading: '"series" (positive when both are) or "parallel" (when either is)',
+  },
+  formula: 'series Se1 Se2 + cSe, 1 - (1-Sp1)(1-Sp2) - cSp; parallel 1 - (1-Se1)(1-Se2) - cSe, Sp1 Sp2 + cSp',
+  sources: ['GARDNER00', 'DOHOO03'],
+  call: combineTwoTests,
+  steps: (i, r) => [
+    `${i.reading}, covariances ${shown(i.covarianceInfected)} and ${shown(i.covarianceUninfected)}`,
+    `sensitivity ${shown(r.sensitivity)}, specificity ${shown(r.specificity)}`,
+  ],
+});
 
 function acceptCovariance(field: string, given: unknown, first: number, second: number): number {
   const covariance = acceptFinite(field, given);

@@ -1,3 +1,4 @@
+import { calculation } from '../distributions/calculation.ts';
 import {
   acceptFields,
   acceptList,
@@ -96,6 +97,31 @@ export function meaningOfLoad(inputs: {
     limitsFrom: `${limits.laboratory}, stated ${limits.statedOn}: ${limits.source}`,
   };
 }
+
+export const meaningOfLoadCalculation = calculation({
+  name: 'meaningOfLoad',
+  room: 'laboratory',
+  line: 'a load read by the limits of the laboratory that reported it',
+  inputs: {
+    load: 'reported load, 0 or more',
+    lower: 'lower end of its interval, or null',
+    upper: 'upper end, or null',
+    unit: '"g", "bee" or "ml"',
+    material: 'as the report names it',
+    method: 'as the report names it',
+    limits: 'null, or {laboratory, method, material, unit, statedOn (YYYY-MM-DD), source, classes: [{name, from}]}',
+  },
+  formula: 'highest class whose lower limit the load reaches; every class the interval reaches into',
+  sources: ['STE20'],
+  call: meaningOfLoad,
+  steps: (_, r) => [
+    r.limitsFrom === null
+      ? 'no limits of this laboratory are stored, and there are no others'
+      : `limits of ${r.limitsFrom}`,
+    `${r.outcome}: ${r.possibleClasses.join(', ') || 'no class'}`,
+    'no single count marks or excludes disease',
+  ],
+});
 
 /** Accepts a laboratory's limits for storing. @throws DomainError naming what is missing or out of order */
 export function acceptLimits(given: unknown): LaboratoryLimits {

@@ -1,3 +1,4 @@
+import { calculation, shown } from '../distributions/calculation.ts';
 import { acceptFields, acceptFraction, acceptWord, DomainError } from '../distributions/domain.ts';
 
 /** A fraction with the band it may lie in; all three from 0 to 1, in order. */
@@ -42,6 +43,27 @@ export function meaningOfResult(inputs: {
     ? { probability, low: posterior(prior.low, se.low, sp.low), high: posterior(prior.high, se.high, sp.high) }
     : { probability, low: posterior(prior.low, se.high, sp.high), high: posterior(prior.high, se.low, sp.low) };
 }
+
+const bandDescribed = '{low, value, high}, fractions 0 to 1 in order';
+
+export const meaningOfResultCalculation = calculation({
+  name: 'meaningOfResult',
+  room: 'laboratory',
+  line: 'what this result means for this colony, with bands for what is not known exactly',
+  inputs: {
+    result: '"positive" or "negative"',
+    prior: bandDescribed,
+    sensitivity: bandDescribed,
+    specificity: bandDescribed,
+  },
+  formula: "Bayes' theorem at the ends of the bands",
+  sources: ['DOHOO03'],
+  call: meaningOfResult,
+  steps: (i, r) => [
+    `prior ${shown(i.prior.value)} (${shown(i.prior.low)} to ${shown(i.prior.high)})`,
+    `after a ${i.result} result ${shown(r.probability)} (${shown(r.low)} to ${shown(r.high)})`,
+  ],
+});
 
 function acceptBand(field: string, given: unknown): Band {
   const fields = acceptFields(field, given);

@@ -1,3 +1,4 @@
+import { calculation, shown, shownList } from '../distributions/calculation.ts';
 import { acceptFraction, acceptList, acceptShares, DomainError, isUnknown } from '../distributions/domain.ts';
 
 /**
@@ -48,3 +49,21 @@ export function multipleHypotheses(inputs: {
   const sum = relative.reduce((a, b) => a + b, 0);
   return { posteriors: relative.map((r) => r / sum), evidence: Math.exp(best) * sum };
 }
+
+export const multipleHypothesesCalculation = calculation({
+  name: 'multipleHypotheses',
+  room: 'laboratory',
+  line: "Bayes' theorem over several diseases with yes/no signs",
+  inputs: {
+    priors: 'list of fractions adding up to 1',
+    signProbabilities: 'per hypothesis a list: chance of each sign',
+    findings: 'list of true, false or null (not looked at)',
+  },
+  formula: 'prior * prod(L, seen) * prod(1 - L, absent), scaled to 1',
+  sources: ['DOHOO03'],
+  call: multipleHypotheses,
+  steps: (i, r) => [
+    `${i.findings.filter((f) => f !== null).length} of ${i.findings.length} signs looked at, their joint chance ${shown(r.evidence)}`,
+    `posteriors ${shownList(r.posteriors)}`,
+  ],
+});

@@ -1,3 +1,4 @@
+import { calculation, shown } from '../distributions/calculation.ts';
 import {
   acceptCount,
   acceptFields,
@@ -137,6 +138,28 @@ export function plateCount(inputs: PlateCountInputs): PlateCount {
   };
 }
 
+export const plateCountCalculation = calculation({
+  name: 'plateCount',
+  room: 'laboratory',
+  line: 'plates and dilutions to colony-forming units per g, bee or ml',
+  inputs: {
+    plates: 'list of {dilution (1 undiluted, 0.01 for 10^-2), millilitres, colonies (null: too many to count)}',
+    suspensionMillilitres: 'ml of suspension that held the whole amount, above 0',
+    amount: 'specimen in it: g, bees or ml, above 0',
+    unit: '"g", "bee" or "ml"',
+    countable: "the laboratory's limits of counting {lowest, highest}, or null",
+    confidence: 'fraction above 0 and below 1',
+  },
+  formula: 'sum(C)/sum(V d) per ml; times suspension/amount; exact Poisson interval',
+  sources: ['ISO7218', 'GARWOOD36'],
+  call: plateCount,
+  steps: (i, r) => [
+    `${r.used.length} of ${i.plates.length} plates used: ${r.coloniesCounted} colonies on ${shown(r.millilitresExamined)} ml of suspension`,
+    `${shown(r.perMillilitre)} per ml, times ${shown(i.suspensionMillilitres)}/${shown(i.amount)}: ${shown(r.load)} CFU per ${r.unit} (${r.reading})`,
+    `interval ${shown(r.lower)} to ${shown(r.upper)}, detection limit ${shown(r.detectionLimit)}`,
+  ],
+});
+
 type AcceptedPlate = Plate;
 
 const examined = (plates: readonly Plate[]) => plates.reduce((sum, p) => sum + p.millilitres * p.dilution, 0);
@@ -185,3 +208,14 @@ export function sporesAssumingRecovery(inputs: { load: number; recovery: number 
   const load = acceptNumber('load', inputs.load, 'a number of 0 or more', (v) => v >= 0);
   return { spores: load / acceptPositiveFraction('recovery', inputs.recovery) };
 }
+
+export const sporesAssumingRecoveryCalculation = calculation({
+  name: 'sporesAssumingRecovery',
+  room: 'laboratory',
+  line: 'spores behind a count, if a stated part of them germinates (an assumption)',
+  inputs: { load: 'CFU per unit, 0 or more', recovery: 'assumed part that forms a colony, above 0, up to 1' },
+  formula: 'load / recovery',
+  sources: [],
+  call: sporesAssumingRecovery,
+  steps: (i, r) => [`${shown(i.load)} / ${shown(i.recovery)} = ${shown(r.spores)}, only if the recovery holds`],
+});

@@ -1,3 +1,4 @@
+import { calculation, shown } from '../distributions/calculation.ts';
 import { acceptCount, acceptFraction, acceptNonNegative, acceptPositive } from '../distributions/domain.ts';
 
 /**
@@ -26,6 +27,24 @@ export function loadInPool(inputs: { load: number; parts: number; detectionLimit
   return { poolLoad, reachesLimit: poolLoad >= limit, leastLoadCaught: limit * parts };
 }
 
+export const loadInPoolCalculation = calculation({
+  name: 'loadInPool',
+  room: 'laboratory',
+  line: 'what a pool of equal parts shows when one part is positive',
+  inputs: {
+    load: 'of the positive part, 0 or more',
+    parts: 'parts in the pool, whole',
+    detectionLimit: 'same unit, above 0',
+  },
+  formula: 'load / parts, caught when at the limit or above',
+  sources: [],
+  call: loadInPool,
+  steps: (i, r) => [
+    `${shown(i.load)} / ${i.parts} = ${shown(r.poolLoad)}, ${r.reachesLimit ? 'reaches' : 'stays below'} ${shown(i.detectionLimit)}`,
+    `least load of one part that is caught: ${shown(r.leastLoadCaught)}`,
+  ],
+});
+
 /**
  * How likely is at least one carrier among the bees taken from a positive hive?
  *
@@ -43,3 +62,16 @@ export function chanceOfCarrierInSample(inputs: { carrierShare: number; bees: nu
   const share = acceptFraction('carrierShare', inputs.carrierShare);
   return { probability: -Math.expm1(acceptCount('bees', inputs.bees, 1) * Math.log1p(-share)) };
 }
+
+export const chanceOfCarrierInSampleCalculation = calculation({
+  name: 'chanceOfCarrierInSample',
+  room: 'laboratory',
+  line: 'chance of at least one carrier among the bees taken from a positive hive',
+  inputs: { carrierShare: 'share of its bees that carry, 0 to 1', bees: 'bees taken, whole' },
+  formula: '1 - (1 - f)^n',
+  sources: ['BB-STAT-2.2', 'BB-EFB-4'],
+  call: chanceOfCarrierInSample,
+  steps: (i, r) => [
+    `(1 - ${shown(i.carrierShare)})^${i.bees} = ${shown(1 - r.probability)}; chance ${shown(r.probability)} (optimistic: carriers are clumped)`,
+  ],
+});

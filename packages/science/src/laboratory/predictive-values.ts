@@ -1,3 +1,4 @@
+import { calculation, shown } from '../distributions/calculation.ts';
 import { acceptFraction, acceptList, acceptNonNegative, acceptOpenFraction } from '../distributions/domain.ts';
 
 /** What a result means for the unit at hand; null where undefined. */
@@ -41,6 +42,25 @@ export function predictiveValues(inputs: {
   };
 }
 
+export const predictiveValuesCalculation = calculation({
+  name: 'predictiveValues',
+  room: 'laboratory',
+  line: 'what a positive or a negative result means at a prevalence',
+  inputs: {
+    sensitivity: 'Se, fraction 0 to 1',
+    specificity: 'Sp, fraction 0 to 1',
+    prevalence: 'among units like this one',
+  },
+  formula: 'PPV = P Se/(P Se + (1-P)(1-Sp)); NPV = (1-P)Sp/((1-P)Sp + P(1-Se)); LR+ = Se/(1-Sp); LR- = (1-Se)/Sp',
+  sources: ['DOHOO03'],
+  call: predictiveValues,
+  steps: (i, r) => [
+    `true positives ${shown(i.prevalence * i.sensitivity)}, false positives ${shown((1 - i.prevalence) * (1 - i.specificity))}: PPV ${shown(r.positivePredictiveValue)}`,
+    `true negatives ${shown((1 - i.prevalence) * i.specificity)}, false negatives ${shown(i.prevalence * (1 - i.sensitivity))}: NPV ${shown(r.negativePredictiveValue)}`,
+    `LR+ ${shown(r.likelihoodRatioPositive)}, LR- ${shown(r.likelihoodRatioNegative)}`,
+  ],
+});
+
 /**
  * How probable is disease after several findings, each with its likelihood ratio?
  *
@@ -62,3 +82,17 @@ export function postTestProbability(inputs: { priorProbability: number; likeliho
   const logOdds = Math.log(prior) - Math.log1p(-prior) + ratios.reduce((sum, ratio) => sum + Math.log(ratio), 0);
   return { probability: 1 / (1 + Math.exp(-logOdds)) };
 }
+
+export const postTestProbabilityCalculation = calculation({
+  name: 'postTestProbability',
+  room: 'laboratory',
+  line: 'probability after several independent findings, by likelihood ratios',
+  inputs: { priorProbability: 'above 0 and below 1', likelihoodRatios: 'list of numbers, 0 or more' },
+  formula: 'posterior odds = prior odds * product of the ratios',
+  sources: ['DOHOO03'],
+  call: postTestProbability,
+  steps: (i, r) => [
+    `prior odds ${shown(i.priorProbability / (1 - i.priorProbability))}, times ${shown(i.likelihoodRatios.reduce((a, b) => a * b, 1))}`,
+    `probability ${shown(r.probability)}`,
+  ],
+});

@@ -1,3 +1,4 @@
+import { calculation, shown } from '../distributions/calculation.ts';
 import { acceptCount, acceptList, DomainError } from '../distributions/domain.ts';
 import { twoSidedDeviate } from '../distributions/normal.ts';
 
@@ -63,6 +64,20 @@ export function kappa(inputs: { table: readonly (readonly number[])[] }): Agreem
     ...twoCategories(rows, observed, n),
   };
 }
+
+export const kappaCalculation = calculation({
+  name: 'kappa',
+  room: 'sampling',
+  line: 'agreement of two readers beyond chance',
+  inputs: { table: 'square table of counts, rows first reader, columns second; [[++, +-], [-+, --]]' },
+  formula: '(Po - Pe)/(1 - Pe); standard error by the delta method',
+  sources: ['FLEISS69', 'BYRT93'],
+  call: kappa,
+  steps: (_, r) => [
+    `observed ${shown(r.observedAgreement)}, by chance ${shown(r.expectedAgreement)}`,
+    `kappa ${shown(r.kappa)} (${shown(r.lower)} to ${shown(r.upper)}), PABAK ${shown(r.pabak)}`,
+  ],
+});
 
 function beyondChance(
   p: readonly (readonly number[])[],

@@ -1,5 +1,6 @@
 import { betaLowerTail, betaUpperTail } from '../distributions/beta.ts';
 import { bisect } from '../distributions/bisection.ts';
+import { calculation, shown } from '../distributions/calculation.ts';
 import { acceptFraction, acceptNumber, acceptOpenFraction, acceptWord } from '../distributions/domain.ts';
 
 /** Shapes of a Beta distribution; both null when none fits what was said. */
@@ -56,6 +57,26 @@ export function betaFromMode(inputs: Statement & { mode: number }): OpinionShape
   return solve(0, shapes, x, q, direction);
 }
 
+const statementDescribed = {
+  percentile: 'x, fraction above 0 and below 1',
+  probability: 'how sure, fraction above 0 and below 1',
+  direction: '"above" or "below" x',
+};
+
+export const betaFromModeCalculation = calculation({
+  name: 'betaFromMode',
+  room: 'sampling',
+  line: 'Beta distribution from a most likely value and one statement',
+  inputs: { mode: 'most likely value, fraction 0 to 1', ...statementDescribed },
+  formula: 'alpha = 1 + s m, beta = 1 + s(1 - m), s solved',
+  sources: ['CHRISTENSEN10', 'EPIR'],
+  call: betaFromMode,
+  steps: (i, r) => [
+    `${i.probability} sure ${i.direction} ${i.percentile}, most likely ${i.mode}`,
+    `Beta(${shown(r.alpha)}, ${shown(r.beta)})`,
+  ],
+});
+
 /**
  * Which Beta distribution has this mean and this statement about a tail? The unimodal one (alpha and beta 1 or more).
  *
@@ -71,6 +92,20 @@ export function betaFromMean(inputs: Statement & { mean: number }): OpinionShape
   const least = Math.max(1 / mean, 1 / (1 - mean));
   return solve(least, (s) => ({ alpha: s * mean, beta: s * (1 - mean) }), x, q, direction);
 }
+
+export const betaFromMeanCalculation = calculation({
+  name: 'betaFromMean',
+  room: 'sampling',
+  line: 'Beta distribution from a mean and one statement',
+  inputs: { mean: 'fraction above 0 and below 1', ...statementDescribed },
+  formula: 'alpha = s mean, beta = s(1 - mean), s solved, both at least 1',
+  sources: ['PREVALENCE-R'],
+  call: betaFromMean,
+  steps: (i, r) => [
+    `${i.probability} sure ${i.direction} ${i.percentile}, mean ${i.mean}`,
+    `Beta(${shown(r.alpha)}, ${shown(r.beta)})`,
+  ],
+});
 
 function solve(
   least: number,
@@ -123,3 +158,14 @@ export function betaFromRange(inputs: { minimum: number; mode: number; maximum: 
   const range = maximum - minimum;
   return { alpha: (6 * (mean - minimum)) / range, beta: (6 * (maximum - mean)) / range, mean };
 }
+
+export const betaFromRangeCalculation = calculation({
+  name: 'betaFromRange',
+  room: 'sampling',
+  line: 'Beta distribution from least, most likely and greatest value',
+  inputs: { minimum: 'least value', mode: 'most likely value', maximum: 'greatest value' },
+  formula: 'mu = (min + 4 mode + max)/6; alpha = 6(mu - min)/(max - min); beta = 6(max - mu)/(max - min)',
+  sources: ['VOSE08'],
+  call: betaFromRange,
+  steps: (_, r) => [`mean ${shown(r.mean)}`, `Beta(${shown(r.alpha)}, ${shown(r.beta)}) on the range`],
+});

@@ -1,7 +1,9 @@
 import { binomialLowerTail, binomialUpperTail } from '../distributions/binomial.ts';
+import { calculation, shown } from '../distributions/calculation.ts';
 import { acceptCount, acceptFraction } from '../distributions/domain.ts';
 import { probabilityOfFewPositives } from '../distributions/hypergeometric.ts';
 import type { Probability } from './detection-probability.ts';
+import * as described from './inputs-described.ts';
 
 /** How well a rule "infected when c or more are positive" tells infected from free populations. */
 export interface ClusterAccuracy {
@@ -45,6 +47,27 @@ export function cutPointRuleFinitePopulation(inputs: {
   };
 }
 
+export const cutPointRuleFinitePopulationCalculation = calculation({
+  name: 'cutPointRuleFinitePopulation',
+  room: 'sampling',
+  line: 'sensitivity and specificity of "infected at c or more positives", N units',
+  inputs: {
+    populationSize: described.populationSize,
+    infectedUnits: described.infectedUnits,
+    tested: `${described.tested}, up to N`,
+    cutPoint: described.cutPoint,
+    sensitivity: described.sensitivity,
+    specificity: described.specificity,
+  },
+  formula: 'Se: P(Bin(y, Se) + Bin(n-y, 1-Sp) >= c), y hypergeometric; Sp: P(Bin(n, 1-Sp) < c)',
+  sources: ['CAMERON98', 'MARTIN92'],
+  call: cutPointRuleFinitePopulation,
+  steps: (i, r) => [
+    `infected population: ${i.cutPoint} or more of ${i.tested} positive with chance ${shown(r.clusterSensitivity)}`,
+    `free population: fewer than ${i.cutPoint} with chance ${shown(r.clusterSpecificity)}`,
+  ],
+});
+
 /**
  * The same for a very large population: positives are Binomial(n, AP) with AP = P Se + (1 - P)(1 - Sp).
  * Not the prevalence in the place of AP: one manual does that and reads 0.996 for a right value of 0.955.
@@ -69,6 +92,26 @@ export function cutPointRuleLargePopulation(inputs: {
     clusterSpecificity: binomialLowerTail(cutPoint - 1, tested, falsePositive),
   };
 }
+
+export const cutPointRuleLargePopulationCalculation = calculation({
+  name: 'cutPointRuleLargePopulation',
+  room: 'sampling',
+  line: 'sensitivity and specificity of "infected at c or more positives", very large population',
+  inputs: {
+    designPrevalence: described.designPrevalence,
+    tested: described.tested,
+    cutPoint: described.cutPoint,
+    sensitivity: described.sensitivity,
+    specificity: described.specificity,
+  },
+  formula: 'AP = P Se + (1-P)(1-Sp); Se P(Bin(n, AP) >= c); Sp P(Bin(n, 1-Sp) < c)',
+  sources: ['MARTIN92'],
+  call: cutPointRuleLargePopulation,
+  steps: (i, r) => [
+    `AP = ${shown(i.designPrevalence * i.sensitivity + (1 - i.designPrevalence) * (1 - i.specificity))}`,
+    `sensitivity ${shown(r.clusterSensitivity)}, specificity ${shown(r.clusterSpecificity)}`,
+  ],
+});
 
 /**
  * How likely are so few positives (x or fewer of n) if the population really is infected at the design level? The
@@ -96,6 +139,26 @@ export function probabilityOfSoFewPositivesIfInfected(inputs: {
   const falsePositive = 1 - acceptFraction('specificity', inputs.specificity);
   return { probability: probabilityOfFewPositives(positives, size, infected, tested, sensitivity, falsePositive) };
 }
+
+export const probabilityOfSoFewPositivesIfInfectedCalculation = calculation({
+  name: 'probabilityOfSoFewPositivesIfInfected',
+  room: 'sampling',
+  line: 'chance of so few positives if the population were infected at the design level',
+  inputs: {
+    populationSize: described.populationSize,
+    infectedUnits: described.infectedUnits,
+    tested: `${described.tested}, up to N`,
+    positives: described.positives,
+    sensitivity: described.sensitivity,
+    specificity: described.specificity,
+  },
+  formula: 'P(Bin(y, Se) + Bin(n-y, 1-Sp) <= x), y hypergeometric',
+  sources: ['CAMERON98'],
+  call: probabilityOfSoFewPositivesIfInfected,
+  steps: (i, r) => [
+    `${i.positives} or fewer of ${i.tested} positive, were ${i.infectedUnits} of ${i.populationSize} infected: ${shown(r.probability)}`,
+  ],
+});
 
 function acceptRule(inputs: { cutPoint: number; sensitivity: number; specificity: number }, tested: number) {
   return {

@@ -1,3 +1,4 @@
+import { calculation, shown } from '../distributions/calculation.ts';
 import {
   acceptCount,
   acceptFraction,
@@ -8,6 +9,7 @@ import {
 } from '../distributions/domain.ts';
 import { probabilityNoneDetected } from '../distributions/hypergeometric.ts';
 import { infectedUnitsFromPrevalence } from './infected-units.ts';
+import * as described from './inputs-described.ts';
 
 /** A chance, as a fraction from 0 to 1. */
 export interface Probability {
@@ -41,6 +43,24 @@ export function detectionProbabilityLargePopulation(inputs: {
   return { probability: -Math.expm1(tested * Math.log1p(-prevalence * sensitivity)) };
 }
 
+export const detectionProbabilityLargePopulationCalculation = calculation({
+  name: 'detectionProbabilityLargePopulation',
+  room: 'sampling',
+  line: 'chance of at least one positive, very large population',
+  inputs: {
+    tested: described.tested,
+    designPrevalence: described.designPrevalence,
+    sensitivity: described.sensitivity,
+  },
+  formula: '1 - (1 - P Se)^n',
+  sources: ['MARTIN92', 'BB-STAT-2.2'],
+  call: detectionProbabilityLargePopulation,
+  steps: (i, r) => [
+    `1 - P Se = ${shown(1 - i.designPrevalence * i.sensitivity)}, to the power ${i.tested} = ${shown(1 - r.probability)}`,
+    `chance to find: ${shown(r.probability)}`,
+  ],
+});
+
 /**
  * How likely is at least one positive among n of N units, d of them infected, drawn without replacement?
  *
@@ -65,6 +85,26 @@ export function detectionProbabilityFinitePopulation(inputs: {
   return { probability: probabilityDetected(size, infected, tested, sensitivity) };
 }
 
+export const detectionProbabilityFinitePopulationCalculation = calculation({
+  name: 'detectionProbabilityFinitePopulation',
+  room: 'sampling',
+  line: 'chance of at least one positive among n of N units (exact)',
+  inputs: {
+    populationSize: described.populationSize,
+    infectedUnits: described.infectedUnits,
+    tested: `${described.tested}, up to N`,
+    sensitivity: described.sensitivity,
+  },
+  formula: '1 - sum_y hyper(y; N, d, n)(1 - Se)^y',
+  sources: ['CAMERON98'],
+  call: detectionProbabilityFinitePopulation,
+  steps: (i, r) => [
+    `${i.tested} of ${i.populationSize} drawn, ${i.infectedUnits} infected: ${shown((i.tested * i.infectedUnits) / i.populationSize)} infected expected in the sample`,
+    `chance that none of them is detected: ${shown(1 - r.probability)}`,
+    `chance to find: ${shown(r.probability)}`,
+  ],
+});
+
 /** 1 - the chance that none is detected, on inputs already accepted. */
 export function probabilityDetected(N: number, d: number, n: number, sensitivity: number): number {
   return Math.max(0, 1 - probabilityNoneDetected(N, d, n, 1 - sensitivity));
@@ -87,6 +127,25 @@ export function detectionProbabilityFiniteApproximation(inputs: {
   const { size, infected, tested, sensitivity } = acceptFinite(inputs);
   return { probability: 1 - (1 - (sensitivity * tested) / size) ** infected };
 }
+
+export const detectionProbabilityFiniteApproximationCalculation = calculation({
+  name: 'detectionProbabilityFiniteApproximation',
+  room: 'sampling',
+  line: 'chance of at least one positive, usual finite approximation',
+  inputs: {
+    populationSize: described.populationSize,
+    infectedUnits: described.infectedUnits,
+    tested: `${described.tested}, up to N`,
+    sensitivity: described.sensitivity,
+  },
+  formula: '1 - (1 - Se n/N)^d',
+  sources: ['MACDIARMID88'],
+  call: detectionProbabilityFiniteApproximation,
+  steps: (i, r) => [
+    `1 - Se n/N = ${shown(1 - (i.sensitivity * i.tested) / i.populationSize)}`,
+    `to the power ${i.infectedUnits}: ${shown(1 - r.probability)}; chance to find ${shown(r.probability)}`,
+  ],
+});
 
 function acceptFinite(inputs: { populationSize: number; infectedUnits: number; tested: number; sensitivity: number }) {
   const size = acceptCount('populationSize', inputs.populationSize, 1);
@@ -136,3 +195,24 @@ export function detectionVaryingSensitivity(inputs: {
   const sum = sensitivities.reduce((a, b) => a + b, 0);
   return { probability: 1 - Math.max(0, 1 - sum / size) ** infected };
 }
+
+export const detectionVaryingSensitivityCalculation = calculation({
+  name: 'detectionVaryingSensitivity',
+  room: 'sampling',
+  line: 'chance of at least one positive when every unit has its own sensitivity',
+  inputs: {
+    populationSize: described.populationSizeOrNull,
+    designPrevalence: described.designPrevalence,
+    unitSensitivities: 'list: sensitivity per unit, fractions 0 to 1',
+  },
+  formula: 'large 1 - prod(1 - P Se_i); finite 1 - (1 - sum(Se_i)/N)^ceil(N P)',
+  sources: ['MARTIN07', 'MACDIARMID88'],
+  call: detectionVaryingSensitivity,
+  steps: (i, r) => [
+    `${i.unitSensitivities.length} units, sensitivities adding up to ${shown(i.unitSensitivities.reduce((a, b) => a + b, 0))}`,
+    i.populationSize === null
+      ? 'population very large'
+      : `d = ${infectedUnitsFromPrevalence(i.populationSize, i.designPrevalence)} of ${i.populationSize}`,
+    `chance to find: ${shown(r.probability)}`,
+  ],
+});

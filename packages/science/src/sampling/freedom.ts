@@ -1,5 +1,7 @@
+import { calculation, shown } from '../distributions/calculation.ts';
 import { acceptFraction, acceptList, acceptOpenFraction, acceptPositiveFraction } from '../distributions/domain.ts';
 import { countToDetect, meets } from '../distributions/target.ts';
+import * as described from './inputs-described.ts';
 
 /*
  * "Free" means: below the design prevalence. Any positive that is not refuted stops the series, and the chance of
@@ -45,6 +47,25 @@ export function probabilityOfFreedomOverTime(inputs: {
   return { discountedPriors, freedom };
 }
 
+export const probabilityOfFreedomOverTimeCalculation = calculation({
+  name: 'probabilityOfFreedomOverTime',
+  room: 'sampling',
+  line: 'probability of freedom after each negative round',
+  inputs: {
+    priorFreedom: 'before the first round, fraction 0 to 1',
+    introductionProbabilities: 'list: chance of introduction per round',
+    systemSensitivities: 'list: sensitivity per round',
+  },
+  formula: 'prior_t = free_(t-1)(1 - intro_t); free_t = prior_t/(1 - SSe_t(1 - prior_t))',
+  sources: ['MARTIN07'],
+  call: probabilityOfFreedomOverTime,
+  steps: (_, r) =>
+    r.freedom.map(
+      (free, t) =>
+        `round ${t + 1}: discounted to ${shown(r.discountedPriors[t])}, after a negative round ${shown(free)}`,
+    ),
+});
+
 /** One negative round; a prior of 0 stays 0 even when the round could not have missed anything. */
 function freedomAfterNegative(prior: number, systemSensitivity: number): number {
   return prior === 0 ? 0 : prior / (1 - systemSensitivity * (1 - prior));
@@ -73,6 +94,23 @@ export function plateauOfFreedom(inputs: { introductionProbability: number; syst
   return { discountedPrior, freedom: discountedPrior / (1 - introduction) };
 }
 
+export const plateauOfFreedomCalculation = calculation({
+  name: 'plateauOfFreedom',
+  room: 'sampling',
+  line: 'where confidence settles with constant surveillance and introduction',
+  inputs: {
+    introductionProbability: 'pi per round, fraction 0 to 1',
+    systemSensitivity: 'SSe per round, above 0, up to 1',
+  },
+  formula: 'prior 1 - pi/SSe; free (1 - pi/SSe)/(1 - pi); 0 when pi >= SSe',
+  sources: ['MARTIN07'],
+  call: plateauOfFreedom,
+  steps: (i, r) => [
+    `pi/SSe = ${shown(i.introductionProbability / i.systemSensitivity)}`,
+    `discounted prior ${shown(r.discountedPrior)}, after a negative round ${shown(r.freedom)}`,
+  ],
+});
+
 /**
  * How sensitive must one negative round be to lift a (discounted) prior to a target probability of freedom?
  *
@@ -90,6 +128,20 @@ export function sensitivityNeededForFreedom(inputs: { prior: number; targetFreed
   const target = acceptPositiveFraction('targetFreedom', inputs.targetFreedom);
   return { systemSensitivity: prior >= target ? 0 : (1 - prior / target) / (1 - prior) };
 }
+
+export const sensitivityNeededForFreedomCalculation = calculation({
+  name: 'sensitivityNeededForFreedom',
+  room: 'sampling',
+  line: 'sensitivity one negative round needs to reach a target',
+  inputs: { prior: 'discounted prior, fraction 0 to 1', targetFreedom: 'target, above 0, up to 1' },
+  formula: '(1 - prior/target)/(1 - prior), 0 when already reached',
+  sources: ['MARTIN07'],
+  call: sensitivityNeededForFreedom,
+  steps: (i, r) => [
+    `1 - prior/target = ${shown(1 - i.prior / i.targetFreedom)}`,
+    `divided by ${shown(1 - i.prior)}: ${shown(r.systemSensitivity)}`,
+  ],
+});
 
 /**
  * How many negative rounds in a row until the probability of freedom first reaches the target?
@@ -135,6 +187,26 @@ export function negativeRoundsNeeded(inputs: {
   return { rounds: t };
 }
 
+export const negativeRoundsNeededCalculation = calculation({
+  name: 'negativeRoundsNeeded',
+  room: 'sampling',
+  line: 'negative rounds in a row until a target is reached',
+  inputs: {
+    priorFreedom: 'before the first discount, above 0, up to 1',
+    introductionProbability: 'pi per round, fraction 0 to 1',
+    systemSensitivity: 'SSe per round, above 0, up to 1',
+    targetFreedom: 'target, above 0 and below 1',
+  },
+  formula:
+    'odds of infection o -> (1 - SSe)(o + pi)/(1 - pi) until 1/(1 + o) reaches the target; null above the plateau',
+  sources: ['MARTIN07'],
+  call: negativeRoundsNeeded,
+  steps: (i, r) => [
+    `plateau ${shown(plateauOfFreedom(i).freedom)}`,
+    `rounds until ${i.targetFreedom}: ${shown(r.rounds)}`,
+  ],
+});
+
 /**
  * How many units must be tested so that one negative survey lifts the probability of freedom to the target?
  *
@@ -173,3 +245,24 @@ export function sampleSizeForFreedom(inputs: {
     sampleSize: systemSensitivity >= 1 && !certain ? null : countToDetect(logMiss, systemSensitivity),
   };
 }
+
+export const sampleSizeForFreedomCalculation = calculation({
+  name: 'sampleSizeForFreedom',
+  room: 'sampling',
+  line: 'sample size so that one negative survey reaches a target of freedom',
+  inputs: {
+    priorFreedom: 'before the discount, fraction 0 to 1',
+    introductionProbability: 'fraction 0 to 1',
+    designPrevalence: described.designPrevalence,
+    targetFreedom: 'target, above 0 and below 1',
+    sensitivity: `${described.sensitivity}, above 0`,
+  },
+  formula: 'discount the prior, sensitivity needed, large-population sample size for it',
+  sources: ['MARTIN07'],
+  call: sampleSizeForFreedom,
+  steps: (_, r) => [
+    `discounted prior ${shown(r.discountedPrior)}`,
+    `survey sensitivity needed ${shown(r.systemSensitivity)}`,
+    `sample size ${shown(r.sampleSize)}`,
+  ],
+});

@@ -1,8 +1,10 @@
 import { betaQuantile } from '../distributions/beta.ts';
 import { binomialLowerTail, binomialUpperTail } from '../distributions/binomial.ts';
 import { bisect } from '../distributions/bisection.ts';
+import { calculation, shown } from '../distributions/calculation.ts';
 import { acceptCount, acceptOpenFraction } from '../distributions/domain.ts';
 import { twoSidedDeviate } from '../distributions/normal.ts';
+import * as described from './inputs-described.ts';
 
 /*
  * Intervals for a proportion: x of n. Import as a whole, `import * as interval from '@combside/science/sampling/interval'`,
@@ -62,6 +64,45 @@ export function wilson(inputs: ProportionInputs): ProportionInterval {
   };
 }
 
+/** What every interval takes, as it is offered by name. */
+export const proportionDescribed = {
+  positives: described.positives,
+  tested: `${described.tested}, 1 or more`,
+  confidence: described.confidence,
+};
+
+/* @__NO_SIDE_EFFECTS__ */
+function intervalCalculation(
+  name: string,
+  spoken: string,
+  formula: string,
+  source: 'NEWCOMBE98' | 'BROWN01' | 'BLAKER00',
+  call: (inputs: ProportionInputs) => ProportionInterval,
+) {
+  return calculation({
+    name,
+    room: 'sampling',
+    line: `${spoken} interval for a proportion`,
+    inputs: proportionDescribed,
+    formula,
+    sources: [source],
+    call,
+    steps: (i, r) => [
+      `estimate = ${i.positives}/${i.tested} = ${shown(r.estimate)}`,
+      `two-sided tail (1 - ${i.confidence})/2 = ${shown((1 - i.confidence) / 2)}, z = ${shown(twoSidedDeviate(i.confidence))}`,
+      `limits ${shown(r.lower)} to ${shown(r.upper)}`,
+    ],
+  });
+}
+
+export const wilsonCalculation = intervalCalculation(
+  'interval.wilson',
+  'Wilson',
+  '(p + z^2/2n +- z sqrt(p(1-p)/n + z^2/4n^2))/(1 + z^2/n)',
+  'NEWCOMBE98',
+  wilson,
+);
+
 /**
  * Clopper and Pearson's exact central interval: Beta quantiles, 0 and 1 at the ends. Covers at least as often as it
  * says, usually more often. At x = 0 the upper end is 1 - (alpha/2)^(1/n), not the one-sided rule of three.
@@ -79,6 +120,14 @@ export function clopperPearson(inputs: ProportionInputs): ProportionInterval {
   };
 }
 
+export const clopperPearsonCalculation = intervalCalculation(
+  'interval.clopperPearson',
+  'Clopper-Pearson',
+  'Beta(x, n-x+1) and Beta(x+1, n-x) quantiles',
+  'NEWCOMBE98',
+  clopperPearson,
+);
+
 /**
  * Jeffreys' interval: Beta(x + 1/2, n - x + 1/2) quantiles, lower end 0 when x = 0, upper end 1 when x = n.
  *
@@ -95,6 +144,14 @@ export function jeffreys(inputs: ProportionInputs): ProportionInterval {
   };
 }
 
+export const jeffreysCalculation = intervalCalculation(
+  'interval.jeffreys',
+  'Jeffreys',
+  'Beta(x+1/2, n-x+1/2) quantiles, 0 and 1 at the ends',
+  'BROWN01',
+  jeffreys,
+);
+
 /**
  * Agresti and Coull's interval, cut to 0..1: the simple interval after adding z^2/2 positives and z^2/2 negatives.
  *
@@ -109,6 +166,14 @@ export function agrestiCoull(inputs: ProportionInputs): ProportionInterval {
   const half = z * Math.sqrt((centre * (1 - centre)) / whole);
   return { estimate: x / n, lower: Math.max(0, centre - half), upper: Math.min(1, centre + half) };
 }
+
+export const agrestiCoullCalculation = intervalCalculation(
+  'interval.agrestiCoull',
+  'Agresti-Coull',
+  'simple interval after adding z^2/2 of each, cut to 0..1',
+  'BROWN01',
+  agrestiCoull,
+);
 
 /**
  * Blaker's exact interval: guaranteed coverage, inside Clopper-Pearson's, nested in the confidence.
@@ -127,6 +192,14 @@ export function blaker(inputs: ProportionInputs): ProportionInterval {
     upper: 1 - blakerLower(n - x, n, confidence),
   };
 }
+
+export const blakerCalculation = intervalCalculation(
+  'interval.blaker',
+  'Blaker',
+  'first p inward from Clopper-Pearson whose acceptability reaches 1 - C',
+  'BLAKER00',
+  blaker,
+);
 
 /*
  * Below the estimate, the smaller tail of x is P(X >= x), and the counts no likelier on the other side are 0..k, where

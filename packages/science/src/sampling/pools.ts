@@ -1,4 +1,5 @@
 import { bisect } from '../distributions/bisection.ts';
+import { calculation, shown } from '../distributions/calculation.ts';
 import {
   acceptCount,
   acceptFraction,
@@ -7,6 +8,7 @@ import {
   acceptPositiveFraction,
 } from '../distributions/domain.ts';
 import { countToDetect } from '../distributions/target.ts';
+import * as described from './inputs-described.ts';
 import { clopperPearson } from './interval.ts';
 import { acceptTest } from './true-prevalence.ts';
 
@@ -56,6 +58,26 @@ export function pooledPrevalencePerfectTest(inputs: {
   };
 }
 
+const poolsDescribed = {
+  positivePools: 'positive pools x, whole',
+  pools: 'pools n, whole',
+  poolSize: 'individuals per pool k, whole',
+};
+
+export const pooledPrevalencePerfectTestCalculation = calculation({
+  name: 'pooledPrevalencePerfectTest',
+  room: 'sampling',
+  line: 'individual prevalence from equal pools, perfect test',
+  inputs: { ...poolsDescribed, confidence: described.confidence },
+  formula: '1 - (1 - x/n)^(1/k), Clopper-Pearson limits through it',
+  sources: ['COWLING99'],
+  call: pooledPrevalencePerfectTest,
+  steps: (i, r) => [
+    `x/n = ${shown(i.positivePools / i.pools)}, k = ${i.poolSize}: ${shown(r.prevalence)}, standard error ${shown(r.standardError)}`,
+    `limits ${shown(r.lower)} to ${shown(r.upper)}`,
+  ],
+});
+
 /**
  * The same with a pool test that errs.
  *
@@ -91,6 +113,24 @@ export function pooledPrevalenceImperfectTest(inputs: {
     upper: individual(limits.upper),
   };
 }
+
+export const pooledPrevalenceImperfectTestCalculation = calculation({
+  name: 'pooledPrevalenceImperfectTest',
+  room: 'sampling',
+  line: 'individual prevalence from equal pools, imperfect pool test',
+  inputs: {
+    ...poolsDescribed,
+    sensitivity: 'of the pool test',
+    specificity: 'of the pool test',
+    confidence: described.confidence,
+  },
+  formula: '1 - ((SeP - x/n)/(SeP + SpP - 1))^(1/k), cut to 0..1, limits likewise',
+  sources: ['COWLING99'],
+  call: pooledPrevalenceImperfectTest,
+  steps: (i, r) => [
+    `x/n = ${shown(i.positivePools / i.pools)}: ${shown(r.prevalence)} (${shown(r.lower)} to ${shown(r.upper)})`,
+  ],
+});
 
 /**
  * How common is it among individuals, from pools of different sizes and a perfect test?
@@ -142,6 +182,24 @@ export function pooledPrevalenceVariableSize(inputs: {
   return { prevalence: -Math.expm1(logClean), standardError: 1 / Math.sqrt(information) };
 }
 
+export const pooledPrevalenceVariableSizeCalculation = calculation({
+  name: 'pooledPrevalenceVariableSize',
+  room: 'sampling',
+  line: 'individual prevalence from pools of different sizes, perfect test',
+  inputs: {
+    positivePools: 'list: positive pools per size',
+    pools: 'list: pools per size',
+    poolSizes: 'list: individuals per pool',
+  },
+  formula: 'sum(k x/(1 - (1-p)^k)) = sum(k n), solved for p',
+  sources: ['WILLIAMS01'],
+  call: pooledPrevalenceVariableSize,
+  steps: (i, r) => [
+    `${shown(i.poolSizes.reduce((sum, k, j) => sum + k * (i.pools[j] ?? 0), 0))} individuals in all`,
+    `p = ${shown(r.prevalence)}, standard error ${shown(r.standardError)}`,
+  ],
+});
+
 /** Log of the chance that one pool of a population at the design prevalence reads negative. */
 function logPoolNegative(poolSize: number, prevalence: number, sensitivity: number, specificity: number): number {
   const logClean = poolSize * Math.log1p(-prevalence);
@@ -180,6 +238,26 @@ export function pooledSurveySensitivity(inputs: {
   };
 }
 
+export const pooledSurveySensitivityCalculation = calculation({
+  name: 'pooledSurveySensitivity',
+  room: 'sampling',
+  line: 'sensitivity and specificity of a survey of pools',
+  inputs: {
+    pools: 'pools r, whole',
+    poolSize: 'individuals per pool k, whole',
+    designPrevalence: described.designPrevalence,
+    poolSensitivity: 'SeP, fraction 0 to 1',
+    poolSpecificity: 'SpP, fraction 0 to 1',
+  },
+  formula: '1 - ((1 - (1-P)^k)(1 - SeP) + (1-P)^k SpP)^r; SpP^r',
+  sources: ['CHRISTENSEN00'],
+  call: pooledSurveySensitivity,
+  steps: (i, r) => [
+    `a pool is free with chance ${shown((1 - i.designPrevalence) ** i.poolSize)}`,
+    `sensitivity ${shown(r.sensitivity)}, specificity ${shown(r.specificity)}`,
+  ],
+});
+
 /**
  * How many pools for a wanted survey sensitivity?
  *
@@ -208,6 +286,26 @@ export function poolsNeeded(inputs: {
   const pools = countToDetect(logPoolNegative(size, prevalence, sensitivity, specificity), confidence);
   return { pools, surveySpecificity: pools === null ? null : specificity ** pools };
 }
+
+export const poolsNeededCalculation = calculation({
+  name: 'poolsNeeded',
+  room: 'sampling',
+  line: 'pools needed for a survey sensitivity',
+  inputs: {
+    poolSize: 'individuals per pool k, whole',
+    designPrevalence: described.designPrevalence,
+    poolSensitivity: 'SeP, fraction 0 to 1',
+    poolSpecificity: 'SpP, fraction 0 to 1',
+    confidence: described.confidence,
+  },
+  formula: 'ceil(ln(1 - C)/ln((1 - (1-P)^k)(1 - SeP) + (1-P)^k SpP)); survey specificity SpP^n',
+  sources: ['CHRISTENSEN00'],
+  call: poolsNeeded,
+  steps: (i, r) => [
+    `a pool is free with chance ${shown((1 - i.designPrevalence) ** i.poolSize)}`,
+    `pools ${shown(r.pools)}; a free population is then called free with chance ${shown(r.surveySpecificity)}`,
+  ],
+});
 
 /**
  * Herd (apiary) sensitivity and specificity of r pools of m units, when every unit in a pool can cause the false
@@ -243,3 +341,23 @@ export function pooledHerdTest(inputs: {
     herdSpecificity: poolSpecificity ** pools,
   };
 }
+
+export const pooledHerdTestCalculation = calculation({
+  name: 'pooledHerdTest',
+  room: 'sampling',
+  line: 'apiary sensitivity and specificity of pools whose specificity falls with size',
+  inputs: {
+    sensitivity: described.sensitivity,
+    specificity: described.specificity,
+    prevalence: described.designPrevalence,
+    poolSize: 'units per pool m, whole',
+    pools: 'pools r, whole',
+  },
+  formula: '1 - ((1 - (1-P)^m)(1 - Se) + (1-P)^m Sp^m)^r; Sp^(m r)',
+  sources: ['CHRISTENSEN00'],
+  call: pooledHerdTest,
+  steps: (i, r) => [
+    `Sp^m = ${shown(i.specificity ** i.poolSize)}, a pool is free with chance ${shown((1 - i.prevalence) ** i.poolSize)}`,
+    `sensitivity ${shown(r.herdSensitivity)}, specificity ${shown(r.herdSpecificity)}`,
+  ],
+});

@@ -1,4 +1,5 @@
 import { betaQuantile } from '../distributions/beta.ts';
+import { calculation, shown } from '../distributions/calculation.ts';
 import {
   acceptCount,
   acceptFields,
@@ -10,6 +11,7 @@ import {
 } from '../distributions/domain.ts';
 import { gaussLegendre } from '../distributions/gauss-legendre.ts';
 import { logBinomialMass } from '../distributions/log-mass.ts';
+import * as described from './inputs-described.ts';
 
 /** The two shapes of a Beta distribution, each above 0. */
 export interface BetaShapes {
@@ -81,6 +83,27 @@ export function posteriorPrevalence(inputs: {
   const [low, high] = rangeOf(logDensityWith(rangeNodes));
   return summarise(logDensityWith(testNodes), low, high, content, inputs);
 }
+
+export const posteriorPrevalenceCalculation = calculation({
+  name: 'posteriorPrevalence',
+  room: 'sampling',
+  line: 'posterior of the true prevalence, test known or with Beta priors',
+  inputs: {
+    positives: described.positives,
+    tested: described.tested,
+    prior: '[alpha, beta] of the prevalence, each above 0',
+    sensitivity: `${described.sensitivity}, or {alpha, beta}`,
+    specificity: `${described.specificity}, or {alpha, beta}`,
+    interval: 'content of the central interval, above 0 and below 1',
+  },
+  formula: 'Bin(x; n, p Se + (1-p)(1-Sp)) times the priors, integrated by quadrature',
+  sources: ['JOSEPH95'],
+  call: posteriorPrevalence,
+  steps: (i, r) => [
+    `${i.positives} of ${i.tested}, prior Beta(${i.prior.join(', ')})`,
+    `mean ${shown(r.mean)}, sd ${shown(r.sd)}, median ${shown(r.median)} (${shown(r.lower)} to ${shown(r.upper)})`,
+  ],
+});
 
 interface Characteristic {
   readonly values: Float64Array;

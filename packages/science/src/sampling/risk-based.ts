@@ -1,3 +1,4 @@
+import { calculation, shown, shownList } from '../distributions/calculation.ts';
 import {
   acceptCount,
   acceptFraction,
@@ -10,6 +11,7 @@ import {
   isUnknown,
 } from '../distributions/domain.ts';
 import { countToDetect, guardedCeil } from '../distributions/target.ts';
+import * as described from './inputs-described.ts';
 
 /** What risk-based sampling sees, stratum by stratum. */
 export interface RiskBasedSensitivity {
@@ -93,6 +95,28 @@ export function riskBasedSensitivity(inputs: {
   return { adjustedRisks, infectionProbabilities, sensitivity: -Math.expm1(logMiss) };
 }
 
+export const riskBasedSensitivityCalculation = calculation({
+  name: 'riskBasedSensitivity',
+  room: 'sampling',
+  line: 'sensitivity of a survey over strata of different risk',
+  inputs: {
+    relativeRisks: 'list: relative risk per stratum, above 0',
+    populationShares: 'list: share of the population per stratum, adding up to 1; these or the sizes',
+    stratumSizes: 'list: units per stratum, whole; these or the shares',
+    tested: 'list: units tested per stratum',
+    designPrevalence: described.designPrevalence,
+    sensitivity: described.sensitivity,
+  },
+  formula: 'EPI = P RR/sum(RR share); 1 - prod((1 - Se EPI)^n) or 1 - prod((1 - Se n/N)^(EPI N))',
+  sources: ['MARTIN07', 'EPIR'],
+  call: riskBasedSensitivity,
+  steps: (_, r) => [
+    `adjusted risks ${shownList(r.adjustedRisks)}`,
+    `infection probabilities ${shownList(r.infectionProbabilities)}`,
+    `sensitivity ${shown(r.sensitivity)}`,
+  ],
+});
+
 /** log(base^exponent), with 0^0 = 1. */
 const logPower = (base: number, exponent: number) => (exponent === 0 ? 0 : exponent * Math.log(Math.max(0, base)));
 
@@ -160,6 +184,32 @@ export function riskBasedSampleSize(inputs: {
   return { total, perStratum };
 }
 
+export const riskBasedSampleSizeCalculation = calculation({
+  name: 'riskBasedSampleSize',
+  room: 'sampling',
+  line: 'sample size over strata of different risk',
+  inputs: {
+    relativeRisks: 'list: relative risk per stratum, above 0',
+    populationShares: 'list: share of the population per stratum, adding up to 1',
+    sampleShares: 'list: share of the sample per stratum, adding up to 1',
+    designPrevalence: described.designPrevalence,
+    confidence: described.confidence,
+    sensitivity: `${described.sensitivity}, above 0`,
+  },
+  formula: 'n = ceil(ln(1 - C)/ln(1 - Se sum(EPI share))), split as ceil(n share), the last gets the rest',
+  sources: ['MARTIN07', 'EPIR'],
+  call: riskBasedSampleSize,
+  steps: (i, r) => {
+    const mean = i.relativeRisks.reduce((sum, risk, k) => sum + risk * (i.populationShares[k] ?? 0), 0);
+    const epi = i.relativeRisks.map((risk) => (i.designPrevalence * risk) / mean);
+    return [
+      `infection probabilities ${shownList(epi)}`,
+      `in the sample on average ${shown(epi.reduce((sum, e, k) => sum + e * (i.sampleShares[k] ?? 0), 0))}`,
+      `${shown(r.total)} = ${(r.perStratum ?? []).join(' + ')}`,
+    ];
+  },
+});
+
 /**
  * How sensitive is a survey over two crossed risk factors? The second factor's risks and shares are given within each
  * level of the first.
@@ -218,3 +268,28 @@ export function riskBasedSensitivityTwoFactors(inputs: {
   });
   return { sensitivity: -Math.expm1(logMiss) };
 }
+
+export const riskBasedSensitivityTwoFactorsCalculation = calculation({
+  name: 'riskBasedSensitivityTwoFactors',
+  room: 'sampling',
+  line: 'sensitivity over two crossed risk factors',
+  inputs: {
+    relativeRisks1: 'list: risk per level of the first factor',
+    shares1: 'list: share of the population per level, adding up to 1',
+    relativeRisks2: 'list: lists of risks of the second factor, one per level',
+    shares2: 'list: lists of shares, one per level, each adding up to 1',
+    tested: 'list: lists of units tested, one per level',
+    designPrevalence: described.designPrevalence,
+    sensitivity: described.sensitivity,
+  },
+  formula: 'EPI = P AR1 AR2, AR2 rescaled inside each level; 1 - prod((1 - Se EPI)^n)',
+  sources: ['MARTIN07', 'EPIR'],
+  call: riskBasedSensitivityTwoFactors,
+  steps: (i, r) => {
+    const mean = i.relativeRisks1.reduce((sum, risk, k) => sum + risk * (i.shares1[k] ?? 0), 0);
+    return [
+      `adjusted risks of the first factor ${shownList(i.relativeRisks1.map((risk) => risk / mean))}`,
+      `sensitivity ${shown(r.sensitivity)}`,
+    ];
+  },
+});

@@ -1,7 +1,9 @@
 import { binomialLowerTail, binomialUpperTail } from '../distributions/binomial.ts';
+import { calculation, shown } from '../distributions/calculation.ts';
 import { acceptCount, acceptFraction, acceptOpenFraction, acceptPositiveFraction } from '../distributions/domain.ts';
 import { probabilityOfFewPositives } from '../distributions/hypergeometric.ts';
 import { meets, smallestCount } from '../distributions/target.ts';
+import * as described from './inputs-described.ts';
 
 /**
  * A sample size with its cut-point: call the population infected at `cutPoint` positives or more. All null when no
@@ -60,6 +62,28 @@ export function sampleSizeImperfectTestFinitePopulation(inputs: {
   return search(N, test, (n, c) => 1 - probabilityOfFewPositives(c - 1, N, d, n, test.sensitivity, test.falsePositive));
 }
 
+export const sampleSizeImperfectTestFinitePopulationCalculation = calculation({
+  name: 'sampleSizeImperfectTestFinitePopulation',
+  room: 'sampling',
+  line: 'sample size and cut-point for a test with false positives, N units',
+  inputs: {
+    populationSize: described.populationSize,
+    infectedUnits: `${described.infectedUnits}, 1 or more`,
+    sensitivity: `${described.sensitivity}, above 0`,
+    specificity: described.specificity,
+    targetSensitivity: 'wanted population sensitivity, fraction above 0 and below 1',
+    targetSpecificity: 'wanted population specificity, fraction above 0 and below 1',
+  },
+  formula: 'every n: smallest c with P(Bin(n, 1-Sp) < c) >= target; smallest n with P(c or more | d of N) >= target',
+  sources: ['CAMERON98'],
+  call: sampleSizeImperfectTestFinitePopulation,
+  steps: (i, r) => [
+    `every n from 1 to ${i.populationSize} stands to choose, with the smallest cut-point that keeps ${i.targetSpecificity}`,
+    `smallest n: ${shown(r.sampleSize)}, infected at ${shown(r.cutPoint)} positives or more`,
+    `population sensitivity ${shown(r.populationSensitivity)}, specificity ${shown(r.populationSpecificity)}`,
+  ],
+});
+
 /**
  * The same for a very large population: positives are Binomial(n, AP) with the apparent prevalence
  * AP = P Se + (1 - P)(1 - Sp). Samples up to 10,000,000 are looked at.
@@ -81,6 +105,27 @@ export function sampleSizeImperfectTestLargePopulation(inputs: {
   const apparent = prevalence * test.sensitivity + (1 - prevalence) * test.falsePositive;
   return search(largestSample, test, (n, c) => binomialUpperTail(c, n, apparent));
 }
+
+export const sampleSizeImperfectTestLargePopulationCalculation = calculation({
+  name: 'sampleSizeImperfectTestLargePopulation',
+  room: 'sampling',
+  line: 'sample size and cut-point for a test with false positives, very large population',
+  inputs: {
+    designPrevalence: described.designPrevalence,
+    sensitivity: `${described.sensitivity}, above 0`,
+    specificity: described.specificity,
+    targetSensitivity: 'wanted population sensitivity, fraction above 0 and below 1',
+    targetSpecificity: 'wanted population specificity, fraction above 0 and below 1',
+  },
+  formula: 'AP = P Se + (1-P)(1-Sp); every n with its smallest cut-point; P(Bin(n, AP) >= c) >= target',
+  sources: ['CAMERON98'],
+  call: sampleSizeImperfectTestLargePopulation,
+  steps: (i, r) => [
+    `AP = ${shown(i.designPrevalence * i.sensitivity + (1 - i.designPrevalence) * (1 - i.specificity))}`,
+    `smallest n: ${shown(r.sampleSize)}, infected at ${shown(r.cutPoint)} positives or more`,
+    `population sensitivity ${shown(r.populationSensitivity)}, specificity ${shown(r.populationSpecificity)}`,
+  ],
+});
 
 interface TestAndTargets {
   readonly sensitivity: number;

@@ -1,7 +1,9 @@
+import { calculation, shown } from '../distributions/calculation.ts';
 import { acceptCount, acceptOpenFraction, acceptPositiveFraction } from '../distributions/domain.ts';
 import { countToDetect, guardedCeil, meets, smallestCount } from '../distributions/target.ts';
-import { probabilityDetected } from './detection-probability.ts';
+import { detectionProbabilityFinitePopulation, probabilityDetected } from './detection-probability.ts';
 import { infectedUnitsFromPrevalence } from './infected-units.ts';
+import * as described from './inputs-described.ts';
 
 /** How many units to test; null when no number of units reaches the target. */
 export interface SampleSize {
@@ -34,6 +36,25 @@ export function sampleSizeToDetectLargePopulation(inputs: {
   return { sampleSize: countToDetect(Math.log1p(-prevalence * sensitivity), confidence) };
 }
 
+export const sampleSizeToDetectLargePopulationCalculation = calculation({
+  name: 'sampleSizeToDetectLargePopulation',
+  room: 'sampling',
+  line: 'how many units of a very large population to test to find at least one',
+  inputs: {
+    designPrevalence: described.designPrevalence,
+    confidence: described.confidence,
+    sensitivity: `${described.sensitivity}, above 0`,
+  },
+  formula: 'n = ceil(ln(1 - C) / ln(1 - P Se)), never below 1; ties to 1e-12 are met',
+  sources: ['MARTIN92', 'BB-STAT-2.2'],
+  call: sampleSizeToDetectLargePopulation,
+  steps: (i, r) => [
+    `P Se = ${shown(i.designPrevalence * i.sensitivity)}`,
+    `ln(1 - ${i.confidence}) / ln(1 - P Se) = ${shown(Math.log(1 - i.confidence) / Math.log1p(-i.designPrevalence * i.sensitivity))}`,
+    `smallest whole number that meets ${i.confidence}: ${shown(r.sampleSize)}`,
+  ],
+});
+
 /**
  * How many of N units, d of them infected, must be tested to find at least one positive with the wanted confidence?
  *
@@ -64,6 +85,31 @@ export function sampleSizeToDetectFinitePopulation(inputs: {
   };
 }
 
+export const sampleSizeToDetectFinitePopulationCalculation = calculation({
+  name: 'sampleSizeToDetectFinitePopulation',
+  room: 'sampling',
+  line: 'how many of N units to test to find at least one of d infected (exact)',
+  inputs: {
+    populationSize: described.populationSize,
+    infectedUnits: `${described.infectedUnits}, 1 or more`,
+    confidence: described.confidence,
+    sensitivity: `${described.sensitivity}, above 0`,
+  },
+  formula: 'smallest n with 1 - sum_y hyper(y; N, d, n)(1 - Se)^y >= C; null when all N are not enough',
+  sources: ['CAMERON98'],
+  call: sampleSizeToDetectFinitePopulation,
+  steps: (i, r) => {
+    const at = (k: number) => detectionProbabilityFinitePopulation({ ...i, tested: k }).probability;
+    const all = `all ${i.populationSize} tested: ${shown(at(i.populationSize))}`;
+    if (r.sampleSize === null) return [all, `below ${i.confidence}: cannot be reached by one inspection`];
+    return [
+      all,
+      `${r.sampleSize - 1} tested: ${shown(at(r.sampleSize - 1))}, below ${i.confidence}`,
+      `${r.sampleSize} tested: ${shown(at(r.sampleSize))}, reaches it`,
+    ];
+  },
+});
+
 /**
  * Cannon and Roe's approximation for a finite population and a perfect test.
  *
@@ -90,6 +136,25 @@ export function sampleSizeApproximationPerfectTest(inputs: {
   const unrounded = detectedShare(confidence, infected) * (size - (infected - 1) / 2);
   return { unrounded, sampleSize: Math.max(1, guardedCeil(unrounded)) };
 }
+
+export const sampleSizeApproximationPerfectTestCalculation = calculation({
+  name: 'sampleSizeApproximationPerfectTest',
+  room: 'sampling',
+  line: "Cannon and Roe's approximation, finite population, perfect test",
+  inputs: {
+    populationSize: described.populationSize,
+    infectedUnits: `${described.infectedUnits}, 1 or more`,
+    confidence: described.confidence,
+  },
+  formula: 'n = (1 - (1 - C)^(1/d)) (N - (d - 1)/2), rounded up',
+  sources: ['CANNON82'],
+  call: sampleSizeApproximationPerfectTest,
+  steps: (i, r) => [
+    `1 - (1 - C)^(1/d) = ${shown(1 - (1 - i.confidence) ** (1 / i.infectedUnits))}`,
+    `times ${shown(i.populationSize - (i.infectedUnits - 1) / 2)} = ${shown(r.unrounded)}`,
+    `rounded up: ${r.sampleSize}`,
+  ],
+});
 
 /**
  * MacDiarmid's approximation for a finite population and imperfect sensitivity.
@@ -119,6 +184,26 @@ export function sampleSizeApproximationImperfectSensitivity(inputs: {
   const n = Math.max(1, guardedCeil((size / sensitivity) * detectedShare(confidence, infectedUnits)));
   return { infectedUnits, sampleSize: n > size ? null : n };
 }
+
+export const sampleSizeApproximationImperfectSensitivityCalculation = calculation({
+  name: 'sampleSizeApproximationImperfectSensitivity',
+  room: 'sampling',
+  line: "MacDiarmid's approximation, finite population, imperfect sensitivity",
+  inputs: {
+    populationSize: described.populationSize,
+    designPrevalence: described.designPrevalence,
+    confidence: described.confidence,
+    sensitivity: `${described.sensitivity}, above 0`,
+  },
+  formula: 'd = ceil(N P); n = ceil((N/Se)(1 - (1 - C)^(1/d))), null above N',
+  sources: ['MACDIARMID88'],
+  call: sampleSizeApproximationImperfectSensitivity,
+  steps: (i, r) => [
+    `d = ceil(${i.populationSize} * ${i.designPrevalence}) = ${r.infectedUnits}`,
+    `(N/Se)(1 - (1 - C)^(1/d)) = ${shown((i.populationSize / i.sensitivity) * (1 - (1 - i.confidence) ** (1 / r.infectedUnits)))}`,
+    `rounded up: ${shown(r.sampleSize)}`,
+  ],
+});
 
 /** 1 - (1 - C)^(1/d): the share of the population to test when d units are infected. */
 function detectedShare(confidence: number, infected: number): number {

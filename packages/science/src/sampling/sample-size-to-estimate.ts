@@ -1,6 +1,8 @@
+import { calculation, shown } from '../distributions/calculation.ts';
 import { acceptCount, acceptFraction, acceptNumber, acceptOpenFraction, isUnknown } from '../distributions/domain.ts';
 import { twoSidedDeviate } from '../distributions/normal.ts';
 import { guardedCeil } from '../distributions/target.ts';
+import * as described from './inputs-described.ts';
 import { acceptTest } from './true-prevalence.ts';
 
 /**
@@ -47,3 +49,26 @@ export function sampleSizeToEstimate(inputs: {
   const effect = acceptNumber('designEffect', inputs.designEffect, 'a number of 1 or more', (v) => v >= 1);
   return { sampleSize, withDesignEffect: guardedCeil(sampleSize * effect) };
 }
+
+export const sampleSizeToEstimateCalculation = calculation({
+  name: 'sampleSizeToEstimate',
+  room: 'sampling',
+  line: 'how many units to test to estimate a prevalence within a margin',
+  inputs: {
+    populationSize: described.populationSizeOrNull,
+    expectedPrevalence: 'expected prevalence, fraction 0 to 1',
+    margin: 'absolute margin e, fraction above 0 and below 1',
+    sensitivity: described.sensitivity,
+    specificity: `${described.specificity}; Se + Sp above 1`,
+    confidence: described.confidence,
+    designEffect: 'design effect, 1 or more, or null',
+  },
+  formula: 'AP = P Se + (1-P)(1-Sp); n0 = (z/e)^2 AP(1-AP)/(Se+Sp-1)^2; finite n0 N/(n0+N-1); rounded up, times D',
+  sources: ['HUMPHRY04'],
+  call: sampleSizeToEstimate,
+  steps: (i, r) => [
+    `AP = ${shown(i.expectedPrevalence * i.sensitivity + (1 - i.expectedPrevalence) * (1 - i.specificity))}, z = ${shown(twoSidedDeviate(i.confidence))}`,
+    `rounded up: ${r.sampleSize}`,
+    `with design effect ${shown(i.designEffect)}: ${shown(r.withDesignEffect)}`,
+  ],
+});

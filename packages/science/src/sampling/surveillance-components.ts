@@ -1,4 +1,6 @@
+import { calculation, shown, shownList } from '../distributions/calculation.ts';
 import { acceptCount, acceptFraction, acceptList, acceptPositiveFraction } from '../distributions/domain.ts';
+import * as described from './inputs-described.ts';
 
 /**
  * How sensitive are several surveillance components together, and what did the last one add?
@@ -21,6 +23,20 @@ export function combineComponents(inputs: { componentSensitivities: readonly num
   const last = components[components.length - 1] ?? 0;
   return { systemSensitivity: 1 - missBefore * (1 - last), gainOfLast: missBefore * last };
 }
+
+export const combineComponentsCalculation = calculation({
+  name: 'combineComponents',
+  room: 'sampling',
+  line: 'several independent surveillance components together',
+  inputs: { componentSensitivities: 'list: sensitivity per component' },
+  formula: '1 - prod(1 - CSe_i)',
+  sources: ['MARTIN07'],
+  call: combineComponents,
+  steps: (i, r) => [
+    `chances to miss ${shownList(i.componentSensitivities.map((se) => 1 - se))}, together ${shown(1 - r.systemSensitivity)}`,
+    `together ${shown(r.systemSensitivity)}, the last adding ${shown(r.gainOfLast)}`,
+  ],
+});
 
 /**
  * How sensitive is beekeepers' own reporting?
@@ -61,3 +77,24 @@ export function reportingSensitivity(inputs: {
     systemSensitivity: -Math.expm1(prevalence * clusters * Math.log1p(-clusterSensitivity)),
   };
 }
+
+export const reportingSensitivityCalculation = calculation({
+  name: 'reportingSensitivity',
+  room: 'sampling',
+  line: "sensitivity of beekeepers' own reporting",
+  inputs: {
+    clusters: 'apiaries N, whole',
+    unitsTested: 'units tested per reporting apiary, whole, 1 or more',
+    stepProbabilities: 'list: chance of each step from sign to test',
+    designPrevalenceClusters: 'infected share of apiaries, above 0, up to 1',
+    infectedIfSubmitted: 'chance that a submitted unit is infected',
+    sensitivity: described.sensitivity,
+  },
+  formula: 'SeC = prod(steps)(1 - (1 - I Se)^n); 1 - (1 - SeC)^(Pc N)',
+  sources: ['MARTIN07', 'EPIR'],
+  call: reportingSensitivity,
+  steps: (i, r) => [
+    `all steps ${shown(i.stepProbabilities.reduce((a, b) => a * b, 1))}`,
+    `per apiary ${shown(r.clusterSensitivity)}, district ${shown(r.systemSensitivity)}`,
+  ],
+});

@@ -1,5 +1,7 @@
+import { calculation, shown } from '../distributions/calculation.ts';
 import { acceptCount, acceptFraction, DomainError, isUnknown } from '../distributions/domain.ts';
 import { twoSidedDeviate } from '../distributions/normal.ts';
+import * as described from './inputs-described.ts';
 import * as interval from './interval.ts';
 
 /*
@@ -57,6 +59,47 @@ function through(inputs: KnownTestInputs, limits: (of: interval.ProportionInputs
  */
 export const blaker = (inputs: KnownTestInputs): TruePrevalence => through(inputs, interval.blaker);
 
+const knownTestDescribed = {
+  ...interval.proportionDescribed,
+  sensitivity: described.sensitivity,
+  specificity: `${described.specificity}; Se + Sp above 1`,
+};
+
+/* @__NO_SIDE_EFFECTS__ */
+function knownTestCalculation(
+  name: string,
+  spoken: string,
+  source: 'REICZIGEL10' | 'NEWCOMBE98',
+  call: (inputs: KnownTestInputs) => TruePrevalence,
+  apparent: (inputs: interval.ProportionInputs) => interval.ProportionInterval,
+) {
+  return calculation({
+    name,
+    room: 'sampling',
+    line: `true prevalence with a known test, ${spoken} limits`,
+    inputs: knownTestDescribed,
+    formula: '(AP + Sp - 1)/(Se + Sp - 1), limits of AP through the same line, cut to 0..1',
+    sources: ['ROGAN78', source],
+    call,
+    steps: (i, r) => {
+      const ap = apparent(i);
+      return [
+        `AP = ${i.positives}/${i.tested} = ${shown(ap.estimate)} (${shown(ap.lower)} to ${shown(ap.upper)})`,
+        `divide by Se + Sp - 1 = ${shown(i.sensitivity + i.specificity - 1)}: raw ${shown(r.raw)}`,
+        `cut to 0..1: ${shown(r.estimate)} (${shown(r.lower)} to ${shown(r.upper)})`,
+      ];
+    },
+  });
+}
+
+export const truePrevalenceBlakerCalculation = knownTestCalculation(
+  'truePrevalence.blaker',
+  'Blaker',
+  'REICZIGEL10',
+  blaker,
+  interval.blaker,
+);
+
 /**
  * True prevalence with Clopper-Pearson limits pushed through the same line. As `blaker`, a little wider.
  *
@@ -65,6 +108,14 @@ export const blaker = (inputs: KnownTestInputs): TruePrevalence => through(input
  */
 export const clopperPearson = (inputs: KnownTestInputs): TruePrevalence => through(inputs, interval.clopperPearson);
 
+export const truePrevalenceClopperPearsonCalculation = knownTestCalculation(
+  'truePrevalence.clopperPearson',
+  'Clopper-Pearson',
+  'REICZIGEL10',
+  clopperPearson,
+  interval.clopperPearson,
+);
+
 /**
  * True prevalence with Wilson limits pushed through the same line. As `blaker`, coverage near the nominal one.
  *
@@ -72,6 +123,14 @@ export const clopperPearson = (inputs: KnownTestInputs): TruePrevalence => throu
  * Source: Rogan and Gladen 1978 [ROGAN78]; Newcombe 1998 [NEWCOMBE98]
  */
 export const wilson = (inputs: KnownTestInputs): TruePrevalence => through(inputs, interval.wilson);
+
+export const truePrevalenceWilsonCalculation = knownTestCalculation(
+  'truePrevalence.wilson',
+  'Wilson',
+  'NEWCOMBE98',
+  wilson,
+  interval.wilson,
+);
 
 /**
  * True prevalence when Se and Sp were themselves estimated, from nSe infected and nSp uninfected animals.
@@ -111,6 +170,25 @@ export function estimatedTest(
   return { raw, estimate: cut(raw), lower: cut(p + shift - z * error), upper: cut(p + shift + z * error) };
 }
 
+export const truePrevalenceEstimatedTestCalculation = calculation({
+  name: 'truePrevalence.estimatedTest',
+  room: 'sampling',
+  line: 'true prevalence when the test was itself estimated',
+  inputs: {
+    ...knownTestDescribed,
+    sensitivitySample: 'infected animals Se was estimated from',
+    specificitySample: 'uninfected animals Sp was estimated from',
+  },
+  formula: 'z^2 pseudo-tests, one positive and one negative per validation sample, shift 2z^2(p varSe - (1-p) varSp)',
+  sources: ['LANG14'],
+  call: estimatedTest,
+  steps: (i, r) => [
+    `AP = ${shown(i.positives / i.tested)}, raw ${shown(r.raw)}`,
+    `Se from ${i.sensitivitySample}, Sp from ${i.specificitySample}, z = ${shown(twoSidedDeviate(i.confidence))}`,
+    `estimate ${shown(r.estimate)} (${shown(r.lower)} to ${shown(r.upper)})`,
+  ],
+});
+
 /**
  * The Rogan-Gladen estimate with its large-sample standard error and normal interval, uncut: what many reports print.
  *
@@ -144,3 +222,21 @@ export function roganGladenNormal(
   const z = twoSidedDeviate(confidence);
   return { raw, standardError, lower: raw - z * standardError, upper: raw + z * standardError };
 }
+
+export const roganGladenNormalCalculation = calculation({
+  name: 'roganGladenNormal',
+  room: 'sampling',
+  line: 'Rogan-Gladen estimate with normal interval, uncut',
+  inputs: {
+    ...knownTestDescribed,
+    sensitivitySample: 'infected animals Se was estimated from, or null when known',
+    specificitySample: 'uninfected animals Sp was estimated from, or null when known',
+  },
+  formula: '(AP+Sp-1)/(Se+Sp-1) +- z sqrt(AP(1-AP)/n + p^2 Se(1-Se)/nSe + (1-p)^2 Sp(1-Sp)/nSp)/(Se+Sp-1)',
+  sources: ['ROGAN78'],
+  call: roganGladenNormal,
+  steps: (i, r) => [
+    `AP = ${shown(i.positives / i.tested)}, raw ${shown(r.raw)}, standard error ${shown(r.standardError)}`,
+    `limits ${shown(r.lower)} to ${shown(r.upper)}`,
+  ],
+});

@@ -1,3 +1,4 @@
+import { calculation, shown, shownList } from '../distributions/calculation.ts';
 import {
   acceptCount,
   acceptList,
@@ -67,6 +68,28 @@ export function twoStageSampleSizes(inputs: {
   return { clusters: unitsPerCluster === null ? null : clusters, unitsPerCluster };
 }
 
+export const twoStageSampleSizesCalculation = calculation({
+  name: 'twoStageSampleSizes',
+  room: 'sampling',
+  line: 'colonies per apiary and apiaries, for wanted sensitivities',
+  inputs: {
+    clustersInPopulation: 'apiaries, whole, or null',
+    unitsPerCluster: 'colonies per apiary, whole, or null',
+    designPrevalenceClusters: 'infected share of apiaries, above 0, up to 1',
+    designPrevalenceUnits: 'infected share of colonies within one, above 0, up to 1',
+    unitSensitivity: 'sensitivity for one colony, above 0, up to 1',
+    targetClusterSensitivity: 'wanted per apiary, above 0 and below 1',
+    targetSystemSensitivity: 'wanted for the whole, above 0 and below 1',
+  },
+  formula: 'sample size per stage; the wanted cluster sensitivity stands in the place of Se at the second',
+  sources: ['MARTIN92', 'MACDIARMID88', 'CANNON82'],
+  call: twoStageSampleSizes,
+  steps: (i, r) => [
+    `colonies per apiary for ${i.targetClusterSensitivity} at ${i.designPrevalenceUnits}: ${shown(r.unitsPerCluster)}`,
+    `apiaries for ${i.targetSystemSensitivity} at ${i.designPrevalenceClusters} with ${i.targetClusterSensitivity} each: ${shown(r.clusters)}`,
+  ],
+});
+
 function stageSize(
   field: string,
   size: number | null,
@@ -133,6 +156,28 @@ export function twoStageSystemSensitivity(inputs: {
   return { systemSensitivity: 1 - Math.max(0, 1 - sum / clusters) ** infectedClusters, clusterSensitivities };
 }
 
+export const twoStageSystemSensitivityCalculation = calculation({
+  name: 'twoStageSystemSensitivity',
+  room: 'sampling',
+  line: 'sensitivity of a finished two-stage survey',
+  inputs: {
+    clustersInPopulation: 'apiaries H, whole, or null',
+    unitsInSampledClusters: 'list: colonies in each visited apiary, or null',
+    unitsTested: 'list: colonies opened in each',
+    designPrevalenceClusters: 'infected share of apiaries, above 0, up to 1',
+    designPrevalenceUnits: 'infected share of colonies within one, above 0, up to 1',
+    unitSensitivity: 'sensitivity for one colony, above 0, up to 1',
+  },
+  formula:
+    'SeC = 1 - (1 - Se n/N)^ceil(N Pu) or 1 - (1 - Pu Se)^n; 1 - (1 - mean(SeC) h/H)^ceil(H Pc) or 1 - prod(1 - Pc SeC)',
+  sources: ['MARTIN07', 'MACDIARMID88'],
+  call: twoStageSystemSensitivity,
+  steps: (i, r) => [
+    `per apiary: ${shownList(r.clusterSensitivities)}`,
+    `over ${i.unitsTested.length} apiaries: ${shown(r.systemSensitivity)}`,
+  ],
+});
+
 /**
  * The exact system sensitivity of a two-stage survey of a finite district: D = ceil(H Pc) of H apiaries infected, the
  * h visited a random sample of them; an infected apiary of N colonies has ceil(N Pu) infected.
@@ -183,6 +228,28 @@ export function twoStageSystemSensitivityExact(inputs: {
   });
   return { systemSensitivity: Math.max(0, 1 - miss), clusterSensitivities };
 }
+
+export const twoStageSystemSensitivityExactCalculation = calculation({
+  name: 'twoStageSystemSensitivityExact',
+  room: 'sampling',
+  line: 'exact sensitivity of a two-stage survey of a finite district',
+  inputs: {
+    clustersInPopulation: 'apiaries H, whole',
+    unitsInSampledClusters: 'list: colonies in each visited apiary',
+    unitsTested: 'list: colonies opened in each',
+    designPrevalenceClusters: 'infected share of apiaries, above 0, up to 1',
+    designPrevalenceUnits: 'infected share of colonies within one, above 0, up to 1',
+    unitSensitivity: 'sensitivity for one colony, above 0, up to 1',
+  },
+  formula: 'miss = sum_y hyper(y; H, D, h) * mean over y-subsets of prod(1 - SeC)',
+  sources: ['MARTIN07', 'CAMERON98'],
+  call: twoStageSystemSensitivityExact,
+  steps: (i, r) => [
+    `D = ${infectedUnitsFromPrevalence(i.clustersInPopulation, i.designPrevalenceClusters)} of ${i.clustersInPopulation} apiaries infected`,
+    `per apiary: ${shownList(r.clusterSensitivities)}`,
+    `system sensitivity ${shown(r.systemSensitivity)}`,
+  ],
+});
 
 function acceptClusters(given: number, visited: number): number {
   const clusters = acceptCount('clustersInPopulation', given, 1);
@@ -255,3 +322,26 @@ export function apiariesForColoniesPerApiary(inputs: {
   const cheapestUnitsPerCluster = Math.min(...options.filter((_, i) => costs[i] === lowest));
   return { clusterSensitivities, clusters, costs, cheapestUnitsPerCluster };
 }
+
+export const apiariesForColoniesPerApiaryCalculation = calculation({
+  name: 'apiariesForColoniesPerApiary',
+  room: 'sampling',
+  line: 'apiaries needed for each number of colonies opened in one, and the cheapest',
+  inputs: {
+    designPrevalenceClusters: 'infected share of apiaries, above 0, up to 1',
+    designPrevalenceUnits: 'infected share of colonies within one, above 0, up to 1',
+    unitSensitivity: 'sensitivity for one colony, above 0, up to 1',
+    targetSystemSensitivity: 'wanted for the whole, above 0 and below 1',
+    unitsPerClusterOptions: 'list: numbers of colonies to compare',
+    visitCost: 'cost of one visit, 0 or more',
+    inspectionCost: 'cost of one colony, same unit, 0 or more',
+  },
+  formula: 'SeC = 1 - (1 - Pu Se)^k; h = sample size with SeC; cost = h (visit + k inspection)',
+  sources: ['MARTIN07'],
+  call: apiariesForColoniesPerApiary,
+  steps: (i, r) =>
+    i.unitsPerClusterOptions.map(
+      (k, j) =>
+        `${k} colonies: apiary sensitivity ${shown(r.clusterSensitivities[j])}, ${shown(r.clusters[j])} apiaries, cost ${shown(r.costs[j])}`,
+    ),
+});

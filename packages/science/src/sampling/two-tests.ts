@@ -1,3 +1,4 @@
+import { calculation, shownList } from '../distributions/calculation.ts';
 import { acceptCount, acceptFields, acceptList, acceptPositive, DomainError } from '../distributions/domain.ts';
 import { normalQuantile } from '../distributions/normal.ts';
 import type { BetaShapes } from './posterior-prevalence.ts';
@@ -126,6 +127,20 @@ export function twoTestsTwoPopulations(inputs: { tables: readonly (readonly numb
   return asEstimates(maximumLikelihood(acceptTables(inputs.tables)));
 }
 
+export const twoTestsTwoPopulationsCalculation = calculation({
+  name: 'twoTestsTwoPopulations',
+  room: 'sampling',
+  line: 'two tests in two populations without a gold standard (maximum likelihood)',
+  inputs: { tables: 'two lists of counts [++, +-, -+, --], one per population' },
+  formula: 'six cells, six unknowns, by expectation-maximisation from Se, Sp near 0.9',
+  sources: ['HUI80'],
+  call: twoTestsTwoPopulations,
+  steps: (_, r) => [
+    `prevalences ${shownList(r.prevalence)}`,
+    `sensitivities ${shownList(r.sensitivity)}, specificities ${shownList(r.specificity)}`,
+  ],
+});
+
 /**
  * The same with a Beta prior on each of the six parameters: posterior means and standard deviations.
  *
@@ -172,6 +187,24 @@ export function twoTestsTwoPopulationsBayes(inputs: { tables: readonly (readonly
     specificitySd: spread.specificity,
   };
 }
+
+export const twoTestsTwoPopulationsBayesCalculation = calculation({
+  name: 'twoTestsTwoPopulationsBayes',
+  room: 'sampling',
+  line: 'the same, as posterior means and standard deviations',
+  inputs: {
+    tables: 'two lists of counts [++, +-, -+, --], one per population',
+    prior: '{alpha, beta} used for all six, each above 0',
+  },
+  formula: 'importance sampling on 32,768 Halton points in log-odds, half with Se + Sp > 1',
+  sources: ['JOSEPH95', 'HUI80'],
+  call: twoTestsTwoPopulationsBayes,
+  steps: (_, r) => [
+    `prevalences ${shownList(r.prevalence)}, sd ${shownList(r.prevalenceSd)}`,
+    `sensitivities ${shownList(r.sensitivity)}, sd ${shownList(r.sensitivitySd)}`,
+    `specificities ${shownList(r.specificity)}, sd ${shownList(r.specificitySd)}`,
+  ],
+});
 
 interface Fit {
   readonly centre: readonly number[];

@@ -1,5 +1,7 @@
+import { calculation, shown } from '../distributions/calculation.ts';
 import { acceptCount, acceptOpenFraction } from '../distributions/domain.ts';
 import { twoSidedDeviate } from '../distributions/normal.ts';
+import * as described from './inputs-described.ts';
 
 /** All cases, seen and unseen, with two intervals; counts need not be whole. */
 export interface UndetectedCases {
@@ -59,3 +61,23 @@ export function undetectedCases(inputs: {
     logUpper: seen + undetected * factor,
   };
 }
+
+export const undetectedCasesCalculation = calculation({
+  name: 'undetectedCases',
+  room: 'sampling',
+  line: 'cases nobody found, from two independent sources',
+  inputs: {
+    firstSource: 'cases found by the first, whole',
+    secondSource: 'cases found by the second, whole',
+    both: 'cases found by both, whole',
+    confidence: described.confidence,
+  },
+  formula: '(n1+1)(n2+1)/(m+1) - 1; log interval on the unseen part',
+  sources: ['CHAPMAN51', 'SEBER70', 'CHAO89'],
+  call: undetectedCases,
+  steps: (i, r) => [
+    `${i.firstSource + 1} * ${i.secondSource + 1} / ${i.both + 1} - 1 = ${shown(r.total)}, standard error ${shown(r.standardError)}`,
+    `seen ${r.seen}, unseen ${shown(r.undetected)}`,
+    `all cases ${shown(r.logLower)} to ${shown(r.logUpper)}`,
+  ],
+});

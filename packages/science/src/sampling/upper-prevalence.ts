@@ -1,4 +1,6 @@
+import { calculation, shown } from '../distributions/calculation.ts';
 import { acceptCount, acceptOpenFraction, acceptPositiveFraction } from '../distributions/domain.ts';
+import * as described from './inputs-described.ts';
 
 /**
  * What did finding none tell? The largest prevalence still compatible with n negatives, at the given confidence.
@@ -21,3 +23,21 @@ export function upperPrevalenceAfterAllNegative(inputs: { tested: number; confid
   const sensitivity = acceptPositiveFraction('sensitivity', inputs.sensitivity);
   return { prevalence: Math.min(1, -Math.expm1(Math.log1p(-confidence) / tested) / sensitivity) };
 }
+
+export const upperPrevalenceAfterAllNegativeCalculation = calculation({
+  name: 'upperPrevalenceAfterAllNegative',
+  room: 'sampling',
+  line: 'largest prevalence still possible after n negatives',
+  inputs: {
+    tested: `${described.tested}, 1 or more`,
+    confidence: described.confidence,
+    sensitivity: `${described.sensitivity}, above 0`,
+  },
+  formula: '(1 - (1 - C)^(1/n)) / Se, at most 1',
+  sources: ['CANNON82'],
+  call: upperPrevalenceAfterAllNegative,
+  steps: (i, r) => [
+    `1 - (1 - C)^(1/${i.tested}) = ${shown(1 - (1 - i.confidence) ** (1 / i.tested))}`,
+    `divided by Se ${i.sensitivity}, at most 1: ${shown(r.prevalence)}`,
+  ],
+});

@@ -1,5 +1,6 @@
 import { openDatabase } from '../store/database.ts';
 import { keysIn } from '../store/keys.ts';
+import { wallClock } from '../store/node-ports.ts';
 import { authorOf, openServerOffice } from '../store/office.ts';
 import type { Rights } from '../store/rights.ts';
 import { newId, phoneOf } from './test-house.ts';
@@ -12,7 +13,7 @@ import { apiaryProposal, noteProposal } from './test-proposals.ts';
  */
 const [socketFolder = '', user = '', name = '', keys = '', person = '', pushes = '0'] = process.argv.slice(2);
 const database = await openDatabase({ cluster: { socketFolder, user }, name }, 4);
-const { office } = await openServerOffice(database, keysIn(keys), newId);
+const { office } = await openServerOffice(database, keysIn(keys), wallClock);
 const rights: Rights = { person, name: '', role: 'inspector', districts: ['north'] };
 
 async function writeFrom(): Promise<void> {

@@ -8,6 +8,7 @@ import { readerVersion } from '@combside/science/comb/reader-version';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type TestHouse, testHouse, testPeople, type Visitor } from '../acceptance/test-house.ts';
+import { wallClock } from '../store/node-ports.ts';
 import { openCombReadings } from './comb-readings.ts';
 import { type ReadingThread, readingThread } from './reading-thread.ts';
 
@@ -54,9 +55,9 @@ const proposed = async (visitor: Visitor, hash: string) =>
 /** Readings over the same tables, by a thread of the test's own making. */
 function readingsBy(thread: ReadingThread, complaints: unknown[] = [], stopping = never) {
   const { pathOf } = house.photographs;
-  return openCombReadings(house.database, house.photographs, pathOf, thread, stopping, (error) =>
-    complaints.push(error),
-  );
+  const complain = (error: unknown) => complaints.push(error);
+  const { database, photographs } = house;
+  return openCombReadings({ database, photographs, pathOf, thread, clock: wallClock, stopping, complain });
 }
 
 const refusedBy = (why: string): ReadingThread => ({

@@ -1,5 +1,6 @@
 import type { ReadingPart } from '@combside/casework/comb/propose-reading';
 import type { CombReadingProposed, CombReadingTold } from '@combside/contract/comb-readings';
+import type { WallClock } from '@combside/record/ports';
 import { readerVersion } from '@combside/science/comb/reader-version';
 import { sql } from 'kysely';
 import type { Database } from '../store/database.ts';
@@ -24,34 +25,44 @@ const begunFor = 180_000;
 /** A photograph that ended the thread so many times is given up. */
 const mostAttempts = 3;
 
-/**
- * Readings of stored photographs by the server, kept as proposals of the machine (`combside.comb_readings`).
- *
- * @param pathOf where the bytes of a photograph lie
- */
-export function openCombReadings(
-  database: Database,
-  photographs: Pick<PhotographsPart, 'readable'>,
-  pathOf: (hash: string) => string,
-  thread: ReadingThread,
-  stopping: AbortSignal,
-  complain: (error: unknown) => void,
-): CombReadings {
+interface CombReadingsPorts {
+  readonly database: Database;
+  readonly photographs: Pick<PhotographsPart, 'readable'>;
+  /** Where the bytes of a photograph lie. */
+  readonly pathOf: (hash: string) => string;
+  readonly thread: ReadingThread;
+  readonly clock: WallClock;
+  /** Falls when the server stops. */
+  readonly stopping: AbortSignal;
+  /** Told of what nobody expected; never of a body. */
+  readonly complain: (error: unknown) => void;
+}
+
+/** Readings of stored photographs by the server, kept as proposals of the machine (`combside.comb_readings`). */
+export function openCombReadings(ports: CombReadingsPorts): CombReadings {
+  const { database, photographs, pathOf, thread, clock, stopping, complain } = ports;
+  const instant = (): Date => new Date(clock.now());
   let working: Promise<number> | null = null;
 
   const readNext = async (): Promise<boolean> => {
-    const taken = await takeNext(database, new Date());
+    const taken = await takeNext(database, instant());
     if (!taken) return false;
     try {
       const answer = await thread.read({ path: pathOf(taken.photograph) });
-      await finish(database, taken.photograph, answer.state, answer.reasons, 'part' in answer ? answer.part : null);
+      const part = 'part' in answer ? answer.part : null;
+      await finish(database, taken.photograph, instant(), { state: answer.state, reasons: answer.reasons, part });
     } catch (error) {
       // Stopped in the middle: the row is taken up again when its time is over, or at once by the next start.
       if (stopping.aborted) await giveBack(database, taken.photograph).catch(complain);
       else {
         complain(error);
-        if (taken.attempts >= mostAttempts) await finish(database, taken.photograph, 'failed', ['reader-failed'], null);
-        else await giveBack(database, taken.photograph);
+        if (taken.attempts >= mostAttempts) {
+          await finish(database, taken.photograph, instant(), {
+            state: 'failed',
+            reasons: ['reader-failed'],
+            part: null,
+          });
+        } else await giveBack(database, taken.photograph);
       }
     }
     return true;
@@ -173,18 +184,21 @@ async function takeNext(
 async function finish(
   database: Database,
   photograph: string,
-  state: 'read' | 'refused' | 'failed',
-  reasons: readonly string[],
-  part: ReadingPart | null,
+  now: Date,
+  came: {
+    readonly state: 'read' | 'refused' | 'failed';
+    readonly reasons: readonly string[];
+    readonly part: ReadingPart | null;
+  },
 ): Promise<void> {
   await database.sql
     .updateTable('combside.comb_readings')
     .set({
-      state,
-      reasons: [...reasons],
-      part: part === null ? null : JSON.stringify(part),
+      state: came.state,
+      reasons: [...came.reasons],
+      part: came.part === null ? null : JSON.stringify(came.part),
       begun_until: null,
-      finished_at: new Date().toISOString(),
+      finished_at: now.toISOString(),
     })
     .where('photograph', '=', photograph)
     .where('reader_version', '=', readerVersion)

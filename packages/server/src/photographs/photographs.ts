@@ -5,6 +5,7 @@ import { mkdir, open, readdir, rename, rm, stat } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { Readable } from 'node:stream';
 import { largestPhotograph, photographAnnouncement } from '@combside/contract/photograph';
+import type { WallClock } from '@combside/record/ports';
 import { FileStore } from '@tus/file-store';
 import { Server } from '@tus/server';
 import { sql } from 'kysely';
@@ -31,7 +32,7 @@ export interface Photographs extends PhotographsPart {
  * Photographs by their SHA-256, as files in `folder`: `ab/abcdef...`. Bytes arrive resumably (tus 1.0) in `arriving/`
  * and move to their place only when their hash is the one announced.
  */
-export async function openPhotographs(database: Database, folder: string): Promise<Photographs> {
+export async function openPhotographs(database: Database, folder: string, clock: WallClock): Promise<Photographs> {
   const arriving = join(folder, 'arriving');
   await mkdir(arriving, { recursive: true, mode: 0o700 });
   const uploader = new AsyncLocalStorage<string>();
@@ -91,13 +92,13 @@ export async function openPhotographs(database: Database, folder: string): Promi
           bytes: upload.size,
           media_type: mediaType,
           person: uploader.getStore() ?? '',
-          begun_at: new Date().toISOString(),
+          begun_at: new Date(clock.now()).toISOString(),
         })
         .execute();
       return {};
     },
     onUploadFinish: async (_request, upload) => {
-      const refused = await takeIn(upload.id, new Date());
+      const refused = await takeIn(upload.id, new Date(clock.now()));
       if (refused) throw asUploadError(refused);
       return {};
     },

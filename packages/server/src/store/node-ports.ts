@@ -19,7 +19,17 @@ export const verifier: Verifier = {
 
 export const chance: Chance = { bytes: (count) => new Uint8Array(randomBytes(count)) };
 
+/** The machine's clock. Everything of the server that asks what time it is asks a clock that was handed to it. */
 export const wallClock: WallClock = { now: () => Date.now() };
+
+/**
+ * A clock for tests and rehearsals: it showed `start` when this process began, and goes on from there.
+ *
+ * @param start milliseconds since 1970-01-01T00:00Z
+ */
+export function clockFrom(start: number): WallClock {
+  return { now: () => Math.floor(start + performance.now()) };
+}
 
 /** An uncompressed P-256 point as a key, or null for text that is none. */
 function keyOf(publicKey: string): KeyObject | null {

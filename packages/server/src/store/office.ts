@@ -1,13 +1,14 @@
 import type { Entry } from '@combside/record/entry';
+import { newIdentifier } from '@combside/record/identifier';
 import { type Author, type Office, openOffice } from '@combside/record/office';
-import type { Keys } from '@combside/record/ports';
+import type { Keys, WallClock } from '@combside/record/ports';
 import { districtScope, everyoneScope } from '@combside/record/transport';
 import { sql } from 'kysely';
 import type { Database } from './database.ts';
 import { alone } from './database.ts';
 import { districtsKnown } from './districts.ts';
 import { ServerError } from './errors.ts';
-import { chance, hasher, verifier, wallClock } from './node-ports.ts';
+import { chance, hasher, verifier } from './node-ports.ts';
 import { openOfficeStore } from './office-store.ts';
 import type { OfficePart } from './parts.ts';
 import { writePerson } from './people.ts';
@@ -38,23 +39,19 @@ export interface OpenedOffice {
  *
  * @throws ServerError `key-missing`
  */
-export async function openServerOffice(
-  database: Database,
-  keys: ServerKeys,
-  newId: () => string,
-): Promise<OpenedOffice> {
+export async function openServerOffice(database: Database, keys: ServerKeys, clock: WallClock): Promise<OpenedOffice> {
   const identity = await alone(database, identityLock, async () => {
     const known = await identityOf(database);
     if (known) {
       if (!(await keys.holds(known.device))) throw new ServerError('key-missing', known.device);
       return known;
     }
-    const fresh = { device: newId(), person: newId() };
+    const fresh = { device: newIdentifier(clock, chance), person: newIdentifier(clock, chance) };
     await keys.signerFor(fresh.device);
     await writePerson(
       database,
       { person: fresh.person, name: 'Combside', role: 'server', active: true, account: null, districts: [] },
-      new Date(wallClock.now()),
+      new Date(clock.now()),
     );
     await sql`insert into combside.server_identity (device, person) values (${fresh.device}, ${fresh.person})`.execute(
       database.sql,
@@ -67,7 +64,7 @@ export async function openServerOffice(
       hasher,
       signer: await keys.signerFor(identity.device),
       verifier,
-      clock: wallClock,
+      clock,
       chance,
     },
     { ...identity, name: 'server' },

@@ -6,10 +6,9 @@ import { setTimeout as pause } from 'node:timers/promises';
 import { matchesScope } from '@combside/record/checkpoint';
 import pg from 'pg';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { newId } from '../acceptance/test-house.ts';
 import { type TestDatabase, testDatabase } from './acceptance/test-database.ts';
 import { keysIn } from './keys.ts';
-import { hasher } from './node-ports.ts';
+import { hasher, wallClock } from './node-ports.ts';
 import { openServerOffice } from './office.ts';
 import { openOfficeStore } from './office-store.ts';
 
@@ -85,7 +84,7 @@ describe('several server processes over one record', () => {
   });
 
   test('two writing at once: a reader who follows its cursor misses nothing, and the digest agrees', async () => {
-    const { office } = await openServerOffice(database, keysIn(keys), newId);
+    const { office } = await openServerOffice(database, keysIn(keys), wallClock);
     const writers = [startWriter(1), startWriter(2)];
     let running = true;
     const ended = Promise.all(writers.map((writer) => writer.ended)).then((codes) => {
@@ -125,7 +124,7 @@ describe('several server processes over one record', () => {
   });
 
   test('one killed in the middle of a transaction: the other goes on, nothing told as received is lost', async () => {
-    const { office } = await openServerOffice(database, keysIn(keys), newId);
+    const { office } = await openServerOffice(database, keysIn(keys), wallClock);
     const [doomed, other] = [startWriter(1), startWriter(2)];
     while (doomed.received.size < 10) await pause(5);
     doomed.child.kill('SIGKILL');

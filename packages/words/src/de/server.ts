@@ -11,6 +11,10 @@ export const server = {
     'Die Seiten sind noch nicht gebaut ({folder} fehlt): Es antworten nur die Adressen unter /api.',
   'server.open-to-network':
     'Vorsicht: {host} ist von anderen Rechnern aus erreichbar, und Passwörter gingen ungeschützt über das Netz. Einen TLS-Proxy davorsetzen und --address https://… angeben.',
+  'server.clock':
+    'Für eine Probe: Dieser Server hält {now} für die jetzige Zeit. Was nun eingetragen wird, trägt sie auf Dauer.',
+  'server.clock-refused':
+    'Die Option --clock ist für Tests und Proben nur auf diesem Rechner: weglassen, oder --host, --address und DATABASE_URL weglassen.',
   'server.demo.making': 'Das Gebiet ist leer; das erfundene Beispielgebiet wird angelegt…',
   'server.demo.made':
     '{entries, plural, one {# Eintrag} other {# Einträge}} des Beispielgebiets in {seconds} s gespeichert.',
@@ -23,7 +27,7 @@ export const server = {
   'server.stopped': 'Beendet.',
   'server.failed': 'Combside konnte nicht starten: {why}',
   'server.usage':
-    'Aufruf: start [--data ORDNER] [--port NUMMER] [--host ADRESSE] [--address URL] [--pack ID] [--web ORDNER] [--map DATEI] [--demo]',
+    'Aufruf: start [--data ORDNER] [--port NUMMER] [--host ADRESSE] [--address URL] [--pack ID] [--web ORDNER] [--map DATEI] [--clock ZEITPUNKT] [--demo]',
   'server.option-unknown': 'Die Option {option} gibt es nicht.',
   'server.option-value': 'Die Option {option} braucht einen passenden Wert; angegeben: {value}',
 } as const satisfies Readonly<Record<keyof typeof english, string>>;

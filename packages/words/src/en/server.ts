@@ -9,6 +9,10 @@ export const server = {
   'server.pages-missing': 'The pages are not built yet ({folder} is missing): only the addresses below /api answer.',
   'server.open-to-network':
     'Careful: {host} can be reached from other machines and passwords would travel unprotected. Put a TLS proxy in front of it and give --address https://…',
+  'server.clock':
+    'For a rehearsal: this server believes that it is {now}. What is written now bears that time for good.',
+  'server.clock-refused':
+    'The option --clock is for tests and rehearsals on this machine alone: leave it out, or leave out --host, --address and DATABASE_URL.',
   'server.demo.making': 'The district is empty; making the invented demo district…',
   'server.demo.made': '{entries, plural, one {# entry} other {# entries}} of the demo district stored in {seconds} s.',
   'server.demo.invented': 'District, people and visits of the demo are invented.',
@@ -20,7 +24,7 @@ export const server = {
   'server.stopped': 'Stopped.',
   'server.failed': 'Combside could not start: {why}',
   'server.usage':
-    'Usage: start [--data FOLDER] [--port NUMBER] [--host ADDRESS] [--address URL] [--pack ID] [--web FOLDER] [--map FILE] [--demo]',
+    'Usage: start [--data FOLDER] [--port NUMBER] [--host ADDRESS] [--address URL] [--pack ID] [--web FOLDER] [--map FILE] [--clock INSTANT] [--demo]',
   'server.option-unknown': 'There is no option {option}.',
   'server.option-value': 'The option {option} needs a value that fits; given: {value}',
 } as const;

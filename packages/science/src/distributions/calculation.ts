@@ -1,10 +1,13 @@
 import type { SourceId } from '@combside/sources/bibliography';
 
 /**
- * One calculation as it is offered by name: what it answers, what it takes, and how to explain an answer. The texts are
- * technical English for epidemiologists, as are the names of the fields.
+ * One calculation as it is offered by name: what it answers, what it takes, and how to explain an answer. It stands beside
+ * its function; `calculations/` gathers them. The texts are technical English for epidemiologists, as are the names of the
+ * fields.
  */
 export interface Calculation {
+  /** What it is called by: the name of its function, with a word before it where several rooms use that name. */
+  readonly name: string;
   readonly room: 'sampling' | 'laboratory' | 'colony' | 'disposal';
   /** What it answers, in one line. */
   readonly line: string;
@@ -17,8 +20,13 @@ export interface Calculation {
   readonly steps: (inputs: never, result: never) => readonly string[];
 }
 
-/** Holds inputs, result and steps of one calculation to the same types. */
+/**
+ * Holds inputs, result and steps of one calculation to the same types. Without effect of its own, and marked so: the phone
+ * loads many of these files and asks for nothing by name.
+ */
+/* @__NO_SIDE_EFFECTS__ */
 export function calculation<Inputs extends object, Result extends object>(one: {
+  readonly name: string;
   readonly room: Calculation['room'];
   readonly line: string;
   readonly inputs: { readonly [Field in keyof Required<Inputs>]: string };
@@ -39,3 +47,7 @@ export function shown(value: number | null | undefined): string {
 
 /** A list of numbers as the steps show it. */
 export const shownList = (values: readonly (number | null)[]): string => `[${values.map(shown).join(', ')}]`;
+
+/** A span of days as the steps show it. */
+export const shownSpan = ({ earliest, latest }: { earliest: string; latest: string }): string =>
+  `${earliest} to ${latest}`;
