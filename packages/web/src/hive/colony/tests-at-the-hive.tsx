@@ -1,3 +1,4 @@
+import { dayOf } from '@combside/calendar/instant';
 import type { Draft, Tap, TestForm } from '@combside/casework/examine/draft';
 import { testsAtTheHive } from '@combside/casework/examine/vocabulary';
 import { drawCheck } from '@combside/papers/drawings/check-drawing';
@@ -20,7 +21,7 @@ export function TestsAtTheHive({ draft, onTap }: TestsAtTheHiveProps) {
   const device = useHiveDevice();
   const { test, result, batch, expires } = draft.testForm;
   const fill = (part: Partial<TestForm>) => onTap({ tap: 'test form', form: { ...draft.testForm, ...part } });
-  const today = device.now().slice(0, 10);
+  const today = dayOf(device.now());
   const drawing = test && drawCheck(test);
   const keep = () => {
     if (test === null || result === null) return;
