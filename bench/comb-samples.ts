@@ -6,7 +6,8 @@ import { CellView, featureCount } from '../packages/science/src/comb/cells/cell-
 import { outputCount, outputNumber } from '../packages/science/src/comb/cells/classifier.ts';
 import { latticesOf } from '../packages/science/src/comb/lattice/lattice.ts';
 import { type LatticeCell, neighbourSteps } from '../packages/science/src/comb/lattice/lattice-cell.ts';
-import { type PaintedComb, paintComb, type TrueCell } from '../packages/science/src/comb/painter/paint-comb.ts';
+import { type PaintedComb, paintComb } from '../packages/science/src/comb/painter/paint-comb.ts';
+import type { TrueCell } from '../packages/science/src/comb/painter/truth.ts';
 import { drawSettings } from '../packages/science/src/comb/painter/settings.ts';
 import { GreyPyramid } from '../packages/science/src/comb/photograph/grey-pyramid.ts';
 import type { Chance } from '../packages/science/src/random/seeded.ts';
