@@ -7,8 +7,8 @@ import { outputCount, outputNumber } from '../packages/science/src/comb/cells/cl
 import { latticesOf } from '../packages/science/src/comb/lattice/lattice.ts';
 import { type LatticeCell, neighbourSteps } from '../packages/science/src/comb/lattice/lattice-cell.ts';
 import { type PaintedComb, paintComb } from '../packages/science/src/comb/painter/paint-comb.ts';
-import type { TrueCell } from '../packages/science/src/comb/painter/truth.ts';
 import { drawSettings } from '../packages/science/src/comb/painter/settings.ts';
+import type { TrueCell } from '../packages/science/src/comb/painter/truth.ts';
 import { GreyPyramid } from '../packages/science/src/comb/photograph/grey-pyramid.ts';
 import type { Chance } from '../packages/science/src/random/seeded.ts';
 

@@ -55,10 +55,7 @@ export function extentOf(settings: PainterSettings, view: View, chance: Chance):
 }
 
 /** Corners of the frame's opening in the picture, clockwise from the one nearest to the top left. */
-export function cornersSeen(
-  { left, right, top, bottom }: Extent,
-  view: View,
-): readonly (readonly [number, number])[] {
+export function cornersSeen({ left, right, top, bottom }: Extent, view: View): readonly (readonly [number, number])[] {
   const places = [
     [left, top],
     [right, top],
