@@ -1,4 +1,5 @@
-import { dateOf, daysBetween, millisecondsOf } from '@combside/law/calendar';
+import { dateOf } from '@combside/calendar/day';
+import { dayOf, daysBetween } from '@combside/calendar/instant';
 import type { Proposal } from '@combside/record/entry';
 import { type AttendanceBody, attendance } from '@combside/record/kinds/attendance';
 import { type ProposedChangeBody, proposedChange } from '@combside/record/kinds/proposed-change';
@@ -68,7 +69,12 @@ export function readBack(
   const limit = settings.siteConfirmedWithinDays.value;
   if (known.lastConfirmedOn === null || daysBetween(known.lastConfirmedOn, now) > limit) {
     findings.push(
-      finding('casework.warning.not-confirmed-lately', 'warns', { on: known.lastConfirmedOn ?? 'never' }, about),
+      finding(
+        'casework.warning.not-confirmed-lately',
+        'warns',
+        { on: known.lastConfirmedOn === null ? 'never' : { day: known.lastConfirmedOn } },
+        about,
+      ),
     );
   }
   const metres = known.position?.uncertaintyMetres ?? null;
@@ -263,5 +269,5 @@ export function standingAt(apiary: string, colonies: readonly ColonyState[]): Co
 }
 
 function monthOf(instant: string): number {
-  return dateOf(Math.floor(millisecondsOf(instant) / 86_400_000)).month;
+  return dateOf(dayOf(instant)).month;
 }
