@@ -1,4 +1,4 @@
-import type { Tap } from '@combside/casework/examine/draft';
+import type { Tap } from '@combside/casework/draft/tap';
 import { useEffect, useState } from 'react';
 import { Button } from '../../ui/button.tsx';
 import { sayId } from '../../ui/say-sentence.ts';
