@@ -5,7 +5,7 @@ import { walkWords } from '@combside/casework/examine/walk';
 import { findings } from '@combside/casework/findings';
 import { refusals } from '@combside/casework/refusals';
 import { hiveTypes } from '@combside/casework/register/hive-types';
-import { nextStepIds } from '@combside/casework/report/next-steps';
+import { nextStepIds } from '@combside/casework/report/next-step-ids';
 import { resultWords } from '@combside/casework/result/result-words';
 import { depths, finds, measurements, powers, roles, visitReasons } from '@combside/casework/vocabulary';
 import { dutyKinds, owers, promptnesses, ruleStandings } from '@combside/law/pack';

@@ -1,4 +1,4 @@
-import { type Refused, refused, type Values } from '../act.ts';
+import { type Refused, refused } from '../act.ts';
 import type { ExaminationDraft } from '../draft/examination-draft.ts';
 import { lookStated, type StatedLook } from '../draft/look-stated.ts';
 import { signsOfTheOrdinaryLook, speaksOfTrouble } from '../draft/sign-order.ts';
@@ -19,7 +19,7 @@ export type ClaimSentence = (typeof claimSentences)[number];
 export interface Claim extends StatedLook {
   readonly ok: true;
   readonly sentence: ClaimSentence;
-  readonly values: Values;
+  readonly values: Readonly<Record<string, string | number>>;
 }
 
 /**

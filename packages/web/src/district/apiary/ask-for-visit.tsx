@@ -4,7 +4,7 @@ import { useState } from 'react';
 import type { Session } from '../../app/session.ts';
 import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
-import { sayId } from '../../ui/say-sentence.ts';
+import { saySentence, sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { canWrite, deskDevice, useDeskDevice } from '../use-desk-device.ts';
 
@@ -46,7 +46,7 @@ function Asking({
     try {
       const device = await deskDevice(session);
       const act = askForVisit({ visit: device.book.newId(), apiary, takenBy: session.person, reason: why });
-      if (!act.ok) return setFailed(sayId(words, act.reason, act.values));
+      if (!act.ok) return setFailed(saySentence(words, { id: act.reason, values: act.values }));
       await device.book.write(act.proposals);
       onDone();
       await device.sync.run();
@@ -60,7 +60,7 @@ function Asking({
     <div className="stack close">
       <Choice
         label={words.say('district.apiary.ask.why')}
-        options={askedReasons.map((value) => ({ value, label: sayId(words, `casework.visit-reason.${value}`) }))}
+        options={askedReasons.map((value) => ({ value, label: sayWord(words, 'casework.visit-reason.*', value) }))}
         chosen={reason}
         onChoose={setReason}
       />

@@ -4,7 +4,7 @@ import type { People } from '@combside/contract/people';
 import { useId, useState } from 'react';
 import type { Session } from '../../app/session.ts';
 import { Button } from '../../ui/button.tsx';
-import { sayId } from '../../ui/say-sentence.ts';
+import { saySentence, sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { DeskDeviceWord } from '../apiary/ask-for-visit.tsx';
 import { useAsked } from '../office/use-office.ts';
@@ -72,7 +72,7 @@ export function Round({ session, stops, today, onChange }: RoundProps) {
       } else {
         const why =
           written.why === 'refused'
-            ? sayId(words, written.reason, written.values)
+            ? saySentence(words, { id: written.reason, values: written.values })
             : words.say('planning.round.apiary-failed', { name: written.name });
         setTold({ ok: false, text: words.say('planning.round.not-done', { why }) });
       }
@@ -134,7 +134,7 @@ export function Round({ session, stops, today, onChange }: RoundProps) {
                 >
                   {visitReasons.map((one) => (
                     <option key={one} value={one}>
-                      {sayId(words, `casework.visit-reason.${one}`)}
+                      {sayWord(words, 'casework.visit-reason.*', one)}
                     </option>
                   ))}
                 </select>

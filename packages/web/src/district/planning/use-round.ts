@@ -1,3 +1,4 @@
+import type { Refused } from '@combside/casework/act';
 import { planRound, reasonFor } from '@combside/casework/plan/plan-round';
 import type { VisitGround } from '@combside/casework/plan/planning-settings';
 import type { ApiaryPage } from '@combside/contract/apiary-page';
@@ -30,8 +31,8 @@ export type RoundWritten =
   | {
       readonly ok: false;
       readonly why: 'refused';
-      readonly reason: string;
-      readonly values: Readonly<Record<string, string | number>>;
+      readonly reason: Refused['reason'];
+      readonly values: Refused['values'];
     }
   | { readonly ok: false; readonly why: 'not asked'; readonly name: string };
 

@@ -6,7 +6,7 @@ import { useId, useState } from 'react';
 import { Link } from 'wouter';
 import type { Session } from '../../app/session.ts';
 import { Button } from '../../ui/button.tsx';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { useAsked } from '../office/use-office.ts';
 import { useWriting, type Writing } from '../register/use-writing.ts';
@@ -22,7 +22,7 @@ interface KeepNoteProps {
 export function KeepNote({ session, text }: KeepNoteProps) {
   const words = useWords();
   const [open, setOpen] = useState(false);
-  if (!open) return <Button onClick={() => setOpen(true)}>{sayId(words, 'questions.keep')}</Button>;
+  if (!open) return <Button onClick={() => setOpen(true)}>{words.say('questions.keep')}</Button>;
   return <ChoosePlace session={session} text={text} onLeave={() => setOpen(false)} />;
 }
 
@@ -49,12 +49,12 @@ function ChoosePlace({ session, text, onLeave }: KeepNoteProps & { readonly onLe
     if (await writing.write(addNote(about, text), [])) setKept({ name, page, text });
   };
   return (
-    <section className="stack close keep-note" aria-label={sayId(words, 'questions.keep')}>
-      <label htmlFor={id}>{sayId(words, 'questions.keep.which')}</label>
+    <section className="stack close keep-note" aria-label={words.say('questions.keep')}>
+      <label htmlFor={id}>{words.say('questions.keep.which')}</label>
       <input id={id} className="text-input" value={search} onChange={(event) => setSearch(event.target.value)} />
-      {writing.state === 'no store' && <p className="caution">{sayId(words, 'questions.keep.no-store')}</p>}
-      {asked === 'failed' && <p className="caution">{sayId(words, 'district.failed.nothing')}</p>}
-      {answer?.apiaries.length === 0 && <p className="quiet">{sayId(words, 'questions.keep.none')}</p>}
+      {writing.state === 'no store' && <p className="caution">{words.say('questions.keep.no-store')}</p>}
+      {asked === 'failed' && <p className="caution">{words.say('district.failed.nothing')}</p>}
+      {answer?.apiaries.length === 0 && <p className="quiet">{words.say('questions.keep.none')}</p>}
       <ul className="rows">
         {answer?.apiaries.map((one) => (
           <li key={one.apiary} className="stack close">
@@ -63,7 +63,7 @@ function ChoosePlace({ session, text, onLeave }: KeepNoteProps & { readonly onLe
               disabled={blocked}
               onClick={() => void keep({ type: 'apiary', id: one.apiary }, one.name, `/apiary/${one.apiary}`)}
             >
-              {sayId(words, 'questions.keep.on', { name: one.name, keeper: one.keeperName ?? '–' })}
+              {words.say('questions.keep.on', { name: one.name, keeper: one.keeperName ?? '–' })}
             </Button>
             {isSuspect(one.mark) && <Cases apiary={one} blocked={blocked} keep={keep} />}
           </li>
@@ -71,7 +71,7 @@ function ChoosePlace({ session, text, onLeave }: KeepNoteProps & { readonly onLe
       </ul>
       <KeptWord kept={done ? kept : null} writing={writing} />
       <Button look="plain" onClick={onLeave}>
-        {sayId(words, 'questions.keep.leave')}
+        {words.say('questions.keep.leave')}
       </Button>
     </section>
   );
@@ -102,12 +102,12 @@ function Cases({
         onClick={() =>
           void keep(
             { type: 'visit', id: visit.visit },
-            sayId(words, 'questions.keep.case', values),
+            words.say('questions.keep.case', values),
             `/visit/${visit.visit}`,
           )
         }
       >
-        {sayId(words, 'questions.keep.on-case', values)}
+        {words.say('questions.keep.on-case', values)}
       </Button>
     );
   });
@@ -119,12 +119,12 @@ function KeptWord({ kept, writing }: { readonly kept: Kept | null; readonly writ
     <>
       <p role="status">
         {kept &&
-          sayId(words, `questions.keep.${writing.state === 'at office' ? 'at-office' : 'kept'}`, { name: kept.name })}
+          sayWord(words, 'questions.keep.*', writing.state === 'at office' ? 'at-office' : 'kept', { name: kept.name })}
       </p>
-      {kept && <Link href={kept.page}>{sayId(words, 'questions.keep.open', { name: kept.name })}</Link>}
+      {kept && <Link href={kept.page}>{words.say('questions.keep.open', { name: kept.name })}</Link>}
       {writing.state === 'failed' && (
         <p className="caution" role="alert">
-          {sayId(words, 'questions.keep.failed')}
+          {words.say('questions.keep.failed')}
         </p>
       )}
     </>

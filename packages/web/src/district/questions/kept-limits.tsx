@@ -11,7 +11,7 @@ import { useEffect, useId, useState } from 'react';
 import type { Session } from '../../app/session.ts';
 import { Button } from '../../ui/button.tsx';
 import { Refusal } from '../../ui/refusal.tsx';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { useAsked } from '../office/use-office.ts';
 import { useWriting } from '../register/use-writing.ts';
@@ -49,24 +49,24 @@ export function KeptLimits({ session, values, onUse }: KeptLimitsProps) {
   // What an earlier program kept on this desk alone, as far as the record does not hold the same by now.
   const alone = older.filter(({ limits }) => !standing.some((one) => sameLimits(one.limits.body, limits)));
   return (
-    <section className="stack close" aria-label={sayId(words, 'questions.limits')}>
-      <h3>{sayId(words, 'questions.limits')}</h3>
-      {state === 'failed' && <p className="caution">{sayId(words, 'questions.limits.failed')}</p>}
-      {answer && standing.length === 0 && <p className="quiet">{sayId(words, 'questions.limits.none')}</p>}
+    <section className="stack close" aria-label={words.say('questions.limits')}>
+      <h3>{words.say('questions.limits')}</h3>
+      {state === 'failed' && <p className="caution">{words.say('questions.limits.failed')}</p>}
+      {answer && standing.length === 0 && <p className="quiet">{words.say('questions.limits.none')}</p>}
       <ul className="rows">
         {standing.map(({ limits: { body, written, corrections } }) => (
           <li key={written.entry} className="stack close">
             <Button look="wide" onClick={() => onUse(fieldsOf(body))}>
-              {sayId(words, 'questions.limits.use', {
+              {words.say('questions.limits.use', {
                 laboratory: body.laboratory,
                 method: body.method,
                 material: body.material,
-                unit: sayId(words, `questions.laboratory-number.unit.${body.unit}`),
+                unit: sayWord(words, 'questions.laboratory-number.unit.*', body.unit),
                 day: words.day(body.statedOn),
               })}
             </Button>
             <p className="quiet">
-              {sayId(words, 'questions.limits.from', {
+              {words.say('questions.limits.from', {
                 source: body.source,
                 name: nameOf(written.by),
                 when: words.dayOf(written.at, deskTimeZone),
@@ -74,7 +74,7 @@ export function KeptLimits({ session, values, onUse }: KeptLimitsProps) {
               {corrections.map((one) => (
                 <span key={one.written.entry}>
                   {' '}
-                  {sayId(words, 'questions.limits.corrected', {
+                  {words.say('questions.limits.corrected', {
                     name: nameOf(one.written.by),
                     when: words.dayOf(one.written.at, deskTimeZone),
                     reason: one.reason,
@@ -87,7 +87,7 @@ export function KeptLimits({ session, values, onUse }: KeptLimitsProps) {
       </ul>
       {alone.length > 0 && (
         <div className="stack close">
-          <p>{sayId(words, 'questions.limits.this-desk')}</p>
+          <p>{words.say('questions.limits.this-desk')}</p>
           <ul className="rows">
             {alone.map(({ key, limits }) => (
               <li key={key} className="stack close">
@@ -98,7 +98,7 @@ export function KeptLimits({ session, values, onUse }: KeptLimitsProps) {
                   disabled={busy || !answer}
                   onClick={() => void keep(limits).then((kept) => kept && forgetOlder(key))}
                 >
-                  {sayId(words, 'questions.limits.share')}
+                  {words.say('questions.limits.share')}
                 </Button>
               </li>
             ))}
@@ -107,7 +107,7 @@ export function KeptLimits({ session, values, onUse }: KeptLimitsProps) {
       )}
       {mine && answer && !same && (
         <Button disabled={busy} onClick={() => void keep(mine)}>
-          {sayId(words, 'questions.limits.keep')}
+          {words.say('questions.limits.keep')}
         </Button>
       )}
       {mine && same && !sameLimits(same.limits.body, mine) && (
@@ -120,15 +120,15 @@ export function KeptLimits({ session, values, onUse }: KeptLimitsProps) {
         />
       )}
       {writing.refusal && <Refusal refusal={writing.refusal} />}
-      {writing.state === 'no store' && <p className="caution">{sayId(words, 'questions.keep.no-store')}</p>}
+      {writing.state === 'no store' && <p className="caution">{words.say('questions.keep.no-store')}</p>}
       {writing.state === 'failed' && (
         <p className="caution" role="alert">
-          {sayId(words, 'questions.limits.not-kept')}
+          {words.say('questions.limits.not-kept')}
         </p>
       )}
       <p role="status">
-        {writing.state === 'written' && sayId(words, 'questions.limits.on-its-way')}
-        {writing.state === 'at office' && sayId(words, 'questions.limits.at-office')}
+        {writing.state === 'written' && words.say('questions.limits.on-its-way')}
+        {writing.state === 'at office' && words.say('questions.limits.at-office')}
       </p>
     </section>
   );
@@ -147,7 +147,7 @@ function Correct({
   const [reason, setReason] = useState('');
   return (
     <div className="stack close">
-      <label htmlFor={id}>{sayId(words, 'questions.limits.why')}</label>
+      <label htmlFor={id}>{words.say('questions.limits.why')}</label>
       <input
         id={id}
         className="text-input"
@@ -156,7 +156,7 @@ function Correct({
         onChange={(event) => setReason(event.target.value)}
       />
       <Button disabled={disabled || reason.trim() === ''} onClick={() => void onCorrect(reason)}>
-        {sayId(words, 'questions.limits.correct')}
+        {words.say('questions.limits.correct')}
       </Button>
     </div>
   );

@@ -4,7 +4,7 @@ import { mergedInto } from '@combside/record/fold';
 import type { ApiaryBody } from '@combside/record/kinds/apiary';
 import { Link } from 'wouter';
 import type { Session } from '../../app/session.ts';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { useDistrictName } from '../district-name.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
@@ -130,8 +130,8 @@ export function ApiaryRecord({ session, apiary }: { readonly session: Session; r
               </Link>{' '}
               <span className="quiet">
                 {[
-                  one.hiveState && one.hiveState !== 'living' && sayId(words, `casework.hive-state.${one.hiveState}`),
-                  one.lastResult && sayId(words, `casework.result.${one.lastResult}`),
+                  one.hiveState && one.hiveState !== 'living' && sayWord(words, 'casework.hive-state.*', one.hiveState),
+                  one.lastResult && sayWord(words, 'casework.result.*', one.lastResult),
                 ]
                   .filter(Boolean)
                   .join(' · ')}

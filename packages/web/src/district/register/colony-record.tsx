@@ -1,7 +1,7 @@
 import type { ColonyPage } from '@combside/contract/colony-page';
 import { Link } from 'wouter';
 import type { Session } from '../../app/session.ts';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
 import { useAsked } from '../office/use-office.ts';
@@ -42,7 +42,7 @@ export function ColonyRecord({ session, colony }: { readonly session: Session; r
       <Contested state={answer.colony} people={answer.people} names={names} writing={writing} />
       <Proposed state={answer.colony} colonies={[]} people={answer.people} names={names} writing={writing} />
       <ul className="facts">
-        <li>{sayId(words, `casework.hive-state.${body.hiveState}`)}</li>
+        <li>{sayWord(words, 'casework.hive-state.*', body.hiveState)}</li>
         <li>{sayValue(words, 'hiveType', body.hiveType, names)}</li>
         <li>{sayValue(words, 'broodBoxes', body.broodBoxes, names)}</li>
       </ul>
@@ -65,8 +65,8 @@ export function ColonyRecord({ session, colony }: { readonly session: Session; r
               <li key={one.written.entry}>
                 <Link href={`/visit/${one.body.visit}`}>{words.dayAndTime(one.body.observedAt, deskTimeZone)}</Link>{' '}
                 <span className="quiet">
-                  {sayId(words, `casework.depth.${one.body.depth}`)}
-                  {result && ` · ${sayId(words, `casework.result.${result.body.result}`)}`}
+                  {sayWord(words, 'casework.depth.*', one.body.depth)}
+                  {result && ` · ${sayWord(words, 'casework.result.*', result.body.result)}`}
                 </span>
               </li>
             );

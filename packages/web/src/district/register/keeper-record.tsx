@@ -4,7 +4,7 @@ import { mergedInto } from '@combside/record/fold';
 import type { KeeperBody } from '@combside/record/kinds/keeper';
 import { Link } from 'wouter';
 import type { Session } from '../../app/session.ts';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
 import { useAsked } from '../office/use-office.ts';
@@ -46,7 +46,7 @@ export function KeeperRecord({ session, keeper }: { readonly session: Session; r
         <p>
           {[
             body.number && words.say('register.number', { number: body.number }),
-            body.trade !== 'not known' && sayId(words, `register.trade.${body.trade}`),
+            body.trade !== 'not known' && sayWord(words, 'register.trade.*', body.trade),
           ]
             .filter(Boolean)
             .join(' · ')}

@@ -5,7 +5,7 @@ import type { MovementState } from '@combside/record/states';
 import { useEffect, useRef, useState } from 'react';
 import type { Session } from '../../app/session.ts';
 import { Button } from '../../ui/button.tsx';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { MovementForm, type OwnApiary } from './movement-form.tsx';
 import { Contested, History, type Names, WritingStatus } from './record-parts.tsx';
@@ -144,7 +144,7 @@ function MovementLine({
     <>
       <p>{line}</p>
       <p className="quiet">
-        {words.say('register.movement.known-by', { how: sayId(words, `register.known-by.${moved.knownBy}`) })}
+        {words.say('register.movement.known-by', { how: sayWord(words, 'register.known-by.*', moved.knownBy) })}
       </p>
     </>
   );

@@ -15,7 +15,7 @@ import { type FormEvent, type ReactNode, useId, useState } from 'react';
 import { Link } from 'wouter';
 import { Button } from '../../ui/button.tsx';
 import { Refusal } from '../../ui/refusal.tsx';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { deskTimeZone } from '../time-zone.ts';
 import { sayField, sayValue } from './say-value.ts';
@@ -196,7 +196,7 @@ export function History({
         {historyOf(state).map((event) => (
           <li key={`${event.written.entry} ${event.what}`} className="stack close">
             <p>
-              <strong>{sayId(words, `register.history.${event.what}`)}</strong>{' '}
+              <strong>{sayWord(words, 'register.history.*', event.what)}</strong>{' '}
               <span className="quiet">
                 {words.say('register.history.by', {
                   name: nameOf(people, event.written.by, words.say('always.not-known')),

@@ -19,7 +19,7 @@ import { Choice } from '../../ui/choice.tsx';
 import { FindingLine } from '../../ui/finding-line.tsx';
 import { askReasoning, useReasoning } from '../../ui/reasoning/reasoning.ts';
 import { Refusal, type Refused } from '../../ui/refusal.tsx';
-import { sayId } from '../../ui/say-sentence.ts';
+import { saySentence, sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { useEntity, useHiveDevice } from '../hive-device.tsx';
 import { Screen } from '../screen/screen.tsx';
@@ -307,7 +307,9 @@ export function OpenColony({ known, colony, view: asked, corrects = null }: Open
           <>
             <div className="opposites">
               <Button look="main" disabled={!claim.ok} onClick={() => show('close')}>
-                {claim.ok ? words.say(claim.sentence, claim.values) : sayId(words, claim.reason, claim.values)}
+                {claim.ok
+                  ? words.say(claim.sentence, claim.values)
+                  : saySentence(words, { id: claim.reason, values: claim.values })}
               </Button>
               <Button look="main" onClick={() => show('signs')}>
                 {words.say('hive.colony.signs')}
@@ -329,7 +331,7 @@ export function OpenColony({ known, colony, view: asked, corrects = null }: Open
           <FindingLine key={`${one.id} ${one.about?.id}`} finding={one} />
         ))}
       <p className="quiet">
-        {sayId(words, `casework.hive-type.${draft.hiveType}`)}
+        {sayWord(words, 'casework.hive-type.*', draft.hiveType)}
         {', '}
         {words.say('hive.colony.boxes', { boxes: draft.boxes.length, frames })}
       </p>
@@ -451,7 +453,7 @@ function CloseScreen(props: CloseScreenProps) {
                       : 'hive.colony.close',
                 {
                   label: props.label,
-                  ...(suspected === null ? {} : { condition: sayId(words, `signs.condition.${suspected}.name`) }),
+                  ...(suspected === null ? {} : { condition: sayWord(words, 'signs.condition.*.name', suspected) }),
                 },
               )}
           </Button>
@@ -480,7 +482,7 @@ function CloseScreen(props: CloseScreenProps) {
               { value: 'none', label: words.say('hive.suspect.nothing') },
               ...props.order.map((disease) => ({
                 value: disease,
-                label: sayId(words, `signs.condition.${disease}.name`),
+                label: sayWord(words, 'signs.condition.*.name', disease),
               })),
             ]}
             chosen={suspected ?? 'none'}

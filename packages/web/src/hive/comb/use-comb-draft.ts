@@ -1,6 +1,6 @@
 import type { ReadingPart } from '@combside/casework/comb/propose-reading';
 import type { CombReadingBody } from '@combside/record/kinds/comb-reading';
-import type { CellClass } from '@combside/science/comb/cell-classes';
+import type { CellClass } from '@combside/science/comb/cells/cell-classes';
 import { useEffect, useRef, useState } from 'react';
 import type { Saving } from '../colony/use-draft.ts';
 import { useHiveDevice } from '../hive-device.tsx';

@@ -7,7 +7,7 @@ import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
 import { FindingLine } from '../../ui/finding-line.tsx';
 import { Refusal, type Refused } from '../../ui/refusal.tsx';
-import { sayId } from '../../ui/say-sentence.ts';
+
 import { useWords } from '../../ui/words-context.tsx';
 import { useHiveDevice } from '../hive-device.tsx';
 import { Screen } from '../screen/screen.tsx';
@@ -124,7 +124,7 @@ export function CleanDownScreen({ visit, after }: CleanDownScreenProps) {
       )}
       <ul className="quiet stack close">
         {[...cautionsFor('flaming'), ...cautionsFor('caustics')].map((line) => (
-          <li key={line.id}>{sayId(words, line.id)}</li>
+          <li key={line.id}>{words.say(line.id)}</li>
         ))}
       </ul>
     </Screen>

@@ -14,7 +14,7 @@ import { Choice } from '../../ui/choice.tsx';
 import { FindingLine } from '../../ui/finding-line.tsx';
 import type { Refused } from '../../ui/refusal.tsx';
 import { Refusal } from '../../ui/refusal.tsx';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { Stepper } from '../../ui/stepper.tsx';
 import { useWords } from '../../ui/words-context.tsx';
 import { useEntity, useHiveDevice, useStates } from '../hive-device.tsx';
@@ -94,7 +94,7 @@ function Arrival({ place, colonies, planned, keeper }: ArrivalProps) {
       answers,
       people: present.map((role) => ({
         role,
-        name: role === 'keeper' && keeperName ? keeperName : sayId(words, `casework.role.${role}`),
+        name: role === 'keeper' && keeperName ? keeperName : sayWord(words, 'casework.role.*', role),
       })),
       coloniesCounted: counted,
     });

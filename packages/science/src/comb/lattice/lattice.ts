@@ -1,10 +1,10 @@
 /** Finds the whole lattice of a picture: start, choice among rival starts, growth in pieces, pruning and smoothing. */
 
+import { type Picture, type Plane, shrinkToGrey } from '../photograph/picture.ts';
 import { type GrowthPlanes, growLattice, type LatticeCell, neighbourSteps, PlaceIndex } from './lattice-growth.ts';
 import { reachOn } from './lattice-reach.ts';
 import { agreeingStarts, type LatticeStart, latticeStarts, type StartLevel } from './lattice-start.ts';
 import { solveEquations } from './linear-equations.ts';
-import { type Picture, type Plane, shrinkToGrey } from './picture.ts';
 import { evenOut, wallPlane } from './wall-plane.ts';
 
 /** A found lattice. All lengths in pixels of the picture given. */

@@ -1,4 +1,4 @@
-import { type Plane, windowMean } from './picture.ts';
+import { type Plane, windowMean } from '../photograph/picture.ts';
 
 /**
  * Where walls are likely: the strength of brightness steps, made even across light and shadow.

@@ -4,8 +4,8 @@
  * it is in the photograph. Relative values, because light and white balance change from picture to picture and the same
  * capping may be twice as bright in one as in the other.
  */
-import type { LatticeCell } from './lattice-growth.ts';
-import { brightness, halve, type Picture, type Plane, shrink, valueAt, windowMean } from './picture.ts';
+import type { LatticeCell } from '../lattice/lattice-growth.ts';
+import { brightness, halve, type Picture, type Plane, shrink, valueAt, windowMean } from '../photograph/picture.ts';
 
 /** Points across the straightened cell, and how far it reaches from the centre in pitches. */
 const points = 15;

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { LatticeCell } from '../lattice/lattice-growth.ts';
 import {
   homographyOf,
   inverseOf,
@@ -9,7 +10,6 @@ import {
   planeOfLattice,
   tiltDegrees,
 } from './frame-plane.ts';
-import type { LatticeCell } from './lattice-growth.ts';
 
 type Point = readonly [number, number];
 

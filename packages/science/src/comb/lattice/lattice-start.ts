@@ -10,8 +10,9 @@
  * Two planes are transformed at once, one as the real and one as the imaginary part: brightness (strong where all cells
  * of a tile hold the same) and the wall plane (strong where sealed and open cells are mixed).
  */
+
+import { halve, type Plane } from '../photograph/picture.ts';
 import { tileTransform } from './fourier.ts';
-import { halve, type Plane } from './picture.ts';
 import { evenOut, wallPlane } from './wall-plane.ts';
 
 /** A lattice as seen in one tile. Lengths in pixels of the plane given to `latticeStarts`. */

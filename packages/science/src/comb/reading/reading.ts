@@ -1,7 +1,7 @@
 /** What a comb's cells amount to: counts, areas, how solid the brood is, stages, what could not be read. */
-import { cellsOnComb } from '../brood/comb-constants.ts';
-import { steadyRatio } from '../brood/development-calendar.ts';
-import { type CellClass, type CoarseClass, cellClasses, coarseClass } from './cell-classes.ts';
+import { cellsOnComb } from '../../brood/comb-constants.ts';
+import { steadyRatio } from '../../brood/development-calendar.ts';
+import { type CellClass, type CoarseClass, cellClasses, coarseClass } from '../cells/cell-classes.ts';
 
 /** A cell as the reading needs it; both the machine's and a person's cells fit. */
 export interface ReadCell {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import type { LatticeCell } from '../lattice/lattice-growth.ts';
 import { combPlane, cornersOfRegion, latticeContradicts, widened, withinFrame } from './comb-plane.ts';
-import type { LatticeCell } from './lattice-growth.ts';
 
 const size = { width: 640, height: 480 };
 const frame = [

@@ -1,5 +1,5 @@
 /** How sharp and how light a picture is, measured against its cells where there are any. */
-import type { LatticeCell } from './lattice-growth.ts';
+import type { LatticeCell } from '../lattice/lattice-growth.ts';
 import { halve, type Picture, type Plane, shrinkToGrey } from './picture.ts';
 
 /**

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { seeded } from '../random/seeded.ts';
+import { seeded } from '../../random/seeded.ts';
+import { paintComb } from '../painter/paint-comb.ts';
+import { drawSettings, type FixedSettings } from '../painter/settings.ts';
+import type { Picture } from '../photograph/picture.ts';
 import { findFrameCorners } from './frame-corners.ts';
-import { paintComb } from './painter/paint-comb.ts';
-import { drawSettings, type FixedSettings } from './painter/settings.ts';
-import type { Picture } from './picture.ts';
 
 /** Held-out family: the thresholds were chosen on the other one. The painter bends wood with the rows; real wood is straight. */
 function painted(seed: number, fixed: FixedSettings) {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { seeded } from '../random/seeded.ts';
+import { seeded } from '../../random/seeded.ts';
 import { tileTransform } from './fourier.ts';
 
 describe('tileTransform', () => {

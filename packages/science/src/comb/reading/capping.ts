@@ -4,8 +4,8 @@
  * and perforated cappings are shown by several conditions and by healthy combs (half-capped honey, brood just emerging),
  * and a look at the cell decides, not a number.
  */
-import type { LatticeCell } from './lattice-growth.ts';
-import { brightness, type Picture, type Plane, shrink, valueAt } from './picture.ts';
+import type { LatticeCell } from '../lattice/lattice-growth.ts';
+import { brightness, type Picture, type Plane, shrink, valueAt } from '../photograph/picture.ts';
 
 /** A number with how far to trust it, 0 to 1. */
 export interface Measured {

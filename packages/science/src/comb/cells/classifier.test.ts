@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { seeded } from '../random/seeded.ts';
+import { seeded } from '../../random/seeded.ts';
 import { featureCount } from './cell-features.ts';
 import { classShares, outputCount, readNetwork, writeNetwork } from './classifier.ts';
 import { classifierWeights } from './classifier-weights.ts';

@@ -13,9 +13,9 @@
  * those never become the edge of the comb.
  */
 
+import type { Plane } from '../photograph/picture.ts';
 import type { LatticeStart } from './lattice-start.ts';
 import { solveEquations } from './linear-equations.ts';
-import type { Plane } from './picture.ts';
 
 /** One cell of the lattice. Lengths in pixels of the plane it was found in. */
 export interface LatticeCell {

@@ -9,8 +9,8 @@
  *
  * Not found by design: frames darker than the comb beside them, corners outside the picture.
  */
-import { overviewOf } from './lattice.ts';
-import { halve, type Picture, type Plane, valueAt, windowMean } from './picture.ts';
+import { overviewOf } from '../lattice/lattice.ts';
+import { halve, type Picture, type Plane, valueAt, windowMean } from '../photograph/picture.ts';
 
 /** The inner corners of a frame's opening, where comb meets wood. */
 export interface FrameCorners {

@@ -1,7 +1,8 @@
 /** Which plane a reading stands on: corners a person set, corners found, or the lattice itself; and when found ones go. */
+
+import { polygonTest } from '../lattice/lattice.ts';
+import { type LatticeCell, pitchOf } from '../lattice/lattice-growth.ts';
 import { isQuadrilateral, planeOfCorners, planeOfLattice, tiltDegrees } from './frame-plane.ts';
-import { polygonTest } from './lattice.ts';
-import { type LatticeCell, pitchOf } from './lattice-growth.ts';
 
 type Point = readonly [number, number];
 type Size = { readonly width: number; readonly height: number };

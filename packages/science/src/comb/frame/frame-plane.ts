@@ -7,8 +7,8 @@
  * by the cosine of the tilt, whatever the lens.
  */
 
-import { type LatticeCell, pitchOf } from './lattice-growth.ts';
-import { solveEquations } from './linear-equations.ts';
+import { type LatticeCell, pitchOf } from '../lattice/lattice-growth.ts';
+import { solveEquations } from '../lattice/linear-equations.ts';
 
 type Point = readonly [number, number];
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { seeded } from '../random/seeded.ts';
-import { coarseClass, type DecidedClass } from './cell-classes.ts';
-import { contentFiller, type PaintedCell } from './painter/fill-comb.ts';
-import { drawSettings } from './painter/settings.ts';
+import { seeded } from '../../random/seeded.ts';
+import { coarseClass, type DecidedClass } from '../cells/cell-classes.ts';
+import { contentFiller, type PaintedCell } from '../painter/fill-comb.ts';
+import { drawSettings } from '../painter/settings.ts';
 import { agreement, type ReadCell, readCells, withCorrections } from './reading.ts';
 
 /** A rectangle of lattice cells, `wide` columns, classes in order row by row. */

@@ -3,8 +3,9 @@
  * glove or a bee at the rim. What the classifier says about the places, "no cell" and "hidden" above all, decides which
  * are added, which are taken back and which are peeled off.
  */
+
+import { type LatticeCell, neighbourSteps, PlaceIndex, pitchOf } from '../lattice/lattice-growth.ts';
 import { outputCount, outputNumber } from './classifier.ts';
-import { type LatticeCell, neighbourSteps, PlaceIndex, pitchOf } from './lattice-growth.ts';
 
 /** A place of the lattice and what the classifier said about it, one share for each of its outputs. */
 export interface JudgedPlace {
