@@ -5,6 +5,7 @@ process.env.TZ = 'Pacific/Chatham';
 
 // One project per package, so that `npx vitest --project science` runs one room of the house.
 const packages = [
+  'calendar',
   'sources',
   'words',
   'science',

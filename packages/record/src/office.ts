@@ -15,10 +15,11 @@
  * that comes to belong to a further scope brings all its earlier entries along. Positions run without a gap and are
  * given inside `exclusive`, so whoever has read up to a position has read everything up to there, for good.
  */
+import { dayMilliseconds } from '@combside/calendar/day';
 import { checkedProposals, contentFault, namedBy } from './admission.ts';
 import { bodyMatches, chainBeginning, emptyDigest, extendDigest, linkOf, seal, signatureMatches } from './chain.ts';
 import { signCheckpoint } from './checkpoint.ts';
-import { dayMilliseconds, instantAt, millisecondsAt, observe, readClock } from './clock.ts';
+import { instantAt, millisecondsAt, observe, readClock } from './clock.ts';
 import { effectOf } from './effect.ts';
 import { type About, type Entry, entry as entryShape, identifier, type Proposal } from './entry.ts';
 import { RecordError } from './errors.ts';

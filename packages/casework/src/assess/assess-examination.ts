@@ -1,3 +1,4 @@
+import { dayOf } from '@combside/calendar/instant';
 import { isNotifiable, type Pack, type SuspicionRule } from '@combside/law/pack';
 import { suspicionsByRule } from '@combside/law/suspicion';
 import type { PriorChanged } from '@combside/record/kinds/assessment';
@@ -125,7 +126,7 @@ function isOfBrood(material: string): boolean {
 
 /** A kit read after the last day printed on it makes no suspicion: it is to be repeated. */
 function countsAsPositive(test: HiveTest, examination: ExaminationBody): boolean {
-  const readOn = test.readOn ?? examination.observedAt.slice(0, 10);
+  const readOn = test.readOn ?? dayOf(examination.observedAt);
   return test.result === 'positive' && (test.expires === null || readOn <= test.expires);
 }
 

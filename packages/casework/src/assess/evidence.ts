@@ -1,5 +1,5 @@
-import type { Span } from '@combside/law/calendar';
-import { daysBetween } from '@combside/law/calendar';
+import { dayOf, daysBetween } from '@combside/calendar/instant';
+import type { Span } from '@combside/calendar/span';
 import type { Pack } from '@combside/law/pack';
 import type { CircumstancesKnown, PriorChanged } from '@combside/record/kinds/assessment';
 import type { ExaminationBody } from '@combside/record/kinds/examination';
@@ -112,7 +112,7 @@ function testsOf(examination: ExaminationBody, setAside: string[]): TestResult[]
     return {
       test: one.test as TestId,
       result: one.result,
-      readOn: one.readOn ?? examination.observedAt.slice(0, 10),
+      readOn: one.readOn ?? dayOf(examination.observedAt),
       ...(one.batch === '' ? {} : { batch: one.batch }),
       ...(one.expires === null ? {} : { expires: one.expires }),
     };

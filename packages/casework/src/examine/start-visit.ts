@@ -1,4 +1,5 @@
-import { dateOf, daysBetween, millisecondsOf } from '@combside/law/calendar';
+import { dateOf } from '@combside/calendar/day';
+import { dayOf, daysBetween } from '@combside/calendar/instant';
 import type { Proposal } from '@combside/record/entry';
 import { type AttendanceBody, attendance } from '@combside/record/kinds/attendance';
 import { type ProposedChangeBody, proposedChange } from '@combside/record/kinds/proposed-change';
@@ -261,5 +262,5 @@ export function countAgainstRegister(
 }
 
 function monthOf(instant: string): number {
-  return dateOf(Math.floor(millisecondsOf(instant) / 86_400_000)).month;
+  return dateOf(dayOf(instant)).month;
 }

@@ -1,4 +1,4 @@
-import { instantOf, millisecondsOf } from '@combside/law/calendar';
+import { instantOf, millisecondsOf } from '@combside/calendar/instant';
 import type { Proposal } from '@combside/record/entry';
 import type { ApiaryState, VisitState } from '@combside/record/states';
 import { type Act, done, refused } from '../act.ts';

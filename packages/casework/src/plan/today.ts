@@ -1,4 +1,4 @@
-import { millisecondsOf } from '@combside/law/calendar';
+import { millisecondsOf } from '@combside/calendar/instant';
 import { type VisitBody, visit } from '@combside/record/kinds/visit';
 import type { ApiaryState, VisitState } from '@combside/record/states';
 import { type Act, done, refused } from '../act.ts';
