@@ -1,4 +1,4 @@
-import type { Tap } from '@combside/casework/examine/draft';
+import type { Tap } from '@combside/casework/draft/tap';
 import type { Pack } from '@combside/law/pack';
 import type { Book } from '@combside/record/book';
 import type { About } from '@combside/record/entry';
