@@ -3,10 +3,10 @@ import { findFrameCorners } from '@combside/science/comb/frame/frame-corners';
 import { GreyPyramid } from '@combside/science/comb/photograph/grey-pyramid';
 import { readComb } from '@combside/science/comb/read-comb';
 import { type Decoded, decodePicture, mostPixelsRead } from './decode-picture.ts';
-import type { Job, Order, ReadPhotograph, SetCorners, Told } from './messages.ts';
+import type { Job, ReadingMessage, ReadingRequest, ReadPhotograph, SetCorners } from './messages.ts';
 import { toStored, toUpright, uprightSize } from './turn.ts';
 
-const tell = (told: Told) => postMessage(told);
+const tell = (told: ReadingMessage) => postMessage(told);
 
 /** Reads upright, as a person sees the comb, and gives places as they are stored. */
 function read({ picture, turn }: Decoded, corners: SetCorners): ReadPhotograph {
@@ -55,7 +55,7 @@ function tellOf(decoded: Decoded, job: Job): void {
 /** Lines of wood are looked for in small pictures; so many pixels are more than enough. */
 const mostPixelsForCorners = 2_000_000;
 
-async function carryOut(order: Order): Promise<void> {
+async function carryOut(order: ReadingRequest): Promise<void> {
   tell({ tell: 'progress', stage: 'opening', done: 0 });
   if ('decoded' in order) {
     tellOf(order.decoded, order);
@@ -75,7 +75,7 @@ async function carryOut(order: Order): Promise<void> {
   else tell({ tell: 'corners', found: null });
 }
 
-addEventListener('message', ({ data }: MessageEvent<Order>) => {
+addEventListener('message', ({ data }: MessageEvent<ReadingRequest>) => {
   carryOut(data).catch((error: unknown) =>
     tell({ tell: 'failed', why: error instanceof Error ? error.message : 'the reading stopped' }),
   );
