@@ -1,5 +1,6 @@
 import { readingPart } from '@combside/casework/comb/propose-reading';
 import { findFrameCorners } from '@combside/science/comb/frame/frame-corners';
+import { GreyPyramid } from '@combside/science/comb/photograph/grey-pyramid';
 import { readComb } from '@combside/science/comb/read-comb';
 import { type Decoded, decodePicture, mostPixelsRead } from './decode-picture.ts';
 import type { Job, ReadingMessage, ReadingRequest, ReadPhotograph, SetCorners } from './messages.ts';
@@ -40,7 +41,7 @@ function corners({ picture, turn }: Decoded): SetCorners {
   const upright = uprightSize(turn);
   const across = upright.width / picture.width;
   const down = upright.height / picture.height;
-  const found = findFrameCorners(picture);
+  const found = findFrameCorners(new GreyPyramid(picture));
   return (
     found?.corners.map(([x, y]) => toStored(turn, { x: (x + 0.5) * across - 0.5, y: (y + 0.5) * down - 0.5 })) ?? null
   );

@@ -1,5 +1,6 @@
 import type { ReadingPart } from '@combside/casework/comb/propose-reading';
-import type { Limit, ReadStage, Refusal } from '@combside/science/comb/read-comb';
+import type { Limit, Refusal } from '@combside/science/comb/comb-result';
+import type { ReadStage } from '@combside/science/comb/read-comb';
 import type { Decoded, DecodeProblem } from './decode-picture.ts';
 
 /** What came of a photograph. */
