@@ -2,7 +2,7 @@ import type { Proposal } from '@combside/record/entry';
 import { type CombReadingBody, combReading, mostCellsKept } from '@combside/record/kinds/comb-reading';
 import type { PhotographReference } from '@combside/record/kinds/examination';
 import type { ColonyState, VisitState } from '@combside/record/states';
-import type { CombResult } from '@combside/science/comb/read-comb';
+import type { CombResult } from '@combside/science/comb/comb-result';
 import { readerVersion } from '@combside/science/comb/reading/reader-version';
 import { type Act, done, refused } from '../act.ts';
 import { isCellClass } from './corrected-reading.ts';
