@@ -4,7 +4,6 @@ import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import type { Act, Done } from '@combside/casework/act';
 import { dutiesOwed } from '@combside/casework/assess/duties-owed';
-import { saysSuspect } from '@combside/casework/assess/suspicion';
 import {
   asInspector,
   demoAuthority,
@@ -14,16 +13,17 @@ import {
   officeLead,
 } from '@combside/casework/demo/people';
 import { type WalkStep, walkthrough } from '@combside/casework/demo/walkthrough';
+import { draftFrom } from '@combside/casework/draft/draft-from-taps';
 import { fullClaim } from '@combside/casework/examine/claim';
 import { beforeOpening, recordCleanDown } from '@combside/casework/examine/clean-down';
 import { closeColony } from '@combside/casework/examine/close-colony';
-import { draftFrom } from '@combside/casework/examine/draft';
 import { endVisit } from '@combside/casework/examine/end-visit';
 import { startVisit } from '@combside/casework/examine/start-visit';
 import { walk } from '@combside/casework/examine/walk';
 import { visitsToMake } from '@combside/casework/plan/today';
 import type { InspectionRecord } from '@combside/casework/report/inspection-record';
 import { makeInspectionRecord } from '@combside/casework/report/make-inspection-record';
+import { saysSuspect } from '@combside/casework/result/result-words';
 import { visitPage } from '@combside/contract/visit-page';
 import { loadPack } from '@combside/law/load-pack';
 import { inspectionPdf } from '@combside/papers/inspection/inspection-pdf';

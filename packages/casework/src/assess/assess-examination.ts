@@ -12,15 +12,15 @@ import {
 } from '@combside/science/diagnosis/assess';
 import { tooLittleBrood } from '@combside/science/diagnosis/could-have-missed';
 import type { Evidence } from '@combside/science/diagnosis/evidence';
-import { ropeThreshold } from '@combside/science/diagnosis/findings';
 import { shownBeyondError } from '@combside/science/diagnosis/measured-pattern';
+import { ropeThreshold } from '@combside/science/diagnosis/sort-evidence';
 import { type DiseaseId, diseases } from '@combside/science/signs/catalogue';
 import { type Finding, finding } from '../act.ts';
-import { speaksOfTrouble } from '../examine/sign-order.ts';
-import type { ResultWord } from '../examine/vocabulary.ts';
+import { speaksOfTrouble } from '../draft/sign-order.ts';
+import type { ResultWord } from '../result/result-words.ts';
+import { earlierSuspicion } from '../result/suspicion.ts';
 import { evidenceFrom, lookOf, type Setting } from './evidence.ts';
 import { maskingEnd } from './masking-end.ts';
-import { earlierSuspicion } from './suspicion.ts';
 
 /** A suspicion as it stands: by the inspector's own act, or by a named rule of the pack. Never by a probability. */
 export interface Suspicion {

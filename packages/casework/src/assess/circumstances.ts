@@ -2,8 +2,8 @@ import { dayOf, daysBetween } from '@combside/calendar/instant';
 import type { CircumstancesKnown } from '@combside/record/kinds/assessment';
 import type { ApiarySummary, ColonySummary, MovementSummary } from '@combside/record/summary';
 import type { DiseaseId } from '@combside/science/signs/catalogue';
-import type { Draft } from '../examine/draft.ts';
-import { saysSuspect } from './suspicion.ts';
+import type { ExaminationDraft } from '../draft/examination-draft.ts';
+import { saysSuspect } from '../result/result-words.ts';
 
 /** The short rows this device or the office holds: lists, never the log. */
 export interface KnownRows {
@@ -91,7 +91,7 @@ export const nothingLookedUp: CircumstancesKnown = {
  */
 export function withWhatWasSaid(
   known: CircumstancesKnown | null,
-  draft: Pick<Draft, 'honeyPositive'>,
+  draft: Pick<ExaminationDraft, 'honeyPositive'>,
 ): CircumstancesKnown | null {
   if (draft.honeyPositive === null) return known;
   const before = known ?? nothingLookedUp;

@@ -8,8 +8,9 @@ import type { ApiaryState, ColonyState, VisitState } from '@combside/record/stat
 import { type Act, done, type Finding, finding, refused } from '../act.ts';
 import type { FindingId } from '../findings.ts';
 import { seen } from '../register/seen.ts';
+import { standingAt } from '../register/standing-at.ts';
+import { powers, roles, visitReasons } from '../vocabulary.ts';
 import { usualSettings, type VisitSettings } from './settings.ts';
-import { powers, roles, visitReasons } from './vocabulary.ts';
 
 /** What stands in the register about the place, to be read back to the keeper on arrival. */
 export interface ReadBack {
@@ -258,14 +259,6 @@ export function countAgainstRegister(
         : finding('casework.count.differs', 'tells', { registered, counted }, apiary.about),
     ],
   };
-}
-
-/** The colonies that the register says stand at an apiary and are not gone. */
-export function standingAt(apiary: string, colonies: readonly ColonyState[]): ColonyState[] {
-  return colonies.filter((one) => {
-    const body = one.colony.current?.body;
-    return body?.apiary === apiary && body.hiveState !== 'gone';
-  });
 }
 
 function monthOf(instant: string): number {

@@ -4,7 +4,7 @@ import type { FigureRecords, FigureRecordsAsked, Figures, FiguresAsked } from '@
 import type { VisitSummary } from '@combside/record/summary';
 import { sql } from 'kysely';
 import type { Database } from './database.ts';
-import { newestArrival } from './page-parts.ts';
+import { newestArrival } from './newest-arrival.ts';
 import { districtsAsked, type Rights } from './rights.ts';
 
 /** Records shown behind one number. */

@@ -1,10 +1,10 @@
-import type { Tap } from '@combside/casework/examine/draft';
+import type { Tap } from '@combside/casework/draft/tap';
 import type { Pack } from '@combside/law/pack';
 import type { Book } from '@combside/record/book';
 import type { About } from '@combside/record/entry';
 import type { Hasher } from '@combside/record/ports';
 import type { StateByType } from '@combside/record/states';
-import type { FoldedType, SummaryByType, Where } from '@combside/record/summary';
+import type { FoldedType, SummaryByType, SummaryFilter } from '@combside/record/summary';
 import { createContext, type ReactNode, useContext, useEffect, useState, useSyncExternalStore } from 'react';
 import type { Session } from '../app/session.ts';
 import type { Photographs } from '../device/photographs/photographs.ts';
@@ -112,7 +112,10 @@ export function useEntity<T extends keyof StateByType>(type: T, id: string): Sta
 }
 
 /** The folded states of a group, such as the colonies of an apiary. */
-export function useStates<T extends keyof StateByType>(type: T, where: Where): readonly StateByType[T][] | undefined {
+export function useStates<T extends keyof StateByType>(
+  type: T,
+  where: SummaryFilter,
+): readonly StateByType[T][] | undefined {
   const { book } = useHiveDevice();
   return useRead(
     () => book.states(type, where),
@@ -122,7 +125,10 @@ export function useStates<T extends keyof StateByType>(type: T, where: Where): r
 }
 
 /** The short rows of a group, or of everything of a type, for lists. */
-export function useSummaries<T extends FoldedType>(type: T, where?: Where): readonly SummaryByType[T][] | undefined {
+export function useSummaries<T extends FoldedType>(
+  type: T,
+  where?: SummaryFilter,
+): readonly SummaryByType[T][] | undefined {
   const { book } = useHiveDevice();
   return useRead(
     () => book.summaries(type, where),

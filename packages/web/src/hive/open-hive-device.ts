@@ -1,4 +1,4 @@
-import type { Tap } from '@combside/casework/examine/draft';
+import type { Tap } from '@combside/casework/draft/tap';
 import { loadPack } from '@combside/law/load-pack';
 import type { Session } from '../app/session.ts';
 import { openDevice } from '../device/start.ts';

@@ -21,25 +21,25 @@ import {
   type Cursor,
   type DeviceChange,
   type DeviceStore,
-  type Draft,
+  type FoldedState,
   type Head,
   type Identity,
-  type Kept,
-  type KeptState,
   type OfficeKey,
-  type SetAside,
+  type StoredDraft,
+  type StoredEntry,
+  type Superseded,
 } from '@combside/record/store';
-import type { FoldedType, Summary, SummaryByType, Where } from '@combside/record/summary';
+import type { FoldedType, Summary, SummaryByType, SummaryFilter } from '@combside/record/summary';
 import type { IDBPTransaction } from 'idb';
 import type { DeviceDatabase, DeviceSchema, PackRecord, SummaryRecord } from './schema.ts';
 import { SummaryTable } from './summary-table.ts';
-import { packFrom, storesOf, type Writing, writeChange } from './write-change.ts';
+import { packFrom, storesOf, type WriteTransaction, writeChange } from './write-change.ts';
 
 /** When the packs hold so many times more rows than there are entities, they are written anew. */
 const stalePackRows = 3;
 
 /** What other tabs are told after a commit. */
-interface Told {
+interface ChangeNotice {
   readonly keys: readonly string[] | 'all';
   readonly abouts: readonly About[];
 }
@@ -72,7 +72,7 @@ class IndexedDeviceStore implements IndexedStore {
   constructor(database: DeviceDatabase) {
     this.#database = database;
     this.#channel = new BroadcastChannel(database.name);
-    this.#channel.onmessage = (event: MessageEvent<Told>) => {
+    this.#channel.onmessage = (event: MessageEvent<ChangeNotice>) => {
       // One after the other: a slow reading of everything must not end after a quick one that began later.
       this.#reading = this.#reading.then(() => this.#readAgain(event.data)).catch(() => undefined); // a closed database has nothing to read again
     };
@@ -102,7 +102,7 @@ class IndexedDeviceStore implements IndexedStore {
     else this.#table.put(row);
   }
 
-  async #readAgain(told: Told): Promise<void> {
+  async #readAgain(told: ChangeNotice): Promise<void> {
     if (told.keys === 'all') await this.load();
     else {
       const before = this.#ownChanges;
@@ -130,8 +130,10 @@ class IndexedDeviceStore implements IndexedStore {
   }
 
   async commit(change: DeviceChange, stored?: (count: number) => void): Promise<void> {
-    const transaction = this.#database.transaction(storesOf(change), 'readwrite', { durability: 'strict' }) as Writing;
-    let told: Told | null = null;
+    const transaction = this.#database.transaction(storesOf(change), 'readwrite', {
+      durability: 'strict',
+    }) as WriteTransaction;
+    let told: ChangeNotice | null = null;
     try {
       await writeChange(transaction, change, stored);
       told = await this.#keepStates(transaction, change);
@@ -154,7 +156,7 @@ class IndexedDeviceStore implements IndexedStore {
   }
 
   /** Writes states and summaries; memory follows only when the transaction has succeeded. */
-  async #keepStates(transaction: Writing, change: DeviceChange): Promise<Told | null> {
+  async #keepStates(transaction: WriteTransaction, change: DeviceChange): Promise<ChangeNotice | null> {
     const states = change.states ?? [];
     const dropped = change.dropStates ?? [];
     if (states.length + dropped.length === 0) return null;
@@ -206,7 +208,7 @@ class IndexedDeviceStore implements IndexedStore {
 
   #applyToTable(change: DeviceChange): void {
     this.#ownChanges += 1;
-    const states: readonly KeptState[] = change.states ?? [];
+    const states: readonly FoldedState[] = change.states ?? [];
     const bulk = states.length >= packFrom;
     if (bulk && this.#packRows > stalePackRows * (this.#table.size + states.length)) {
       this.#packRows = this.#table.size;
@@ -244,12 +246,12 @@ class IndexedDeviceStore implements IndexedStore {
     return this.#database.getAll('heads');
   }
 
-  async byHash(hashes: readonly string[]): Promise<Map<string, Kept>> {
+  async byHash(hashes: readonly string[]): Promise<Map<string, StoredEntry>> {
     const wanted = [...new Set(hashes)];
     const transaction = this.#database.transaction(['entries', 'packs']);
     const singles = transaction.objectStore('entries');
     const index = transaction.objectStore('packs').index('hashes');
-    const found = new Map<string, Kept>();
+    const found = new Map<string, StoredEntry>();
     const packs = new Set<number>();
     await Promise.all(
       wanted.map(async (hash) => {
@@ -265,12 +267,12 @@ class IndexedDeviceStore implements IndexedStore {
     return found;
   }
 
-  async byId(ids: readonly string[]): Promise<Map<string, Kept>> {
+  async byId(ids: readonly string[]): Promise<Map<string, StoredEntry>> {
     const wanted = [...new Set(ids)];
     const transaction = this.#database.transaction(['entries', 'packs']);
     const singles = transaction.objectStore('entries').index('id');
     const index = transaction.objectStore('packs').index('ids');
-    const found = new Map<string, Kept>();
+    const found = new Map<string, StoredEntry>();
     const packs = new Set<number>();
     await Promise.all(
       wanted.map(async (id) => {
@@ -288,7 +290,7 @@ class IndexedDeviceStore implements IndexedStore {
     return found;
   }
 
-  async chain(device: string, seq: number, limit: number): Promise<Kept[]> {
+  async chain(device: string, seq: number, limit: number): Promise<StoredEntry[]> {
     const transaction = this.#database.transaction(['entries', 'packs']);
     const range = IDBKeyRange.bound([device, seq], [device, Number.MAX_SAFE_INTEGER]);
     const [singles, packKeys] = await Promise.all([
@@ -305,12 +307,12 @@ class IndexedDeviceStore implements IndexedStore {
     return found.sort((a, b) => a.entry.envelope.seq - b.entry.envelope.seq).slice(0, limit);
   }
 
-  async entriesAbout(abouts: readonly About[]): Promise<Map<string, Kept[]>> {
+  async entriesAbout(abouts: readonly About[]): Promise<Map<string, StoredEntry[]>> {
     const wanted = [...new Set(abouts.map(aboutKey))];
     const transaction = this.#database.transaction(['entries', 'packs']);
     const singles = transaction.objectStore('entries').index('about');
     const index = transaction.objectStore('packs').index('abouts');
-    const found = new Map<string, Kept[]>();
+    const found = new Map<string, StoredEntry[]>();
     const packs = new Set<number>();
     await Promise.all(
       wanted.map(async (key) => {
@@ -348,7 +350,7 @@ class IndexedDeviceStore implements IndexedStore {
     return found;
   }
 
-  async summaries<T extends FoldedType>(type: T, where?: Where): Promise<SummaryByType[T][]> {
+  async summaries<T extends FoldedType>(type: T, where?: SummaryFilter): Promise<SummaryByType[T][]> {
     return this.#table.ofType(type, where);
   }
 
@@ -362,7 +364,7 @@ class IndexedDeviceStore implements IndexedStore {
     return found;
   }
 
-  async outbox(limit: number): Promise<Kept[]> {
+  async outbox(limit: number): Promise<StoredEntry[]> {
     const waiting = await this.#database.getAll('outbox', null, limit);
     const found = await this.byHash(waiting.map(({ hash }) => hash));
     return waiting.flatMap(({ hash }) => found.get(hash) ?? []);
@@ -389,22 +391,22 @@ class IndexedDeviceStore implements IndexedStore {
     return (await this.#database.getAll('held')).map(({ entry }) => entry);
   }
 
-  setAside(): Promise<SetAside[]> {
+  setAside(): Promise<Superseded[]> {
     return this.#database.getAll('setAside');
   }
 
-  async refused(): Promise<Kept[]> {
+  async refused(): Promise<StoredEntry[]> {
     const identity = await this.identity();
     const records = await this.#database.getAllFromIndex('entries', 'refused', 1);
     const own = records.map(({ kept }) => kept).filter((kept) => kept.entry.envelope.device === identity?.device);
     return own.sort((a, b) => a.entry.envelope.seq - b.entry.envelope.seq);
   }
 
-  async draft(key: string): Promise<Draft | null> {
+  async draft(key: string): Promise<StoredDraft | null> {
     return (await this.#database.get('drafts', key)) ?? null;
   }
 
-  drafts(prefix: string): Promise<Draft[]> {
+  drafts(prefix: string): Promise<StoredDraft[]> {
     return this.#database.getAll('drafts', IDBKeyRange.bound(prefix, `${prefix}\uffff`));
   }
 }

@@ -37,7 +37,7 @@ export interface DeskDraft {
   written(said: SaidAtDesk): void;
 }
 
-interface Kept {
+interface SaidSoFar {
   readonly said: SaidAtDesk;
   readonly cameBack: boolean;
   /** What stood when this was written; null while it is not. */
@@ -57,7 +57,7 @@ export function useDeskDraft(session: Session, of: string, stands: string): Desk
   const desk = useDeskDevice(session);
   const { device } = desk;
   const isNowhere = !canWrite(desk);
-  const [kept, setKept] = useState<Kept | null>(null);
+  const [kept, setKept] = useState<SaidSoFar | null>(null);
   const [saving, setSaving] = useState<'saved' | 'saving' | 'failed'>('saved');
   const latest = useRef<SaidAtDesk>(nothing);
   const queue = useRef<Promise<unknown>>(Promise.resolve());

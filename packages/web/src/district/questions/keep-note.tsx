@@ -27,7 +27,7 @@ export function KeepNote({ session, text }: KeepNoteProps) {
 }
 
 /** Where a note was kept: its name, the address of its page, and the note. */
-interface Kept {
+interface NoteWritten {
   readonly name: string;
   readonly page: string;
   readonly text: string;
@@ -38,7 +38,7 @@ function ChoosePlace({ session, text, onLeave }: KeepNoteProps & { readonly onLe
   const id = useId();
   const writing = useWriting(session);
   const [search, setSearch] = useState('');
-  const [kept, setKept] = useState<Kept | null>(null);
+  const [kept, setKept] = useState<NoteWritten | null>(null);
   const { answer, state: asked } = useAsked<Apiaries>(
     `/api/apiaries?limit=8&search=${encodeURIComponent(search.trim())}`,
     () => false,
@@ -113,7 +113,7 @@ function Cases({
   });
 }
 
-function KeptWord({ kept, writing }: { readonly kept: Kept | null; readonly writing: Writing }) {
+function KeptWord({ kept, writing }: { readonly kept: NoteWritten | null; readonly writing: Writing }) {
   const words = useWords();
   return (
     <>

@@ -1,5 +1,6 @@
-import type { Draft, Tap, TestForm } from '@combside/casework/examine/draft';
-import { testsAtTheHive } from '@combside/casework/examine/vocabulary';
+import type { ExaminationDraft } from '@combside/casework/draft/examination-draft';
+import type { Tap, TestForm } from '@combside/casework/draft/tap';
+import { testsAtTheHive } from '@combside/casework/vocabulary';
 import { drawCheck } from '@combside/papers/drawings/check-drawing';
 import { figureOf } from '@combside/science/diagnosis/test-figures';
 import { Button } from '../../ui/button.tsx';
@@ -10,7 +11,7 @@ import { useWords } from '../../ui/words-context.tsx';
 import { useHiveDevice } from '../hive-device.tsx';
 
 interface TestsAtTheHiveProps {
-  readonly draft: Draft;
+  readonly draft: ExaminationDraft;
   readonly onTap: (tap: Tap) => void;
 }
 

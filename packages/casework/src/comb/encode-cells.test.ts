@@ -4,7 +4,7 @@ import { type CellClass, cellClasses, coarseClass } from '@combside/science/comb
 import { readCells } from '@combside/science/comb/reading/reading';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type KeptCell, packCells, unpackCells } from './pack-cells.ts';
+import { decodeCells, encodeCells, type KeptCell } from './encode-cells.ts';
 
 const decidedCell = fc.constantFrom<CellClass[]>(...cellClasses).map((of) => ({ class: of, coarse: coarseClass(of) }));
 const stagedCell = fc
@@ -51,7 +51,7 @@ describe('cells as they are kept', () => {
   test('come back as they were', () => {
     fc.assert(
       fc.property(comb, (cells) => {
-        expect(unpackCells(packCells(cells))).toEqual(cells);
+        expect(decodeCells(encodeCells(cells))).toEqual(cells);
       }),
       { seed: 1, numRuns: 200 },
     );
@@ -60,7 +60,7 @@ describe('cells as they are kept', () => {
   test('give the same figures as before they were kept', () => {
     fc.assert(
       fc.property(comb, (cells) => {
-        expect(readCells(unpackCells(packCells(cells)))).toEqual(readCells(cells));
+        expect(readCells(decodeCells(encodeCells(cells)))).toEqual(readCells(cells));
       }),
       { seed: 2, numRuns: 100 },
     );
@@ -73,7 +73,7 @@ describe('cells as they are kept', () => {
         fc.double({ min: 0, max: 1, noNaN: true }),
         (x, confidence) => {
           const cell: KeptCell = { column: 0, row: 0, x, y: 0, confidence, class: 'pollen', coarse: 'open' };
-          const [back] = unpackCells(packCells([cell]));
+          const [back] = decodeCells(encodeCells([cell]));
           expect(Math.abs((back?.x ?? Number.NaN) - x)).toBeLessThanOrEqual(0.125);
           expect(Math.abs((back?.confidence ?? Number.NaN) - confidence)).toBeLessThanOrEqual(1 / 510 + 1e-12);
         },
@@ -88,7 +88,7 @@ describe('cells as they are kept', () => {
     const { entry } = JSON.parse(readFileSync(path, 'utf8')) as {
       entry: { body: { cells: { count: number; packed: string } } };
     };
-    const cells = unpackCells(entry.body.cells);
+    const cells = decodeCells(entry.body.cells);
     expect(cells).toEqual([
       { column: 0, row: 0, x: 100.25, y: 50, confidence: 1, class: 'sealed-worker-brood', coarse: 'sealed' },
       {
@@ -102,7 +102,7 @@ describe('cells as they are kept', () => {
         openWithoutStores: true,
       },
     ]);
-    expect(packCells(cells)).toEqual(entry.body.cells);
+    expect(encodeCells(cells)).toEqual(entry.body.cells);
   });
 
   test('refuse what does not fit, naming the cell', () => {
@@ -116,15 +116,15 @@ describe('cells as they are kept', () => {
       { row: 40_000 },
       { column: 0.5 },
     ];
-    for (const wrong of bad) expect(() => packCells([good, { ...good, ...wrong }])).toThrow(/cell 1 cannot be kept/);
-    expect(() => packCells(Array.from({ length: 20_001 }, () => good))).toThrow(/20001 cells/);
+    for (const wrong of bad) expect(() => encodeCells([good, { ...good, ...wrong }])).toThrow(/cell 1 cannot be kept/);
+    expect(() => encodeCells(Array.from({ length: 20_001 }, () => good))).toThrow(/20001 cells/);
   });
 
   test('refuse bytes that are not theirs', () => {
-    const one = packCells([{ column: 0, row: 0, x: 1, y: 1, confidence: 0.5, class: 'hidden', coarse: 'hidden' }]);
-    expect(() => unpackCells({ count: 2, packed: one.packed })).toThrow(/24 bytes, not 12/);
-    expect(() => unpackCells({ count: 1, packed: '#'.repeat(16) })).toThrow(RangeError);
+    const one = encodeCells([{ column: 0, row: 0, x: 1, y: 1, confidence: 0.5, class: 'hidden', coarse: 'hidden' }]);
+    expect(() => decodeCells({ count: 2, packed: one.packed })).toThrow(/24 bytes, not 12/);
+    expect(() => decodeCells({ count: 1, packed: '#'.repeat(16) })).toThrow(RangeError);
     const newer = `${one.packed.slice(0, 13)}M${one.packed.slice(14)}`;
-    expect(() => unpackCells({ count: 1, packed: newer })).toThrow(/newer version/);
+    expect(() => decodeCells({ count: 1, packed: newer })).toThrow(/newer version/);
   });
 });

@@ -2,7 +2,9 @@ import { signs } from '@combside/science/signs/catalogue';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { smallSite } from '../acceptance/small-site.ts';
-import { addTap, draftFrom, type Tap, undo, unfinishedTests } from './draft.ts';
+import { addTap, draftFrom, undo } from './draft-from-taps.ts';
+import { unfinishedTests } from './examination-draft.ts';
+import type { Tap } from './tap.ts';
 
 const site = smallSite();
 const colony = site.ledger.colony(site.colonies[0]);

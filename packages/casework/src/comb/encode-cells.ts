@@ -66,12 +66,12 @@ function kindOf(cell: ReadCell): number {
 }
 
 /**
- * Packs cells for the record.
+ * Encodes cells for the record.
  *
  * @param cells at most 20,000; x and y from 0 to 16383.75 pixels, confidence 0 to 1, column and row whole numbers
  * @throws RangeError when a cell does not fit, naming it
  */
-export function packCells(cells: readonly KeptCell[]): { readonly count: number; readonly packed: string } {
+export function encodeCells(cells: readonly KeptCell[]): { readonly count: number; readonly packed: string } {
   if (cells.length > mostCellsKept) {
     throw new RangeError(`${cells.length} cells are more than the ${mostCellsKept} that are kept of one photograph`);
   }
@@ -105,9 +105,9 @@ export function packCells(cells: readonly KeptCell[]): { readonly count: number;
 /**
  * The cells of a record.
  *
- * @throws RangeError when the bytes are not what `packCells` makes, or hold what a newer version of this program wrote
+ * @throws RangeError when the bytes are not what `encodeCells` makes, or hold what a newer version of this program wrote
  */
-export function unpackCells(kept: { readonly count: number; readonly packed: string }): KeptCell[] {
+export function decodeCells(kept: { readonly count: number; readonly packed: string }): KeptCell[] {
   let bytes: Uint8Array<ArrayBuffer>;
   try {
     bytes = fromBase64Url(kept.packed);

@@ -1,12 +1,5 @@
 import type { ColonyState } from '@combside/record/states';
-
-/** Result words that say a suspicion stands. */
-const suspicious: ReadonlySet<string> = new Set(['suspect', 'remains suspect']);
-
-/** Whether the result word says that a suspicion stands. */
-export function saysSuspect(result: string): boolean {
-  return suspicious.has(result);
-}
+import { saysSuspect } from './result-words.ts';
 
 /** Whether any assessment made at this visit says that the colony is suspect. */
 export function suspectAtVisit(colony: ColonyState, visit: string): boolean {

@@ -2,7 +2,7 @@ import type { CombReadingProposed, CombReadingsTold } from '@combside/contract/c
 import type { Checkpoint, Greeting, Page, PushResult } from '@combside/record/transport';
 import type { Rights } from './rights.ts';
 
-/** What the parts of the server are to one another. `start.ts` makes each and hands it to the HTTP edge. */
+/** The ports at which the rooms of the server meet. `assemble.ts` makes what stands behind each and hands it to the HTTP edge. */
 
 /** Who is signed in: the rights, and the mail address of the account. */
 export interface SignedIn {
@@ -10,14 +10,14 @@ export interface SignedIn {
   readonly email: string;
 }
 
-export interface AccountsPart {
+export interface AccountsPort {
   /** Answers everything below `/api/auth`. */
   readonly handle: (request: Request) => Promise<Response>;
   /** The person behind a request's cookies, or null. */
   readonly signedIn: (headers: Headers) => Promise<SignedIn | null>;
 }
 
-export interface PhotographsPart {
+export interface PhotographsPort {
   /** Answers the upload protocol below `/api/uploads`, for one person. */
   readonly handleUpload: (request: Request, person: string) => Promise<Response>;
   /** The bytes of a photograph, or null where there are none that this person may see. */
@@ -38,7 +38,7 @@ export interface PhotographsPart {
 }
 
 /** Stored photographs read by the server; what comes out is a proposal of the machine, never an entry. */
-export interface CombReadingsPart {
+export interface CombReadingsPort {
   /** Asks for readings, and tells how far each is. */
   readonly ask: (hashes: readonly string[], rights: Rights, now: Date) => Promise<CombReadingsTold>;
   /** Takes back what still waits, and tells how far the others are. */
@@ -48,7 +48,7 @@ export interface CombReadingsPart {
 }
 
 /** The office as the wire sees it: the four questions of the record's transport, asked by one person. */
-export interface OfficePart {
+export interface OfficePort {
   readonly greet: (rights: Rights) => Promise<Greeting>;
   readonly push: (rights: Rights, entries: readonly unknown[]) => Promise<readonly PushResult[]>;
   readonly pull: (rights: Rights, scope: string, after: number, limit: number) => Promise<Page>;
@@ -56,7 +56,7 @@ export interface OfficePart {
 }
 
 /** Wakes whoever waits when entries were placed, by this process or another. */
-export interface ArrivalsPart {
+export interface ArrivalsPort {
   readonly subscribe: (wake: () => void) => () => void;
 }
 

@@ -11,7 +11,7 @@ import type { Chance } from '../random/seeded.ts';
 import { type SignId, signOf, signs } from '../signs/catalogue.ts';
 import { drawProbability } from './bands.ts';
 import type { Evidence, RopeTest } from './evidence.ts';
-import type { Finding } from './inference.ts';
+import type { Observation } from './inference.ts';
 import { patternLikelihood, speaksForCompact } from './measured-pattern.ts';
 import type { Network, NodeId } from './network.ts';
 import { type TestId, testIds } from './test-figures.ts';
@@ -22,7 +22,7 @@ export interface EvidenceItem {
   /** Place of the node in the network: items stand in this order, whatever the order of entry. */
   readonly index: number;
   /** A number or `seen`; for a measurement the likelihood of each grade at the point values of its bands. */
-  readonly grade: Finding['grade'];
+  readonly grade: Observation['grade'];
   /** For a measurement: the likelihood with its bands drawn. */
   readonly drawnGrade?: (chance: Chance) => readonly number[];
   /** The chance of noticing each grade, for a given eye. */
@@ -32,7 +32,7 @@ export interface EvidenceItem {
 }
 
 /** Why something that was entered does not count. */
-export type SetAsideReason =
+export type WhySilent =
   | 'not-asked-in-this-hive'
   | 'masked'
   | 'view-hides-it'
@@ -51,14 +51,14 @@ export type SetAsideReason =
   | 'photograph-masked'
   | 'photograph-without-look';
 
-export interface SetAside {
+export interface SilentEvidence {
   readonly node: NodeId;
-  readonly why: SetAsideReason;
+  readonly why: WhySilent;
 }
 
-export interface Findings {
+export interface SortedEvidence {
   readonly items: readonly EvidenceItem[];
-  readonly setAside: readonly SetAside[];
+  readonly silent: readonly SilentEvidence[];
 }
 
 /** Cells that stand for a count class: our setting, inside 1-10, 11-100 and more than 100. */
@@ -139,7 +139,7 @@ export interface RopeReading {
   /** A stick that does not hold was used, whatever came of it: to be repeated with a rough dry one. */
   readonly poorStick: boolean;
   /** Why the others say nothing. */
-  readonly silent: readonly SetAsideReason[];
+  readonly silent: readonly WhySilent[];
 }
 
 /**
@@ -149,7 +149,7 @@ export interface RopeReading {
 export function readRopeTests(ropes: readonly RopeTest[]): RopeReading {
   let thread: number | null = null;
   let failures = 0;
-  const silent: SetAsideReason[] = [];
+  const silent: WhySilent[] = [];
   for (const rope of ropes) {
     if (rope.threadMillimetres >= ropeThreshold) {
       if (rope.snapsBack === false) silent.push('does-not-snap-back');
@@ -170,15 +170,15 @@ function gradeOf(answer: { readonly count?: string; readonly amount?: string }, 
 }
 
 /**
- * Sorts what was entered into evidence that counts and what is set aside, with the reason.
+ * Sorts what was entered into evidence that counts and what stays silent, with the reason.
  *
  * - A sign without an answer was not looked for and appears in neither.
- * - "Not seen" counts as far as this look could have shown the sign; where it could not, it is set aside.
+ * - "Not seen" counts as far as this look could have shown the sign; where it could not, it is silent.
  * - What follows from another answer is counted once.
  */
-export function findingsOf(network: Network, evidence: Evidence): Findings {
+export function sortEvidence(network: Network, evidence: Evidence): SortedEvidence {
   const items: EvidenceItem[] = [];
-  const setAside: SetAside[] = [];
+  const silent: SilentEvidence[] = [];
   const indexOf = new Map(network.nodes.map((node, index) => [node.id, index]));
   const { look } = evidence;
   const answered = evidence.signs;
@@ -188,14 +188,14 @@ export function findingsOf(network: Network, evidence: Evidence): Findings {
   const ropeCounts = rope.thread !== null || (rope.failures > 0 && !seen('con.ropy') && !seen('scale.hard_lower'));
   const remainsSeen = deadRemains.some(seen) || rope.thread !== null;
 
-  const whyNotSeenSaysNothing = (sign: SignId): SetAsideReason | null => {
+  const whyNotSeenSaysNothing = (sign: SignId): WhySilent | null => {
     if (!signOf(sign).askedIn.includes(evidence.hive)) return 'not-asked-in-this-hive';
     if (masked) return 'masked';
     if (remainsSeen && capsThatBeesRemove.includes(sign)) return 'bees-uncap-diseased-brood';
     if (sign === 'con.ropy' && seen('scale.hard_lower')) return 'scale-does-not-rope';
     return null;
   };
-  const whyCountedOnce = (sign: SignId): SetAsideReason | null => {
+  const whyCountedOnce = (sign: SignId): WhySilent | null => {
     if (sign === 'con.ropy' && ropeCounts) return 'rope-test-says-it';
     if (sign === 'pattern.compact' && answered['pattern.spotty']) return 'pattern-counted-once';
     if (sign === 'odour.any' && odourKinds.some(seen)) return 'odour-counted-once';
@@ -207,7 +207,7 @@ export function findingsOf(network: Network, evidence: Evidence): Findings {
     if (!answer) continue;
     const why = whyCountedOnce(id) ?? (answer.outcome === 'not seen' ? whyNotSeenSaysNothing(id) : null);
     if (why !== null) {
-      setAside.push({ node: id, why });
+      silent.push({ node: id, why });
       continue;
     }
     const index = indexOf.get(id);
@@ -223,7 +223,7 @@ export function findingsOf(network: Network, evidence: Evidence): Findings {
       continue;
     }
     const noticed = (eye: Eye): readonly number[] => noticedBy(id, look, eye);
-    if (cannotShow(id, look)) setAside.push({ node: id, why: 'view-hides-it' });
+    if (cannotShow(id, look)) silent.push({ node: id, why: 'view-hides-it' });
     else items.push({ node: id, index, grade: 0, noticed, onCombs: place !== 'hive' });
   }
 
@@ -245,23 +245,23 @@ export function findingsOf(network: Network, evidence: Evidence): Findings {
         onCombs: false,
       });
     } else if (rope.failures > 0) {
-      setAside.push({ node: 'rope-test', why: seen('scale.hard_lower') ? 'scale-does-not-rope' : 'rope-test-says-it' });
+      silent.push({ node: 'rope-test', why: seen('scale.hard_lower') ? 'scale-does-not-rope' : 'rope-test-says-it' });
     }
-    for (const why of new Set(rope.silent)) setAside.push({ node: 'rope-test', why });
+    for (const why of new Set(rope.silent)) silent.push({ node: 'rope-test', why });
   }
 
   for (const test of testIds) {
     const results = evidence.tests.filter((one) => one.test === test);
     const valid = results.filter((one) => {
-      if (one.result === 'failed') setAside.push({ node: test, why: 'test-failed' });
-      else if (isExpired(one)) setAside.push({ node: test, why: 'kit-expired' });
+      if (one.result === 'failed') silent.push({ node: test, why: 'test-failed' });
+      else if (isExpired(one)) silent.push({ node: test, why: 'kit-expired' });
       else return true;
       return false;
     });
     const index = indexOf.get(test);
     if (valid.length === 0 || index === undefined) continue;
     // Repeats on one colony share their errors: a positive counts once, else a negative counts once.
-    for (let i = 1; i < valid.length; i++) setAside.push({ node: test, why: 'test-counted-once' });
+    for (let i = 1; i < valid.length; i++) silent.push({ node: test, why: 'test-counted-once' });
     const grade = valid.some((one) => one.result === 'positive') ? 1 : 0;
     items.push({ node: test, index, grade, noticed: () => [1], onCombs: false });
   }
@@ -270,7 +270,7 @@ export function findingsOf(network: Network, evidence: Evidence): Findings {
   const patternIndex = indexOf.get('pattern-measured');
   if (measuredPattern && patternIndex !== undefined) {
     const why = whyPhotographSaysNothing(evidence);
-    if (why !== null) setAside.push({ node: 'pattern-measured', why });
+    if (why !== null) silent.push({ node: 'pattern-measured', why });
     else {
       items.push({
         node: 'pattern-measured',
@@ -284,14 +284,14 @@ export function findingsOf(network: Network, evidence: Evidence): Findings {
   }
 
   items.sort((a, b) => a.index - b.index);
-  return { items, setAside };
+  return { items, silent };
 }
 
 /**
  * A photograph shows a few sides, the eye saw every comb that was lifted: what a person said of the pattern counts, and
- * the photograph is set aside. Nor does it count as a look of its own: it shows no more than the look could.
+ * the photograph is silent. Nor does it count as a look of its own: it shows no more than the look could.
  */
-function whyPhotographSaysNothing(evidence: Evidence): SetAsideReason | null {
+function whyPhotographSaysNothing(evidence: Evidence): WhySilent | null {
   const { measuredPattern, signs: said, hive, look } = evidence;
   if (!signOf('pattern.spotty').askedIn.includes(hive)) return 'not-asked-in-this-hive';
   if (said['pattern.spotty'] || said['pattern.compact']) return 'photograph-beside-the-eye';

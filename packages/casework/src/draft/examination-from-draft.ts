@@ -1,6 +1,6 @@
 import type { ExaminationBody, SignLooked } from '@combside/record/kinds/examination';
-import type { Claim } from './claim.ts';
-import type { Draft } from './draft.ts';
+import type { ExaminationDraft } from './examination-draft.ts';
+import type { StatedLook } from './look-stated.ts';
 import { signPlace } from './sign-order.ts';
 
 /**
@@ -8,13 +8,13 @@ import { signPlace } from './sign-order.ts';
  * draft states it. Signs of the claim stand beside those tapped one by one, as looked for and not seen.
  */
 export function examinationFrom(
-  draft: Draft,
+  draft: ExaminationDraft,
   stated: {
     readonly visit: string;
     readonly apiary: string;
     readonly observedAt: string;
     readonly claim: ExaminationBody['claim'];
-    readonly look: Pick<Claim, 'depth' | 'boxes' | 'beesShaken' | 'hold' | 'signsNotSeen'>;
+    readonly look: StatedLook;
   },
 ): ExaminationBody {
   const tapped = new Set(draft.signs.map((one) => one.sign));

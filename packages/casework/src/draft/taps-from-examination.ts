@@ -1,7 +1,8 @@
 import type { AssessmentBody } from '@combside/record/kinds/assessment';
 import type { ExaminationBody } from '@combside/record/kinds/examination';
 import type { ColonyState } from '@combside/record/states';
-import { draftFrom, type Tap } from './draft.ts';
+import { draftFrom } from './draft-from-taps.ts';
+import type { Tap } from './tap.ts';
 
 /**
  * The taps that add up to an examination already sealed, so that it can be corrected on the screens it was made on.
