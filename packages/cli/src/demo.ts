@@ -2,6 +2,7 @@ import { mkdtemp, rm, stat, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
+import { dayOf, instantOf } from '@combside/calendar/instant';
 import type { Act, Done } from '@combside/casework/act';
 import { dutiesOwed } from '@combside/casework/assess/duties-owed';
 import {
@@ -205,7 +206,7 @@ async function openPhone({ server }: Stage) {
       return exchange({ book, store, transport: guarded(() => connected, transport), hasher, verifier });
     },
     today: async () => {
-      const day = new Date(clock).toISOString().slice(0, 10);
+      const day = dayOf(instantOf(clock));
       const visits = await book.states('visit', { inspector: inspectorOfTheDay.id });
       const places = await Promise.all(
         visits.map((one) => book.state({ type: 'apiary', id: one.visit.current?.body.apiary ?? '' })),

@@ -1,3 +1,4 @@
+import { dayOf } from '@combside/calendar/instant';
 import { apiariesAsked } from '@combside/contract/apiaries';
 import { checkpointAsked } from '@combside/contract/checkpoint';
 import { coloniesSearched } from '@combside/contract/colonies';
@@ -195,7 +196,7 @@ export function makeApp(ports: AppPorts): Hono<Env> {
   app.get('/api/map/extent', async (context) => context.json(await mapExtentOf(database, rights(context))));
   app.get('/api/planning', async (context) => {
     const asked = readQuery(context, planningAsked);
-    const today = ports.now().toISOString().slice(0, 10);
+    const today = dayOf(ports.now().toISOString());
     return context.json(await planningListed(database, rights(context), asked, await law(), today));
   });
   app.get('/api/figures', async (context) => {

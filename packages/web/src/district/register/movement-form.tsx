@@ -3,10 +3,12 @@ import type { ApiaryPage } from '@combside/contract/apiary-page';
 import { movementBody } from '@combside/record/kinds/movement';
 import type { MovementState } from '@combside/record/states';
 import { type FormEvent, useId, useState } from 'react';
+import { dayInZone } from '../../app/day-in-zone.ts';
 import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
 import { useWords } from '../../ui/words-context.tsx';
 import { useAsked } from '../office/use-office.ts';
+import { deskTimeZone } from '../time-zone.ts';
 import { actOf, bodyOf, draftOf, type Missing, type MovementDraft } from './movement-draft.ts';
 import { MovementEnd } from './movement-end.tsx';
 import { Labelled, Why, WritingStatus } from './record-parts.tsx';
@@ -58,7 +60,12 @@ export function MovementForm({ writing, own, colony, written, nameOf, onDone }: 
     if (!('from' in body)) return;
     setAsking(true);
     try {
-      const { act, builtOn } = await actOf(body, written, writing.newId, localDay());
+      const { act, builtOn } = await actOf(
+        body,
+        written,
+        writing.newId,
+        dayInZone(new Date().toISOString(), deskTimeZone),
+      );
       const said = [draft.other === 'outside' ? whom.trim() : '', why.trim()].filter(Boolean).join('. ');
       if (await writing.write(withReason(act, said, writing.newId), builtOn)) onDone();
     } catch {
@@ -298,11 +305,4 @@ function firstDraft(
     last: '',
     knownBy: '',
   };
-}
-
-/** The day on this machine, `YYYY-MM-DD`. */
-function localDay(): string {
-  const now = new Date();
-  const two = (value: number) => String(value).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }

@@ -1,3 +1,4 @@
+import { dayOf } from '@combside/calendar/instant';
 import type { ExaminationDraft } from '@combside/casework/draft/examination-draft';
 import type { Tap, TestForm } from '@combside/casework/draft/tap';
 import { testsAtTheHive } from '@combside/casework/vocabulary';
@@ -21,7 +22,7 @@ export function TestsAtTheHive({ draft, onTap }: TestsAtTheHiveProps) {
   const device = useHiveDevice();
   const { test, result, batch, expires } = draft.testForm;
   const fill = (part: Partial<TestForm>) => onTap({ tap: 'test form', form: { ...draft.testForm, ...part } });
-  const today = device.now().slice(0, 10);
+  const today = dayOf(device.now());
   const drawing = test && drawCheck(test);
   const keep = () => {
     if (test === null || result === null) return;
