@@ -16,8 +16,6 @@ export const allowed: Allowances = {
     journey,
   'packages/web/e2e/planning.desk.spec.ts a round planned at the desk stands on the phone’s Today, is made without a network, and the figures change':
     journey,
-  'packages/web/e2e/questions.desk.spec.ts the office asks its first seven questions by keyboard, and each link brings the same answer back':
-    journey,
   'packages/web/e2e/visit.phone.spec.ts an inspector examines an apiary without a network, and the office sees it when there is one':
     journey,
   'packages/web/src/district/map/map-view.tsx MapView': notYet,
