@@ -116,5 +116,5 @@ export function useDeskDraft(session: Session, of: string, stands: string): Desk
 function keep(device: Device, key: string, said: SaidAtDesk): Promise<void> {
   const isNothing =
     said.corrections.length === 0 && said.place === null && said.accepted === null && said.reason === '';
-  return isNothing ? device.drafts.remove(key) : device.drafts.save(key, said);
+  return isNothing ? device.drafts.remove(key) : device.drafts.change(key, () => said);
 }
