@@ -6,8 +6,8 @@
  * Three series of as many pictures each: whole frames with straight wood (real wood is; the painter bends it with the
  * rows), whole frames as drawn, and pictures without a whole frame, on which anything found is false.
  */
-import { coarseClass } from '../packages/science/src/comb/cell-classes.ts';
-import { findFrameCorners } from '../packages/science/src/comb/frame-corners.ts';
+import { coarseClass } from '../packages/science/src/comb/cells/cell-classes.ts';
+import { findFrameCorners } from '../packages/science/src/comb/frame/frame-corners.ts';
 import { type PaintedComb, paintComb } from '../packages/science/src/comb/painter/paint-comb.ts';
 import {
   drawSettings,
@@ -16,7 +16,7 @@ import {
   type PainterSettings,
 } from '../packages/science/src/comb/painter/settings.ts';
 import { type CombResult, readComb } from '../packages/science/src/comb/read-comb.ts';
-import { scoreCells } from '../packages/science/src/comb/score-reading.ts';
+import { scoreCells } from '../packages/science/src/comb/reading/score-reading.ts';
 
 type Point = readonly [number, number];
 

@@ -6,11 +6,11 @@
  */
 import { readFileSync } from 'node:fs';
 import { decodePicture } from '../packages/cli/src/decode-picture.ts';
-import { cellClasses, coarseClass } from '../packages/science/src/comb/cell-classes.ts';
+import { cellClasses, coarseClass } from '../packages/science/src/comb/cells/cell-classes.ts';
 import { type PaintedComb, paintComb } from '../packages/science/src/comb/painter/paint-comb.ts';
 import { drawSettings, type Family, type FixedSettings } from '../packages/science/src/comb/painter/settings.ts';
 import { type CombResult, readComb } from '../packages/science/src/comb/read-comb.ts';
-import { type ScoredTruth, scoreCells, trueSolidness } from '../packages/science/src/comb/score-reading.ts';
+import { type ScoredTruth, scoreCells, trueSolidness } from '../packages/science/src/comb/reading/score-reading.ts';
 
 const family = (process.argv[2] ?? 'held-out') as Family;
 const pictures = Number(process.argv[3] ?? 120);

@@ -8,8 +8,8 @@
 import { paintComb } from '../packages/science/src/comb/painter/paint-comb.ts';
 import { drawSettings } from '../packages/science/src/comb/painter/settings.ts';
 import { readComb } from '../packages/science/src/comb/read-comb.ts';
-import { readerVersion } from '../packages/science/src/comb/reader-version.ts';
-import { trueSolidness } from '../packages/science/src/comb/score-reading.ts';
+import { readerVersion } from '../packages/science/src/comb/reading/reader-version.ts';
+import { trueSolidness } from '../packages/science/src/comb/reading/score-reading.ts';
 
 const pictures = Number(process.argv[2] ?? 150);
 const firstSeed = Number(process.argv[3] ?? 700_000);

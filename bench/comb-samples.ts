@@ -2,10 +2,10 @@
  * Cells of painted combs with their true class, as the classifier of science/comb sees them: what bench/comb-train.ts
  * learns from. Only combs of the tuning family.
  */
-import { CellView, featureCount } from '../packages/science/src/comb/cell-features.ts';
-import { outputCount, outputNumber } from '../packages/science/src/comb/classifier.ts';
-import { findLattice } from '../packages/science/src/comb/lattice.ts';
-import { type LatticeCell, neighbourSteps } from '../packages/science/src/comb/lattice-growth.ts';
+import { CellView, featureCount } from '../packages/science/src/comb/cells/cell-features.ts';
+import { outputCount, outputNumber } from '../packages/science/src/comb/cells/classifier.ts';
+import { findLattice } from '../packages/science/src/comb/lattice/lattice.ts';
+import { type LatticeCell, neighbourSteps } from '../packages/science/src/comb/lattice/lattice-growth.ts';
 import { type PaintedComb, paintComb, type TrueCell } from '../packages/science/src/comb/painter/paint-comb.ts';
 import { drawSettings } from '../packages/science/src/comb/painter/settings.ts';
 import type { Chance } from '../packages/science/src/random/seeded.ts';

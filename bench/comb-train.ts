@@ -7,21 +7,21 @@
  * process (Node 20; another release may round a sine or a power otherwise). The held-out family is never touched.
  */
 import { writeFileSync } from 'node:fs';
-import { featureCount } from '../packages/science/src/comb/cell-features.ts';
+import { featureCount } from '../packages/science/src/comb/cells/cell-features.ts';
 import {
   outputCount,
   outputNumber,
   outputs,
   type WrittenNetwork,
   writeNetwork,
-} from '../packages/science/src/comb/classifier.ts';
+} from '../packages/science/src/comb/cells/classifier.ts';
 import { seeded } from '../packages/science/src/random/seeded.ts';
 import { type Sample, samplesOf } from './comb-samples.ts';
 import { trainNetwork } from './train-network.ts';
 
 const combs = Number(process.argv[2] ?? 600);
 const rounds = Number(process.argv[3] ?? 24);
-const file = process.argv[4] ?? new URL('../packages/science/src/comb/classifier-weights.ts', import.meta.url);
+const file = process.argv[4] ?? new URL('../packages/science/src/comb/cells/classifier-weights.ts', import.meta.url);
 const firstSeed = 10_000;
 const hidden = [72, 32];
 /** The last values of a cell describe the picture around it (cell-features.ts). */

@@ -14,7 +14,7 @@ import { join } from 'node:path';
 import { protocolHeader, protocolVersion } from '../packages/contract/src/version.ts';
 import type { Entry, Proposal } from '../packages/record/src/entry.ts';
 import { foldVersion } from '../packages/record/src/fold.ts';
-import { readerVersion } from '../packages/science/src/comb/reader-version.ts';
+import { readerVersion } from '../packages/science/src/comb/reading/reader-version.ts';
 import { newId, phoneOf } from '../packages/server/src/acceptance/test-house.ts';
 import {
   apiaryProposal,

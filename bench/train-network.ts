@@ -2,7 +2,7 @@
  * Teaches a small network of rectified layers by Adam (Kingma and Ba 2015; from memory), one sample after the other in
  * one process, so that the same samples and chance give the same weights to the last bit.
  */
-import type { Network } from '../packages/science/src/comb/classifier.ts';
+import type { Network } from '../packages/science/src/comb/cells/classifier.ts';
 import type { Chance } from '../packages/science/src/random/seeded.ts';
 import type { Sample } from './comb-samples.ts';
 

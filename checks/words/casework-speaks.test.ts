@@ -14,7 +14,7 @@ import {
 import { walkWords } from '@combside/casework/examine/walk';
 import { findings } from '@combside/casework/findings';
 import { refusals } from '@combside/casework/refusals';
-import { nextStepIds } from '@combside/casework/report/next-steps';
+import { nextStepIds } from '@combside/casework/report/next-step-ids';
 import { dutyKinds, owers, promptnesses, ruleStandings } from '@combside/law/pack';
 import { cleanDownBody } from '@combside/record/kinds/clean-down';
 import { examinationBody, ropeTest, signLooked } from '@combside/record/kinds/examination';

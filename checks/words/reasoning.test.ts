@@ -69,11 +69,11 @@ function randomEvidence(): Evidence {
 }
 
 /** Every sentence anywhere in an answer. */
-function sentencesIn(value: unknown, found: Sentence[] = []): Sentence[] {
+function sentencesIn(value: unknown, found: Sentence<string>[] = []): Sentence<string>[] {
   if (Array.isArray(value)) for (const one of value) sentencesIn(one, found);
   else if (value && typeof value === 'object') {
-    const { id, values } = value as Partial<Sentence>;
-    if (typeof id === 'string' && values && id.startsWith('signs.')) found.push(value as Sentence);
+    const { id, values } = value as Partial<Sentence<string>>;
+    if (typeof id === 'string' && values && id.startsWith('signs.')) found.push(value as Sentence<string>);
     else for (const one of Object.values(value)) sentencesIn(one, found);
   }
   return found;
@@ -106,7 +106,7 @@ describe.each(languages)('in %s', async (language) => {
   });
 
   test('every sentence that 250 examinations gave can be said', () => {
-    const say = (id: string, values: Sentence['values']): string => {
+    const say = (id: string, values: Sentence<string>['values']): string => {
       const said = Object.entries(values).map(([key, value]: [string, SentenceValue]) => [
         key,
         typeof value === 'object' ? say(value.word, {}) : value,

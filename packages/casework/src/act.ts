@@ -2,8 +2,13 @@ import type { About, Proposal } from '@combside/record/entry';
 import type { FindingId } from './findings.ts';
 import type { RefusalId } from './refusals.ts';
 
-/** What is put into the sentence behind an id: text as it stands, or a number that the language writes its own way. */
-export type Values = Readonly<Record<string, string | number>>;
+/**
+ * What is put into the sentence behind an id: text as it stands, a number that the language writes its own way, or a day
+ * (`2026-05-14`) or moment (RFC 3339) that whoever reads it sees as a day, at the time of the place where it is read.
+ */
+export type Value = string | number | { readonly day: string } | { readonly moment: string };
+
+export type Values = Readonly<Record<string, Value>>;
 
 /**
  * Something an act has to say: the sentence (an id of `words`), how heavily it weighs, what it is about.

@@ -1,5 +1,5 @@
 /** Turns the bytes of a picture file into the pixels the comb room reads. The only place that knows file formats. */
-import type { Picture } from '@combside/science/comb/picture';
+import type { Picture } from '@combside/science/comb/photograph/picture';
 import sharp, { type Metadata, type Sharp } from 'sharp';
 
 /** Why a file could not be decoded (words: `comb.reason.<id>`). */

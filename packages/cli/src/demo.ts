@@ -35,11 +35,11 @@ import type { ApiaryState, ColonyState, VisitState } from '@combside/record/stat
 import type { DeviceStore } from '@combside/record/store';
 import { exchange } from '@combside/record/sync';
 import type { Transport } from '@combside/record/transport';
-import type { Sentence } from '@combside/science/diagnosis/sentence';
 import { type RunningServer, startServer } from '@combside/server/start';
 import { chooseLanguage } from '@combside/words/language';
 import { loadWords } from '@combside/words/load-words';
 import type { WordId } from '@combside/words/rooms';
+import { type Sentence, saySentence } from '@combside/words/sentence';
 import type { Words } from '@combside/words/words';
 import type { Streams } from './calc.ts';
 import { chance, hasher, keysInMemory, verifier } from './node-ports.ts';
@@ -51,7 +51,8 @@ Plays the main journey of the invented district for real: an office on a databas
 colonies without signal, the written result as PDF, and the office reading what the phone sent. Leaves with 0 only when
 every step truly worked.`;
 
-type Said = Words<'demo' | 'casework' | 'signs' | 'papers'>;
+type SaidRoom = 'demo' | 'casework' | 'signs' | 'papers';
+type Said = Words<SaidRoom>;
 
 /** What the steps share. */
 interface Stage {
@@ -127,7 +128,7 @@ async function play(stage: Stage): Promise<void> {
     visits: today.length,
     apiary: next.name,
     time: words.clockTime(next.plannedFor, demoTimeZone),
-    reason: words.say(`casework.visit-reason.${next.reason}` as WordId<'casework'>),
+    reason: words.sayOne('casework.visit-reason.*', next.reason) ?? next.reason,
   });
 
   step('demo.signal-lost');
@@ -285,7 +286,7 @@ class Journey {
       },
       hasher,
     );
-    if ('reason' in record) throw new Error(this.#stage.words.say(record.reason, record.values));
+    if ('reason' in record) throw new Error(spoken(this.#stage.words, { id: record.reason, values: record.values }));
     return record;
   }
 
@@ -313,7 +314,7 @@ class Journey {
       counted: step.coloniesCounted,
     });
     for (const one of done.findings.filter((found) => found.weight === 'warns')) {
-      detail(this.#stage.words.say('demo.warning', { text: this.#stage.words.say(one.id, one.values) }));
+      detail(this.#stage.words.say('demo.warning', { text: spoken(this.#stage.words, one) }));
     }
   }
 
@@ -340,7 +341,7 @@ class Journey {
     const { assessed } = done;
     head('demo.colony', { label: step.label, result: words.say(`casework.result.${assessed.result}`) });
     for (const one of owed.filter((found) => found.weight !== 'tells')) {
-      detail(words.say('demo.owed', { text: words.say(one.id, one.values) }));
+      detail(words.say('demo.owed', { text: spoken(words, one) }));
     }
     if (step.closing === 'nothing seen' && claim.ok) {
       detail(words.say(claim.sentence, claim.values));
@@ -411,7 +412,7 @@ class Journey {
 
   /** Seals what an act proposes; a refusal ends the demonstration with its reason. */
   async #write<Extra>(act: Act<Extra>): Promise<Done & Extra> {
-    if (!act.ok) throw new Error(this.#stage.words.say(act.reason, act.values));
+    if (!act.ok) throw new Error(spoken(this.#stage.words, { id: act.reason, values: act.values }));
     await this.#phone.book.write(act.proposals);
     return act;
   }
@@ -463,15 +464,9 @@ function accountOf(server: RunningServer, person: string): string {
   return account.email;
 }
 
-/** A sentence of the reasoning or of a paper, with the words it names put in. */
-function spoken(words: Said, given: Pick<Sentence, 'id' | 'values'>): string {
-  const values = Object.fromEntries(
-    Object.entries(given.values).map(([name, value]) => [
-      name,
-      typeof value === 'object' ? words.say(value.word as WordId<'signs'>) : value,
-    ]),
-  );
-  return words.say(given.id as WordId<'signs'>, values);
+/** A sentence of the reasoning, of an act or of a paper. */
+function spoken(words: Said, sentence: Sentence<'signs' | 'casework'>): string {
+  return saySentence<SaidRoom>(words, sentence, demoTimeZone);
 }
 
 /** Ends the demonstration when something is not as it has to be. */

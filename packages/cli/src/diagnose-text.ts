@@ -1,16 +1,21 @@
 import type { Pack } from '@combside/law/pack';
-import type { Sentence } from '@combside/science/diagnosis/sentence';
 import type { SourceId } from '@combside/sources/bibliography';
+import { type Sentence, saySentence } from '@combside/words/sentence';
 import type { Words } from '@combside/words/words';
 import type { Diagnosis } from './diagnose-output.ts';
 
-type Spoken = Words<'reasoning' | 'signs' | 'casework'>;
+type SpokenRoom = 'reasoning' | 'signs' | 'casework';
+type Spoken = Words<SpokenRoom>;
 
 /** The diagnosis as a page of text, in the order of the page on the screen, with every number. */
 export function diagnosisInWords(found: Diagnosis, pack: Pack, words: Spoken): string {
   const { assessment: whole } = found;
-  const named = (kind: string, id: string) => words.sayIfKnown(`signs.${kind}.${id}.name`) ?? id;
-  const say = (sentence: Sentence) => saySentence(words, sentence);
+  const named = {
+    condition: (id: string) => words.sayOne('signs.condition.*.name', id) ?? id,
+    check: (id: string) => words.sayOne('signs.check.*.name', id) ?? id,
+    sign: (id: string) => words.sayOne('signs.sign.*.name', id) ?? id,
+  };
+  const say = (sentence: Sentence<'signs'>) => saySentence<SpokenRoom>(words, sentence, 'UTC');
   // Nothing is certain here, so no number is rounded to none or to all.
   const share = (value: number) =>
     value < 0.0005
@@ -36,7 +41,7 @@ export function diagnosisInWords(found: Diagnosis, pack: Pack, words: Spoken): s
     ...(found.setAside.length > 0
       ? [words.say('reasoning.command.set-aside', { what: words.list(found.setAside) })]
       : []),
-    ...(found.result === null ? [] : [words.sayIfKnown(`casework.result.${found.result}`) ?? found.result]),
+    ...(found.result === null ? [] : [words.sayOne('casework.result.*', found.result) ?? found.result]),
     ...(found.suspicionRule
       ? [words.say('casework.examined.rule-suspicion', { article: found.suspicionRule.article })]
       : []),
@@ -52,8 +57,8 @@ export function diagnosisInWords(found: Diagnosis, pack: Pack, words: Spoken): s
         const stages = one.stages
           ? `; ${words.say('reasoning.early')} ${share(one.stages.early.point)}, ${words.say('reasoning.advanced')} ${share(one.stages.advanced.point)}`
           : '';
-        const likely = words.sayIfKnown(`signs.likelihood.${one.inWords}`) ?? one.inWords;
-        return `  ${String(i + 1).padStart(2)}. ${named('condition', one.disease)}: ${likely}, ${estimate(one.point, one.interval)}${stages}`;
+        const likely = words.say(`signs.likelihood.${one.inWords}`);
+        return `  ${String(i + 1).padStart(2)}. ${named.condition(one.disease)}: ${likely}, ${estimate(one.point, one.interval)}${stages}`;
       }),
       `      ${words.say('reasoning.none')}: ${estimate(whole.none.point, whole.none.interval)}`,
       `      ${words.say('reasoning.notifiable')}: ${estimate(whole.notifiable.point, whole.notifiable.interval)}`,
@@ -75,14 +80,14 @@ export function diagnosisInWords(found: Diagnosis, pack: Pack, words: Spoken): s
       words.say('reasoning.next'),
       whole.next.atHive.map((one, i) => {
         const minutes = words.say('reasoning.next-minutes', { minutes: words.unit(one.cost, 'min') });
-        return `  ${i + 1}. ${named('check', one.check)} (${minutes}). ${say(one.how)}${sources(one.sources)}`;
+        return `  ${i + 1}. ${named.check(one.check)} (${minutes}). ${say(one.how)}${sources(one.sources)}`;
       }),
     ),
     ...section(
       words.say('reasoning.laboratory'),
       whole.next.inLaboratory.map((one, i) => {
         const days = words.say('reasoning.laboratory-days', { days: words.unit(one.cost, 'day', 'long') });
-        return `  ${i + 1}. ${named('check', one.check)} (${days}). ${say(one.how)}${sources(one.sources)}`;
+        return `  ${i + 1}. ${named.check(one.check)} (${days}). ${say(one.how)}${sources(one.sources)}`;
       }),
     ),
     ...section(
@@ -91,14 +96,14 @@ export function diagnosisInWords(found: Diagnosis, pack: Pack, words: Spoken): s
     ),
     ...section(words.say('reasoning.missed'), [
       `  ${say(whole.couldHaveMissed.sentence)}`,
-      ...whole.couldHaveMissed.limits.map((limit) => `  - ${words.sayIfKnown(`signs.limit.${limit}`) ?? limit}`),
+      ...whole.couldHaveMissed.limits.map((limit) => `  - ${words.say(`signs.limit.${limit}`)}`),
       ...whole.couldHaveMissed.rows.map(
         (row) => `  ${words.say('reasoning.cells', { count: row.cells })}: ${estimate(row.chance, row)}`,
       ),
     ]),
     ...section(
       words.say('reasoning.not-looked'),
-      whole.notLookedFor.length === 0 ? [] : [`  ${words.list(whole.notLookedFor.map((sign) => named('sign', sign)))}`],
+      whole.notLookedFor.length === 0 ? [] : [`  ${words.list(whole.notLookedFor.map((sign) => named.sign(sign)))}`],
     ),
     ...section(
       words.say('reasoning.onset'),
@@ -124,14 +129,4 @@ export function diagnosisInWords(found: Diagnosis, pack: Pack, words: Spoken): s
     '',
     words.say('reasoning.command.advises'),
   ].join('\n');
-}
-
-function saySentence(words: Spoken, sentence: Sentence): string {
-  const values = Object.fromEntries(
-    Object.entries(sentence.values).map(([name, value]) => [
-      name,
-      typeof value === 'object' ? (words.sayIfKnown(value.word) ?? value.word) : value,
-    ]),
-  );
-  return words.sayIfKnown(sentence.id, values) ?? sentence.id;
 }

@@ -7,8 +7,8 @@
  */
 import { readdir, readFile, stat } from 'node:fs/promises';
 import { basename, join } from 'node:path';
-import type { CombPlane } from '@combside/science/comb/comb-plane';
-import { isQuadrilateral } from '@combside/science/comb/frame-plane';
+import type { CombPlane } from '@combside/science/comb/frame/comb-plane';
+import { isQuadrilateral } from '@combside/science/comb/frame/frame-plane';
 import { type CombResult, type ReadOptions, readComb } from '@combside/science/comb/read-comb';
 import { type Language, languages } from '@combside/words/language';
 import { loadWords } from '@combside/words/load-words';

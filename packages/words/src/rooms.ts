@@ -37,6 +37,16 @@ type Ids = { readonly [R in Room]: keyof CatalogueOf<R> & string };
 /** Every id of the given rooms (of all rooms, when none is given). English is the reference. */
 export type WordId<R extends Room = Room> = Ids[R];
 
+/**
+ * Ids that differ in one place only, written with a `*` there: `signs.sign.*.name`. For a word that the record, the law or
+ * a newer version chose: some id must fit the pattern, or it does not compile; the word itself may be one nobody here knows.
+ */
+export type WordPattern<R extends Room, Pattern extends string> = Pattern extends `${infer Before}*${infer After}`
+  ? [Extract<WordId<R>, `${Before}${string}${After}`>] extends [never]
+    ? never
+    : Pattern
+  : never;
+
 /** Fetches the catalogue of one room in one language. */
 export async function loadCatalogue(language: Language, room: Room): Promise<Readonly<Record<string, string>>> {
   const module: Readonly<Record<string, Readonly<Record<string, string>>>> = await rooms[room][language]();

@@ -1,6 +1,6 @@
 import { describe, expect, expectTypeOf, test } from 'vitest';
 import { loadWords } from './load-words.ts';
-import type { WordId } from './rooms.ts';
+import type { WordId, WordPattern } from './rooms.ts';
 import { createWords, type Words } from './words.ts';
 
 const made = {
@@ -57,7 +57,7 @@ describe('speaking a message', () => {
   test('in the field a missing word shows its id instead of losing the screen', () => {
     const words = createWords('en', [], 'show the id');
     expect(words.say('always.back')).toBe('always.back');
-    expect(words.sayIfKnown('always.back')).toBeNull();
+    expect(words.sayOne('always.*', 'back')).toBeNull();
   });
 });
 
@@ -67,13 +67,16 @@ describe('loading', () => {
     expect(words.language).toBe('de');
     expect(words.say('always.back')).toBe('Zurück');
     expect(words.say('always.colony', { count: 2 })).toBe('2 Völker');
-    expect(words.sayIfKnown('always.colony', { count: 1 })).toBe('1 Volk');
-    expect(words.sayIfKnown('signs.something-new')).toBeNull();
+    expect(words.sayOne('always.*', 'colony', { count: 1 })).toBe('1 Volk');
+    expect(words.sayOne('always.*', 'something-new')).toBeNull();
   });
 
   test('a misspelt id does not compile, nor do words of too few rooms', () => {
     expectTypeOf<'always.back'>().toExtend<WordId>();
     expectTypeOf<'always.bakc'>().not.toExtend<WordId>();
+    expectTypeOf<WordPattern<'signs', 'signs.sign.*.name'>>().toEqualTypeOf<'signs.sign.*.name'>();
+    expectTypeOf<WordPattern<'signs', 'signs.sing.*.name'>>().toBeNever();
+    expectTypeOf<WordPattern<'always', 'signs.sign.*.name'>>().toBeNever();
     expectTypeOf<Words>().toExtend<Words<'always'>>();
     expectTypeOf<Words<'always'>>().not.toExtend<Words<'always' | 'signs'>>();
   });

@@ -1,7 +1,7 @@
 import { createFormats, type Formats } from './formats.ts';
 import type { Language } from './language.ts';
 import { type Message, readMessage, speak, type Values } from './message.ts';
-import type { Room, WordId } from './rooms.ts';
+import type { Room, WordId, WordPattern } from './rooms.ts';
 
 /** Messages by id, as one room writes them in one language. */
 export type Catalogue = Readonly<Record<string, string>>;
@@ -23,10 +23,16 @@ export interface Words<R extends Room = Room> extends Formats {
    */
   readonly say: (id: WordId<R>, values?: Values) => string;
   /**
-   * The message of an id that arrived from elsewhere, such as a sign written by a newer version; null when these rooms
-   * have no such id.
+   * One of the messages whose ids fit a pattern: `sayOne('signs.sign.*.name', 'scale')`. For a word that comes out of the
+   * record, such as a sign; null when it was written by a newer version and these rooms have no such id.
+   *
+   * @throws RangeError when a value is missing (only with `onMissing: 'throw'`)
    */
-  readonly sayIfKnown: (id: string, values?: Values) => string | null;
+  readonly sayOne: <const Pattern extends string>(
+    pattern: WordPattern<R, Pattern>,
+    word: string,
+    values?: Values,
+  ) => string | null;
 }
 
 /**
@@ -78,6 +84,9 @@ export function createWords<R extends Room = Room>(
     ...formats,
     language,
     say,
-    sayIfKnown: (id, values = {}) => (texts.has(id) ? say(id, values) : null),
+    sayOne: (pattern, word, values = {}) => {
+      const id = pattern.replace('*', () => word);
+      return texts.has(id) ? say(id, values) : null;
+    },
   };
 }

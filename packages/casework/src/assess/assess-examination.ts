@@ -168,10 +168,12 @@ function findingsOf(
   }
   if (known.suspicion) found.push(finding('casework.examined.close-the-hive', 'owed'));
   if (known.stillSuspect) {
-    found.push(finding('casework.examined.earlier-suspicion', 'warns', { since: known.stillSuspect.since }));
+    found.push(
+      finding('casework.examined.earlier-suspicion', 'warns', { since: { moment: known.stillSuspect.since } }),
+    );
   }
   if (known.until !== null) {
-    found.push(finding('casework.examined.masked-until', 'warns', { until: known.until }));
+    found.push(finding('casework.examined.masked-until', 'warns', { until: { moment: known.until } }));
   }
   if (examination.hiveState === 'living' && tooLittleBrood(lookOf(examination))) {
     found.push(finding('casework.examined.too-little-brood', 'warns'));

@@ -1,11 +1,13 @@
 import type { Pack } from '@combside/law/pack';
 import type { ColonyState } from '@combside/record/states';
-import { type StateId, statesOf } from '@combside/science/diagnosis/assess';
+import { statesOf } from '@combside/science/diagnosis/assess';
+import type { FirstStep } from '@combside/science/diagnosis/first-steps';
 import { broodNetwork } from '@combside/science/diagnosis/network';
-import { type FirstStep, nextChecks } from '@combside/science/diagnosis/next-check';
+import { nextChecks } from '@combside/science/diagnosis/next-check';
 import { posterior } from '@combside/science/diagnosis/posterior';
 import { priorFrom } from '@combside/science/diagnosis/prior';
 import { leadingTwo } from '@combside/science/diagnosis/reasons';
+import type { StateId } from '@combside/science/diagnosis/states';
 import type { DiseaseId } from '@combside/science/signs/catalogue';
 import { lookStated } from '../examine/claim.ts';
 import type { Draft } from '../examine/draft.ts';

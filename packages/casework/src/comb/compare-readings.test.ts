@@ -1,5 +1,5 @@
 import type { CombReadingBody } from '@combside/record/kinds/comb-reading';
-import type { CellClass } from '@combside/science/comb/cell-classes';
+import type { CellClass } from '@combside/science/comb/cells/cell-classes';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { broodComb, combPlace, laidComb, laidPicture, photographOf } from '../acceptance/laid-comb.ts';

@@ -1,7 +1,7 @@
 import type { CombReadingBody } from '@combside/record/kinds/comb-reading';
 import type { ColonyState, Folded } from '@combside/record/states';
-import { type CellClass, cellClasses } from '@combside/science/comb/cell-classes';
-import type { Area, CombReading } from '@combside/science/comb/reading';
+import { type CellClass, cellClasses } from '@combside/science/comb/cells/cell-classes';
+import type { Area, CombReading } from '@combside/science/comb/reading/reading';
 import { correctedReading } from './corrected-reading.ts';
 import { type MeasuredSolidness, measuredSolidness, ninety, sealedCellsOff } from './reader-error.ts';
 

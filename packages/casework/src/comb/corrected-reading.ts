@@ -1,6 +1,6 @@
 import type { CombReadingBody } from '@combside/record/kinds/comb-reading';
-import { type CellClass, cellClasses, coarseClass } from '@combside/science/comb/cell-classes';
-import { agreement, type CombReading, readCells } from '@combside/science/comb/reading';
+import { type CellClass, cellClasses, coarseClass } from '@combside/science/comb/cells/cell-classes';
+import { agreement, type CombReading, readCells } from '@combside/science/comb/reading/reading';
 import { type KeptCell, unpackCells } from './pack-cells.ts';
 
 /** One cell with the machine's word and, where a person said something, the person's. */

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { type CellClass, cellClasses, coarseClass } from '@combside/science/comb/cell-classes';
-import { readCells } from '@combside/science/comb/reading';
+import { type CellClass, cellClasses, coarseClass } from '@combside/science/comb/cells/cell-classes';
+import { readCells } from '@combside/science/comb/reading/reading';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type KeptCell, packCells, unpackCells } from './pack-cells.ts';

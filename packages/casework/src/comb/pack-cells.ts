@@ -1,7 +1,7 @@
 import { fromBase64Url, toBase64Url } from '@combside/record/bytes';
 import { mostCellsKept } from '@combside/record/kinds/comb-reading';
-import { type CellClass, coarseClass } from '@combside/science/comb/cell-classes';
-import type { ReadCell } from '@combside/science/comb/reading';
+import { type CellClass, coarseClass } from '@combside/science/comb/cells/cell-classes';
+import type { ReadCell } from '@combside/science/comb/reading/reading';
 
 /**
  * Cells of a comb as they are kept in the record: 12 bytes a cell, little-endian - column (int32), row (int16), x and y in

@@ -1,7 +1,7 @@
 import { fold } from '@combside/record/fold';
 import type { ColonyState, VisitState } from '@combside/record/states';
 import type { CombResult } from '@combside/science/comb/read-comb';
-import { readerVersion } from '@combside/science/comb/reader-version';
+import { readerVersion } from '@combside/science/comb/reading/reader-version';
 import { describe, expect, test } from 'vitest';
 import { broodComb, combPlace, laidComb, laidPicture, photographOf } from '../acceptance/laid-comb.ts';
 import { arrival, smallSite, startAt } from '../acceptance/small-site.ts';

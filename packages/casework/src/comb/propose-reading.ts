@@ -3,7 +3,7 @@ import { type CombReadingBody, combReading, mostCellsKept } from '@combside/reco
 import type { PhotographReference } from '@combside/record/kinds/examination';
 import type { ColonyState, VisitState } from '@combside/record/states';
 import type { CombResult } from '@combside/science/comb/read-comb';
-import { readerVersion } from '@combside/science/comb/reader-version';
+import { readerVersion } from '@combside/science/comb/reading/reader-version';
 import { type Act, done, refused } from '../act.ts';
 import { isCellClass } from './corrected-reading.ts';
 import { packCells } from './pack-cells.ts';

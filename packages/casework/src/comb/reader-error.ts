@@ -1,4 +1,4 @@
-import type { CombReading } from '@combside/science/comb/reading';
+import type { CombReading } from '@combside/science/comb/reading/reading';
 import type { SourcedValue } from '@combside/sources/sourced-value';
 
 /*

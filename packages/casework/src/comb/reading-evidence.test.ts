@@ -1,6 +1,6 @@
 import { loadPack } from '@combside/law/load-pack';
 import type { CombReadingBody } from '@combside/record/kinds/comb-reading';
-import type { CellClass } from '@combside/science/comb/cell-classes';
+import type { CellClass } from '@combside/science/comb/cells/cell-classes';
 import { describe, expect, test } from 'vitest';
 import { broodComb, combPlace, laidComb, laidPicture, photographOf } from '../acceptance/laid-comb.ts';
 import { arrival, smallSite, startAt } from '../acceptance/small-site.ts';

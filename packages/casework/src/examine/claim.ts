@@ -1,6 +1,6 @@
 import type { ExaminationBody } from '@combside/record/kinds/examination';
 import type { SignId } from '@combside/science/signs/catalogue';
-import { type Refused, refused, type Values } from '../act.ts';
+import { type Refused, refused } from '../act.ts';
 import type { Draft } from './draft.ts';
 import { signsOfTheOrdinaryLook, speaksOfTrouble } from './sign-order.ts';
 import type { Depth } from './vocabulary.ts';
@@ -21,7 +21,7 @@ export type ClaimSentence = (typeof claimSentences)[number];
 export interface Claim {
   readonly ok: true;
   readonly sentence: ClaimSentence;
-  readonly values: Values;
+  readonly values: Readonly<Record<string, string | number>>;
   readonly depth: Depth;
   readonly boxes: ExaminationBody['boxes'];
   readonly beesShaken: boolean | null;

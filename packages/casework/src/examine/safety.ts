@@ -57,6 +57,6 @@ const byOccasion = {
 } as const satisfies Record<Situation, readonly SafetyLine[]>;
 
 /** The cautions that go with what is about to be done. */
-export function cautionsFor(situation: Situation): readonly SafetyLine[] {
+export function cautionsFor(situation: Situation): readonly (typeof byOccasion)[Situation][number][] {
   return byOccasion[situation];
 }

@@ -68,7 +68,12 @@ export function readBack(
   const limit = settings.siteConfirmedWithinDays.value;
   if (known.lastConfirmedOn === null || daysBetween(known.lastConfirmedOn, now) > limit) {
     findings.push(
-      finding('casework.warning.not-confirmed-lately', 'warns', { on: known.lastConfirmedOn ?? 'never' }, about),
+      finding(
+        'casework.warning.not-confirmed-lately',
+        'warns',
+        { on: known.lastConfirmedOn === null ? 'never' : { day: known.lastConfirmedOn } },
+        about,
+      ),
     );
   }
   const metres = known.position?.uncertaintyMetres ?? null;

@@ -3,7 +3,9 @@ import type { ExaminationBody } from '@combside/record/kinds/examination';
 import type { HandoverBody } from '@combside/record/kinds/handover';
 import type { Values } from '../act.ts';
 import type { ResultWord } from '../examine/vocabulary.ts';
+import type { FindingId } from '../findings.ts';
 import type { Issue } from './issue.ts';
+import type { NextStepId } from './next-step-ids.ts';
 
 /*
  * The written result of one visit, as facts: what a paper or a screen turns into words and hands over. It holds nothing
@@ -12,8 +14,14 @@ import type { Issue } from './issue.ts';
 
 /** A sentence by its id in `words`, with what is put into it. */
 export interface Sentence {
-  readonly id: string;
+  readonly id: FindingId | NextStepId;
   readonly values: Values;
+}
+
+/** A warning as the visit kept it, named for the paper: `casework.warned.cold`. A newer version may know others. */
+export interface WarningNamed {
+  readonly id: `casework.warned.${string}`;
+  readonly values: Readonly<Record<string, never>>;
 }
 
 export interface InspectionRecord {
@@ -48,7 +56,7 @@ export interface InspectionRecord {
     readonly present: readonly { readonly name: string; readonly role: string }[];
     readonly temperatureCelsius: number | null;
     /** Warnings shown at the start (weather, season), each with what the inspector answered. */
-    readonly warnings: readonly { readonly warning: Sentence; readonly answer: string }[];
+    readonly warnings: readonly { readonly warning: WarningNamed; readonly answer: string }[];
     readonly coloniesCounted: number | null;
   };
   /** In the order in which they were walked past. */

@@ -99,7 +99,7 @@ export async function makeInspectionRecord(input: RecordInput, hasher: Hasher): 
     nextSteps: nextSteps(walked, input.colonies, id, input.pack),
   };
   const entries = entriesBehind(input, id);
-  const contentHash = hexadecimal(await hasher.sha256(canonicalBytes({ ...unsigned, proof: { entries } })));
+  const contentHash = hexadecimal(await hasher.sha256(canonicalBytes({ ...asHashed(unsigned), proof: { entries } })));
   const issue = issueOf(input.visit, input.colonies, contentHash);
   // Who signed the issue that this one replaces has not signed this one.
   const received = input.visit.handovers.filter(
@@ -199,9 +199,26 @@ function entriesBehind(input: RecordInput, visit: string): string[] {
   return [...new Set(ids)].sort();
 }
 
+/**
+ * The record as its content hash has always taken it: days and moments as plain text. What was handed over before values
+ * said what they are keeps its hash, and is not called out of date for it.
+ */
+function asHashed<R extends Pick<InspectionRecord, 'stillOpen' | 'nextSteps'>>(record: R) {
+  const plain = (one: Sentence) => ({
+    id: one.id,
+    values: Object.fromEntries(
+      Object.entries(one.values).map(([name, value]) => [
+        name,
+        typeof value !== 'object' ? value : 'day' in value ? value.day : value.moment,
+      ]),
+    ),
+  });
+  return { ...record, stillOpen: record.stillOpen.map(plain), nextSteps: record.nextSteps.map(plain) };
+}
+
 /** On paper a warning is named, without the limit it was shown with: `casework.warned.cold`. */
-function warnedId(warning: string): string {
-  return warning.replace('casework.warning.', 'casework.warned.');
+function warnedId(warning: string): `casework.warned.${string}` {
+  return `casework.warned.${warning.replace('casework.warning.', '')}`;
 }
 
 function labelOf(colonies: readonly ColonyState[], id: string): string {

@@ -4,11 +4,11 @@ import { maskingEnd } from '../assess/masking-end.ts';
 import type { WalkedColony } from '../examine/walk.ts';
 import { examinationAt } from '../examine/walk.ts';
 import type { Sentence } from './inspection-record.ts';
+import type { NextStep } from './next-step-ids.ts';
 
 /**
  * What comes next, in plain sentences for the keeper: what to do now, what will be done, and that the authority's word
- * goes first. No probability, no condition of another keeper. An instant is handed on as it is (`until`), for the edge to
- * write as a day.
+ * goes first. No probability, no condition of another keeper.
  */
 export function nextSteps(
   walked: readonly WalkedColony[],
@@ -17,7 +17,7 @@ export function nextSteps(
   pack: Pack,
 ): Sentence[] {
   const steps: Sentence[] = [];
-  const say = (id: string, values: Sentence['values'] = {}): void => {
+  const say = (id: NextStep, values: Sentence['values'] = {}): void => {
     steps.push({ id: `casework.next.${id}`, values });
   };
   const suspects = walked.filter((one) => one.word === 'suspect');
@@ -40,7 +40,8 @@ export function nextSteps(
     if (one.word === 'signs seen') say('signs-seen', { colony: one.label });
     if (one.word === 'too little brood to judge') say('too-little-brood', { colony: one.label });
     if (one.word === 'masked, no conclusion' && examined) {
-      say('masked', { colony: one.label, until: maskingEnd(examined, pack) ?? '' });
+      const until = maskingEnd(examined, pack);
+      say('masked', { colony: one.label, until: until === null ? '' : { moment: until } });
     }
     if (one.word === 'nothing seen with this look') nothingSeen += 1;
     const reported = examined?.finds.some(
@@ -54,23 +55,3 @@ export function nextSteps(
   say('law-first');
   return steps;
 }
-
-/** Ids of every sentence that can come next, so that no catalogue misses one. */
-export const nextStepIds = [
-  'close-hive',
-  'specimen',
-  'move-nothing',
-  'reported',
-  'not-confirmed',
-  'dead-hive',
-  'stored-combs',
-  'not-opened',
-  'signs-seen',
-  'too-little-brood',
-  'masked',
-  'find',
-  'nothing-seen',
-  'keep-looking',
-  'tools',
-  'law-first',
-].map((id) => `casework.next.${id}`);

@@ -1,4 +1,4 @@
-import { type Drawing, type Label, type Shape, weights } from './drawing.ts';
+import { type Drawing, type Label, type Shape, shape, weights } from './drawing.ts';
 import { Pen } from './pen.ts';
 import { type ColonyState, stateMarkShapes } from './state-mark.ts';
 
@@ -190,15 +190,4 @@ function northArrow(x: number, y: number): Shape[] {
     .line([x - 5, y + 18], [x, y + 14], [x + 5, y + 18])
     .close();
   return [shape('north', arrow.d, 'ink', 'ink', weights.inner)];
-}
-
-function shape(
-  role: string,
-  d: string,
-  stroke: Shape['stroke'],
-  fill: Shape['fill'],
-  weight: number,
-  dash?: readonly number[],
-): Shape {
-  return dash ? { d, stroke, fill, weight, role, dash } : { d, stroke, fill, weight, role };
 }

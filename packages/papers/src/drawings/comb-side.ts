@@ -1,4 +1,4 @@
-import { type Drawing, type Shape, weights } from './drawing.ts';
+import { type Drawing, type Shape, shape, weights } from './drawing.ts';
 import { Pen, type Point } from './pen.ts';
 
 /** One side of a comb as it hangs in the hive. Shares are of the comb's area, each from 0 to 1, together at most 1. */
@@ -186,15 +186,4 @@ function hatch(from: number, to: number): string {
     if (endX > startX) pen.move(startX, bottom - (startX - foot)).line([endX, bottom - (endX - foot)]);
   }
   return pen.d;
-}
-
-function shape(
-  role: string,
-  d: string,
-  stroke: Shape['stroke'],
-  fill: Shape['fill'],
-  weight: number,
-  dash?: readonly number[],
-): Shape {
-  return dash ? { d, stroke, fill, weight, role, dash } : { d, stroke, fill, weight, role };
 }

@@ -59,3 +59,15 @@ export interface Label {
 
 /** A main line, a line within a thing, and the thread-thin lines. */
 export const weights = { main: 2, inner: 1.25, hair: 0.9 } as const;
+
+/** Makes a shape of a path: what it is, its line, its filling and the weight of its line; dashed when dashes are given. */
+export function shape(
+  role: string,
+  d: string,
+  stroke: Ink,
+  fill: Wash,
+  weight: number,
+  dash?: readonly number[],
+): Shape {
+  return dash ? { d, stroke, fill, weight, role, dash } : { d, stroke, fill, weight, role };
+}

@@ -1,6 +1,7 @@
 import type { ColonyRecord, InspectionRecord, Signature } from '@combside/casework/report/inspection-record';
 import { isSign } from '@combside/science/signs/catalogue';
 import { drawingOf } from '@combside/science/signs/drawing';
+import { saySentence } from '@combside/words/sentence';
 import { drawApiaryPlan } from '../drawings/apiary-plan.ts';
 import { drawSign } from '../drawings/sign-drawing.ts';
 import { drawSignature } from '../drawings/signature.ts';
@@ -19,7 +20,6 @@ import {
   type PaperWords,
   placeWords,
   replacesWords,
-  sentence,
   signName,
   whenWords,
   wordFor,
@@ -123,13 +123,13 @@ function visitFacts(record: InspectionRecord, words: PaperWords): Block[] {
           [withNumber(inspector.name, inspector.warrant), inspector.office].filter(Boolean).join(', '),
         ),
         ...fact('papers.visit.time', whenWords(words, visit)),
-        ...fact('papers.visit.reason', wordFor(words, `casework.visit-reason.${visit.reason}`, visit.reason)),
-        ...fact('papers.visit.power', wordFor(words, `casework.power.${visit.power}`, visit.power)),
+        ...fact('papers.visit.reason', wordFor(words, 'casework.visit-reason.*', visit.reason)),
+        ...fact('papers.visit.power', wordFor(words, 'casework.power.*', visit.power)),
         ...fact(
           'papers.visit.present',
           visit.present
             .map(({ name, role }) =>
-              words.say('papers.visit.name-role', { name, role: wordFor(words, `casework.role.${role}`, role) }),
+              words.say('papers.visit.name-role', { name, role: wordFor(words, 'casework.role.*', role) }),
             )
             .join(', ') || words.say('papers.visit.nobody'),
         ),
@@ -141,7 +141,7 @@ function visitFacts(record: InspectionRecord, words: PaperWords): Block[] {
           'papers.visit.warnings',
           visit.warnings
             .map(({ warning, answer }) => {
-              const said = capital(sentence(words, warning, visit.timeZone));
+              const said = capital(wordFor(words, 'casework.warned.*', warning.id.replace('casework.warned.', '')));
               return answer ? words.say('papers.visit.warning', { warning: said, answer }) : said;
             })
             .join('\n'),
@@ -254,7 +254,7 @@ function detail(colony: ColonyRecord, record: InspectionRecord, words: PaperWord
     colony.finds
       .filter((one) => one.outcome === outcome)
       .map((one) => {
-        const find = wordFor(words, `casework.find.${one.find}`, one.find);
+        const find = wordFor(words, 'casework.find.*', one.find);
         return one.amount
           ? words.say('papers.finds.amount', { find, amount: words.say(`casework.amount.${one.amount}`) })
           : find;
@@ -522,7 +522,9 @@ function open(record: InspectionRecord, words: PaperWords): Block[] {
     { kind: 'list', items },
   ];
   const stillOpen = stillOpenWords(record, words);
-  const next = record.nextSteps.map((step) => sentence(words, step, record.visit.timeZone));
+  const next = record.nextSteps.map((step) =>
+    saySentence<'papers' | 'casework' | 'signs'>(words, step, record.visit.timeZone),
+  );
   return [
     ...(stillOpen.length > 0
       ? section(words.say('papers.open.title'), stillOpen)

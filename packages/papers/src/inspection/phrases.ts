@@ -1,5 +1,6 @@
-import type { ColonyRecord, InspectionRecord, Sentence } from '@combside/casework/report/inspection-record';
+import type { ColonyRecord, InspectionRecord } from '@combside/casework/report/inspection-record';
 import type { ExaminationBody } from '@combside/record/kinds/examination';
+import type { WordPattern } from '@combside/words/rooms';
 import type { Words } from '@combside/words/words';
 import type { ColonyState } from '../drawings/state-mark.ts';
 
@@ -35,32 +36,23 @@ export function capital(text: string): string {
   return first.toUpperCase() + rest.join('');
 }
 
-/** The word for an id the record carries; the id itself, said to be of a newer version, when nobody here knows it. */
-export function wordFor(words: PaperWords, id: string, kept: string): string {
-  return words.sayIfKnown(id) ?? words.say('papers.newer-word', { word: kept });
+type PaperRoom = 'papers' | 'casework' | 'signs';
+
+/** A word the record carries, by the pattern of its id; said to be of a newer version when nobody here knows it. */
+export function wordFor<const Pattern extends string>(
+  words: PaperWords,
+  pattern: WordPattern<PaperRoom, Pattern>,
+  kept: string,
+): string {
+  return words.sayOne(pattern, kept) ?? words.say('papers.newer-word', { word: kept });
 }
 
 export function signName(words: PaperWords, sign: string): string {
-  return wordFor(words, `signs.sign.${sign}.name`, sign);
+  return wordFor(words, 'signs.sign.*.name', sign);
 }
 
 export function conditionName(words: PaperWords, condition: string): string {
-  return wordFor(words, `signs.condition.${condition}.name`, condition);
-}
-
-/** A sentence of casework. A moment or day among its values is written as a day, at the site's own time. */
-export function sentence(words: PaperWords, said: Sentence, timeZone: string): string {
-  const values = Object.fromEntries(
-    Object.entries(said.values).map(([name, value]) => [name, asDay(words, value, timeZone)]),
-  );
-  return words.sayIfKnown(said.id, values) ?? words.say('papers.newer-word', { word: said.id });
-}
-
-function asDay(words: PaperWords, value: string | number, timeZone: string): string | number {
-  if (typeof value === 'number') return value;
-  if (/^\d{4}-\d{2}-\d{2}$/.test(value)) return words.day(value);
-  if (/^\d{4}-\d{2}-\d{2}T[\d:.]+(Z|[+-]\d{2}:\d{2})$/.test(value)) return words.dayOf(value, timeZone);
-  return value;
+  return wordFor(words, 'signs.condition.*.name', condition);
 }
 
 /** What was looked at, box by box, in words: "9 of 9 brood frames, both sides, bees shaken off". */

@@ -1,7 +1,8 @@
 import type { InspectionRecord } from '@combside/casework/report/inspection-record';
+import { saySentence } from '@combside/words/sentence';
 import type { ColonyState } from '../drawings/state-mark.ts';
 import { cautionWords } from './cautions.ts';
-import { capital, markOfResult, type PaperWords, replacesWords, sentence, whenWords } from './phrases.ts';
+import { capital, markOfResult, type PaperWords, replacesWords, whenWords } from './phrases.ts';
 import { stillOpenWords } from './still-open.ts';
 import { summaryOf } from './summary.ts';
 
@@ -40,7 +41,9 @@ export function spokenShortForm(record: InspectionRecord, words: PaperWords): Sp
       result: capital(words.say(`casework.result.${one.result}`)),
     })),
     stillOpen: stillOpenWords(record, words),
-    nextSteps: record.nextSteps.map((step) => sentence(words, step, record.visit.timeZone)),
+    nextSteps: record.nextSteps.map((step) =>
+      saySentence<'papers' | 'casework' | 'signs'>(words, step, record.visit.timeZone),
+    ),
     cautions: cautionWords(record, words),
     contentHash: record.proof.contentHash,
   };

@@ -1,5 +1,6 @@
 import type { InspectionRecord } from '@combside/casework/report/inspection-record';
-import { isSuspect, type PaperWords, sentence } from './phrases.ts';
+import { saySentence } from '@combside/words/sentence';
+import { isSuspect, type PaperWords } from './phrases.ts';
 import { labels } from './summary.ts';
 
 /** Everything that is open after the visit. A suspicion is open until the authority decides, whatever else was done. */
@@ -10,6 +11,6 @@ export function stillOpenWords(record: InspectionRecord, words: PaperWords): str
       ? [words.say('papers.open.suspicion', { count: suspects.length, colonies: labels(words, suspects) })]
       : []),
     ...(record.specimens.length > 0 ? [words.say('papers.open.laboratory', { count: record.specimens.length })] : []),
-    ...record.stillOpen.map((one) => sentence(words, one, record.visit.timeZone)),
+    ...record.stillOpen.map((one) => saySentence<'papers' | 'casework' | 'signs'>(words, one, record.visit.timeZone)),
   ];
 }

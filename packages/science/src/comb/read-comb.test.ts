@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { coarseClass } from './cell-classes.ts';
-import { withinFrame } from './comb-plane.ts';
+import { coarseClass } from './cells/cell-classes.ts';
+import { withinFrame } from './frame/comb-plane.ts';
 import { paintComb } from './painter/paint-comb.ts';
 import { drawSettings, type FixedSettings } from './painter/settings.ts';
-import type { Picture } from './picture.ts';
+import type { Picture } from './photograph/picture.ts';
 import { ReadingCancelled, type ReadStage, readComb } from './read-comb.ts';
-import { scoreCells } from './score-reading.ts';
+import { scoreCells } from './reading/score-reading.ts';
 
 /** Square-on, no bees, good light: what any reader must read. Held-out family: never used for tuning or training. */
 const plain: FixedSettings = {

@@ -5,19 +5,27 @@
  * walls, and a picture without an outlying capping is no evidence that the brood is sound. Both sentences stand among
  * the reasons of every reading.
  */
-import { type CappingLook, measureCappings, smallestCappingPitch } from './capping.ts';
-import { type CellClass, type CoarseClass, coarseClass, type DecidedClass } from './cell-classes.ts';
-import { CellView, featureCount } from './cell-features.ts';
-import { classOfOutput, classShares, outputCount, outputs, readNetwork } from './classifier.ts';
-import { classifierWeights } from './classifier-weights.ts';
-import { type CombPlane, combPlane, cornersOfRegion, latticeContradicts, widened, withinFrame } from './comb-plane.ts';
-import { type JudgedPlaces, placeKey, settleEdge } from './edge-of-comb.ts';
-import { findFrameCorners } from './frame-corners.ts';
-import { findLattice, type LatticeOptions, overviewOf, polygonTest } from './lattice.ts';
-import { type LatticeCell, pitchOf } from './lattice-growth.ts';
-import { checkPicture, halvePicture, type Picture, type Plane } from './picture.ts';
-import { type CombReading, readCells } from './reading.ts';
-import { blurOverPitch, type Exposure, exposureOf } from './sharpness.ts';
+
+import { type CellClass, type CoarseClass, coarseClass, type DecidedClass } from './cells/cell-classes.ts';
+import { CellView, featureCount } from './cells/cell-features.ts';
+import { classOfOutput, classShares, outputCount, outputs, readNetwork } from './cells/classifier.ts';
+import { classifierWeights } from './cells/classifier-weights.ts';
+import { type JudgedPlaces, placeKey, settleEdge } from './cells/edge-of-comb.ts';
+import {
+  type CombPlane,
+  combPlane,
+  cornersOfRegion,
+  latticeContradicts,
+  widened,
+  withinFrame,
+} from './frame/comb-plane.ts';
+import { findFrameCorners } from './frame/frame-corners.ts';
+import { findLattice, type LatticeOptions, overviewOf, polygonTest } from './lattice/lattice.ts';
+import { type LatticeCell, pitchOf } from './lattice/lattice-growth.ts';
+import { checkPicture, halvePicture, type Picture, type Plane } from './photograph/picture.ts';
+import { blurOverPitch, type Exposure, exposureOf } from './photograph/sharpness.ts';
+import { type CappingLook, measureCappings, smallestCappingPitch } from './reading/capping.ts';
+import { type CombReading, readCells } from './reading/reading.ts';
 
 /** Why a picture was refused; each has a sentence that says what to do (words: `comb.reason.<id>`). */
 export const refusals = [

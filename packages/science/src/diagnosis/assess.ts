@@ -13,6 +13,7 @@ import { type Prior, priorFrom } from './prior.ts';
 import { leadingTwo, type Reasons, reasonsFor } from './reasons.ts';
 import { name, type Sentence, sentence } from './sentence.ts';
 import { type Severity, severityOf } from './severity.ts';
+import type { StateId } from './states.ts';
 import { figureOf } from './test-figures.ts';
 import { type TimeSinceOnset, timeSinceOnset } from './time-since-onset.ts';
 
@@ -38,21 +39,8 @@ export const defaultSettings: AssessSettings = {
   worthALaboratory: 0.05,
 };
 
-/**
- * What the look comes to. None of them opens, refuses or closes a case: suspicion is the inspector's act, or a pack's
- * rule on a named sign or test.
- */
-export type StateId =
-  | 'suspicion-stands'
-  | 'remains-suspect'
-  | 'contaminated-not-clinical'
-  | 'masked'
-  | 'too-little-brood'
-  | 'not-looked'
-  | 'look-too-narrow'
-  | 'nothing-seen'
-  | 'signs-seen'
-  | 'signs-unexplained';
+/** The one line under an examination. */
+type LineId = 'line.suspicion' | `line.${'condition' | 'state'}${'' | '-and-check'}`;
 
 export type CautionId = 'respirator' | 'do-not-shake' | 'never-certain-from-a-look';
 
@@ -90,7 +78,7 @@ export interface DiseaseAssessment {
 
 export interface Advice {
   readonly id: AdviceId;
-  readonly sentence: Sentence;
+  readonly sentence: Sentence<`advice.${AdviceId}`>;
   /** Where it comes from; none where it is common practice or follows from the state alone. */
   readonly sources: readonly SourceId[];
 }
@@ -115,9 +103,9 @@ export interface WholeAssessment {
   readonly version: number;
   readonly jointStates: number;
   /** The first is the one to say; the others hold as well. */
-  readonly states: readonly { readonly id: StateId; readonly sentence: Sentence }[];
+  readonly states: readonly { readonly id: StateId; readonly sentence: Sentence<`state.${StateId}`> }[];
   /** The line at the comb. */
-  readonly line: Sentence;
+  readonly line: Sentence<LineId>;
   /** By posterior, greatest first. */
   readonly diseases: readonly DiseaseAssessment[];
   readonly none: { readonly point: number; readonly interval: Interval };
@@ -134,7 +122,7 @@ export interface WholeAssessment {
   readonly couldHaveMissed: CouldHaveMissed;
   readonly timeSinceOnset: TimeSinceOnset | null;
   readonly severity: Severity | null;
-  readonly cautions: readonly { readonly id: CautionId; readonly sentence: Sentence }[];
+  readonly cautions: readonly { readonly id: CautionId; readonly sentence: Sentence<`caution.${CautionId}`> }[];
   readonly advice: readonly Advice[];
   /** How many of the numbers behind this answer are expert bands, and how many were published. */
   readonly standing: { readonly expertBands: number; readonly published: number };
@@ -179,7 +167,7 @@ export function assessLook(evidence: Evidence, settings: AssessSettings = defaul
       id,
       sentence: sentence(
         `state.${id}`,
-        id === 'signs-seen' ? { condition: name('condition', order[0] as string) } : {},
+        id === 'signs-seen' ? { condition: name('condition', order[0] as DiseaseId) } : {},
       ),
     })),
     line: lineOf(states[0] as StateId, order[0] as DiseaseId, next),
@@ -282,17 +270,17 @@ export function statesOf(evidence: Evidence, believed: Posterior): StateId[] {
   return states;
 }
 
-function lineOf(state: StateId, leading: DiseaseId, next: NextChecks): Sentence {
+function lineOf(state: StateId, leading: DiseaseId, next: NextChecks): Sentence<LineId> {
   const first = next.first[0];
   if (first) return sentence('line.suspicion', { step: { word: `signs.first.${first.step}` } });
   const check = next.atHive[0];
   const values = {
-    state: { word: `signs.state-name.${state}` },
+    state: { word: `signs.state-name.${state}` as const },
     condition: name('condition', leading),
     ...(check ? { check: name('check', check.check) } : {}),
   };
   const kind = state === 'signs-seen' ? 'condition' : 'state';
-  return sentence(check ? `line.${kind}-and-check` : `line.${kind}`, values);
+  return sentence(check ? (`line.${kind}-and-check` as const) : (`line.${kind}` as const), values);
 }
 
 function cautionsOf(evidence: Evidence, believed: Posterior): CautionId[] {
@@ -312,7 +300,7 @@ function adviceOf(
   states: readonly StateId[],
 ): Advice[] {
   const advice: Advice[] = [];
-  const give = (id: AdviceId, values: Sentence['values'] = {}): void => {
+  const give = (id: AdviceId, values: Sentence<string>['values'] = {}): void => {
     advice.push({ id, sentence: sentence(`advice.${id}`, values), sources: adviceSources[id] });
   };
   const rope = readRopeTests(evidence.ropeTests);

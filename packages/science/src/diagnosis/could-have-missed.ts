@@ -33,7 +33,7 @@ export interface CouldHaveMissed {
   readonly rows: readonly Missed[];
   readonly tooLittleBrood: boolean;
   readonly limits: readonly LookLimit[];
-  readonly sentence: Sentence;
+  readonly sentence: Sentence<`missed.${'too-little-brood' | 'everything' | 'one-in'}`>;
 }
 
 /** The sizes of trouble that are shown. */

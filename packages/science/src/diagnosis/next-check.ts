@@ -4,6 +4,7 @@ import { type DiseaseId, diseases } from '../signs/catalogue.ts';
 import { type Check, type CheckId, checks, type NotPossible, openSigns } from './checks.ts';
 import type { Evidence } from './evidence.ts';
 import { findingsOf, noticedBy } from './findings.ts';
+import { type FirstStep, firstSteps } from './first-steps.ts';
 import type { Finding } from './inference.ts';
 import { type Network, nodeIndex, pointChances } from './network.ts';
 import { inferenceOf, pointWeighing, statesWith, weigh } from './posterior.ts';
@@ -62,24 +63,23 @@ export interface RankedCheck {
   /** Chance that it comes out seen or positive. */
   readonly chancePositive: number;
   /** What to do, and how to do it right. */
-  readonly how: Sentence;
+  readonly how: Sentence<`check.${CheckId}.how`>;
   readonly sources: readonly SourceId[];
 }
 
-/** What comes before any check, once suspicion stands. */
-export type FirstStep = 'close-the-hive' | 'move-nothing' | 'take-a-specimen' | 'clean-down' | 'notify';
-
 export interface NextChecks {
   /** Steps that come first; none unless suspicion stands. */
-  readonly first: readonly { readonly step: FirstStep; readonly sentence: Sentence }[];
+  readonly first: readonly { readonly step: FirstStep; readonly sentence: Sentence<`first.${FirstStep}`> }[];
   /** At the hive, the most useful minute first. */
   readonly atHive: readonly RankedCheck[];
   /** In the laboratory, the greatest loss avoided first; ties by days. */
   readonly inLaboratory: readonly RankedCheck[];
-  readonly notPossible: readonly { readonly check: CheckId; readonly why: NotPossible; readonly sentence: Sentence }[];
+  readonly notPossible: readonly {
+    readonly check: CheckId;
+    readonly why: NotPossible;
+    readonly sentence: Sentence<`not-possible.${NotPossible}`>;
+  }[];
 }
-
-const firstSteps: readonly FirstStep[] = ['close-the-hive', 'move-nothing', 'take-a-specimen', 'clean-down', 'notify'];
 
 /**
  * The answers a check may give, as likelihoods to be multiplied: for each thing it reveals, seen or not; for the rope

@@ -2,15 +2,17 @@ import type { SourceId } from '@combside/sources/bibliography';
 import { type DiseaseId, diseases } from '../signs/catalogue.ts';
 import { isPublished } from './bands.ts';
 import type { Evidence } from './evidence.ts';
-import { findingsOf, type SetAside } from './findings.ts';
+import { findingsOf, type SetAside, type SetAsideReason } from './findings.ts';
 import { type Network, type NodeId, numbersBehind, sourcesBehind } from './network.ts';
 import { inferenceOf, nodeAt, pointWeighing, weigh } from './posterior.ts';
 import type { Prior } from './prior.ts';
-import { name, type Sentence, sentence } from './sentence.ts';
-import { testFigures } from './test-figures.ts';
+import { name, type Sentence, sentence, type WordToName } from './sentence.ts';
+import { type TestId, testFigures } from './test-figures.ts';
 
 /** How much a piece of evidence moves the log-odds, in words. */
 export type Strength = 'nothing' | 'weak' | 'fair' | 'strong';
+
+type ReasonId = `reason.${'seen' | 'not-seen' | 'positive' | 'negative' | 'measured'}.${'for' | 'against' | 'neither'}`;
 
 /** What one piece of evidence does. */
 export interface Reason {
@@ -22,7 +24,7 @@ export interface Reason {
   readonly forRival: number;
   readonly direction: 'for' | 'against' | 'neither';
   readonly strength: Strength;
-  readonly sentence: Sentence;
+  readonly sentence: Sentence<ReasonId>;
   readonly sources: readonly SourceId[];
   /** True when any number behind it is unsourced: shown as "expert band". */
   readonly expertBand: boolean;
@@ -30,7 +32,7 @@ export interface Reason {
 
 /** Something that was entered and does not count, with why. */
 export interface SilentReason extends SetAside {
-  readonly sentence: Sentence;
+  readonly sentence: Sentence<`silent.${SetAsideReason}`>;
 }
 
 export interface Reasons {
@@ -57,12 +59,12 @@ export function strengthOf(shift: number): Strength {
 }
 
 /** True for the tests, false for signs and the rope test. */
-export function isTest(node: NodeId): boolean {
+export function isTest(node: NodeId): node is TestId {
   return node in testFigures;
 }
 
 /** The name of a node: of the sign, or of the test that it is. A rope test made is not the check of three cells. */
-function nodeName(node: NodeId): { readonly word: string } {
+function nodeName(node: NodeId): { readonly word: WordToName } {
   if (node === 'rope-test') return { word: 'signs.rope-test-made' };
   if (node === 'pattern-measured') return { word: 'signs.pattern-measured' };
   return isTest(node) ? name('check', node) : name('sign', node);
@@ -120,7 +122,7 @@ export function reasonsFor(
       forRival,
       direction,
       strength,
-      sentence: sentence(`reason.${outcome.replace(' ', '-')}.${direction}`, {
+      sentence: sentence(`reason.${outcome === 'not seen' ? 'not-seen' : outcome}.${direction}`, {
         what: nodeName(item.node),
         condition: name('condition', leading),
         strength,

@@ -22,7 +22,7 @@ export interface TimeSinceOnset {
   readonly basis: readonly OnsetBasis[];
   /** Said in the trade of what was seen; no bound is drawn from it. */
   readonly oftenMonths: boolean;
-  readonly sentence: Sentence;
+  readonly sentence: Sentence<`onset.${'often-months' | 'at-least'}`>;
   readonly sources: readonly SourceId[];
 }
 

@@ -4,7 +4,7 @@ import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { correctedReading } from '@combside/casework/comb/corrected-reading';
 import { combReadingProposed, combReadingsTold } from '@combside/contract/comb-readings';
-import { readerVersion } from '@combside/science/comb/reader-version';
+import { readerVersion } from '@combside/science/comb/reading/reader-version';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type TestHouse, testHouse, testPeople, type Visitor } from '../acceptance/test-house.ts';

@@ -1,7 +1,7 @@
 import type { ReadingPart } from '@combside/casework/comb/propose-reading';
 import type { CombReadingProposed, CombReadingTold } from '@combside/contract/comb-readings';
 import type { WallClock } from '@combside/record/ports';
-import { readerVersion } from '@combside/science/comb/reader-version';
+import { readerVersion } from '@combside/science/comb/reading/reader-version';
 import { sql } from 'kysely';
 import type { Database } from '../store/database.ts';
 import type { CombReadingsPart, PhotographsPart } from '../store/parts.ts';

@@ -9,7 +9,7 @@ import { sampleBodies } from '@combside/record/acceptance/golden-bodies';
 import type { Proposal } from '@combside/record/entry';
 import type { CombReadingBody } from '@combside/record/kinds/comb-reading';
 import type { PhotographReference } from '@combside/record/kinds/examination';
-import { readerVersion } from '@combside/science/comb/reader-version';
+import { readerVersion } from '@combside/science/comb/reading/reader-version';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { newId, phoneOf, type TestHouse, testHouse, testPeople, type Visitor } from '../acceptance/test-house.ts';

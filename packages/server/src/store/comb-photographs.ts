@@ -1,6 +1,6 @@
 import type { CombPhotographLine, CombPhotographs, CombPhotographsAsked } from '@combside/contract/comb-photographs';
 import type { CombStanding } from '@combside/contract/comb-standing';
-import { readerVersion } from '@combside/science/comb/reader-version';
+import { readerVersion } from '@combside/science/comb/reading/reader-version';
 import { type RawBuilder, sql } from 'kysely';
 import type { Database } from './database.ts';
 import { pageMark, readPageMark } from './paging.ts';

@@ -2,8 +2,9 @@ import { type Change, whatChanged } from '@combside/casework/examine/what-change
 import type { AssessmentBody } from '@combside/record/kinds/assessment';
 import type { ExaminationBody } from '@combside/record/kinds/examination';
 import type { Folded } from '@combside/record/states';
+import type { WordPattern } from '@combside/words/rooms';
 import type { Words } from '@combside/words/words';
-import { sayId } from './say-sentence.ts';
+import { sayWord } from './say-sentence.ts';
 import { useWords } from './words-context.tsx';
 
 interface CorrectionsShownProps {
@@ -41,8 +42,8 @@ export function CorrectionsShown({ examined, assessments, nameOf, timeZone }: Co
                 <li>
                   {words.say('casework.correction.line', {
                     what: words.say('casework.correction.result'),
-                    before: sayId(words, `casework.result.${result.before}`),
-                    after: sayId(words, `casework.result.${result.after}`),
+                    before: sayWord(words, 'casework.result.*', result.before),
+                    after: sayWord(words, 'casework.result.*', result.after),
                   })}
                 </li>
               )}
@@ -67,17 +68,18 @@ function changeWords(words: Words, change: Change): string {
   const line = (what: string, before: string, after: string) =>
     words.say('casework.correction.line', { what, before, after });
   const unsaid = words.say('casework.correction.nothing-said');
-  const word = (group: string, value: string | null) => (value === null ? unsaid : sayId(words, `${group}.${value}`));
+  const word = <const Pattern extends string>(pattern: WordPattern<'casework', Pattern>, value: string | null) =>
+    value === null ? unsaid : (words.sayOne<Pattern>(pattern, value) ?? value);
   switch (change.part) {
     case 'sign':
       return line(
-        sayId(words, `signs.sign.${change.sign}.name`),
+        sayWord(words, 'signs.sign.*.name', change.sign),
         lookedWords(words, change.before),
         lookedWords(words, change.after),
       );
     case 'find':
       return line(
-        sayId(words, `casework.find.${change.find}`),
+        sayWord(words, 'casework.find.*', change.find),
         lookedWords(words, change.before),
         lookedWords(words, change.after),
       );
@@ -88,19 +90,19 @@ function changeWords(words: Words, change: Change): string {
     case 'claim':
       return line(
         what,
-        word('casework.correction.claim', change.before),
-        word('casework.correction.claim', change.after),
+        word('casework.correction.claim.*', change.before),
+        word('casework.correction.claim.*', change.after),
       );
     case 'hiveState':
-      return line(what, word('casework.hive-state', change.before), word('casework.hive-state', change.after));
+      return line(what, word('casework.hive-state.*', change.before), word('casework.hive-state.*', change.after));
     case 'depth':
-      return line(what, word('casework.depth', change.before), word('casework.depth', change.after));
+      return line(what, word('casework.depth.*', change.before), word('casework.depth.*', change.after));
     case 'light':
-      return line(what, word('casework.light', change.before), word('casework.light', change.after));
+      return line(what, word('casework.light.*', change.before), word('casework.light.*', change.after));
     case 'hold':
-      return line(what, word('casework.hold', change.before), word('casework.hold', change.after));
+      return line(what, word('casework.hold.*', change.before), word('casework.hold.*', change.after));
     case 'beesShaken': {
-      const shaken = (said: boolean | null) => word('casework.shaken', said === null ? null : said ? 'yes' : 'no');
+      const shaken = (said: boolean | null) => word('casework.shaken.*', said === null ? null : said ? 'yes' : 'no');
       return line(what, shaken(change.before), shaken(change.after));
     }
     case 'boxes':
@@ -112,7 +114,7 @@ function changeWords(words: Words, change: Change): string {
     case 'medicines':
     case 'combChanges': {
       const answer = (said: ExaminationBody['medicines']) =>
-        [word('casework.answer', said.asked ? said.answer : 'not asked'), said.lastOn && words.day(said.lastOn)]
+        [word('casework.answer.*', said.asked ? said.answer : 'not asked'), said.lastOn && words.day(said.lastOn)]
           .filter(Boolean)
           .join(', ');
       return line(what, answer(change.before), answer(change.after));
@@ -122,7 +124,9 @@ function changeWords(words: Words, change: Change): string {
         tests.length === 0
           ? unsaid
           : words.list(
-              tests.map((one) => `${words.unit(one.threadMillimetres, 'mm')} (${word('casework.tissue', one.tissue)})`),
+              tests.map(
+                (one) => `${words.unit(one.threadMillimetres, 'mm')} (${word('casework.tissue.*', one.tissue)})`,
+              ),
             );
       return line(what, threads(change.before), threads(change.after));
     }
@@ -144,14 +148,14 @@ function lookedWords(
     places?: ExaminationBody['signs'][number]['places'];
   } | null,
 ): string {
-  if (looked === null) return sayId(words, 'casework.outcome.not looked for');
+  if (looked === null) return words.say('casework.outcome.not looked for');
   const affected = looked.places?.map(
     (one) => `${one.box} ${one.frame ?? ''}: ${one.cellsAffected ?? 0}/${one.cellsOpened ?? 0}`,
   );
   return [
-    sayId(words, `casework.outcome.${looked.outcome}`),
-    looked.count && sayId(words, `casework.count.${looked.count}`),
-    looked.amount && sayId(words, `casework.amount.${looked.amount}`),
+    sayWord(words, 'casework.outcome.*', looked.outcome),
+    looked.count && sayWord(words, 'casework.count.*', looked.count),
+    looked.amount && sayWord(words, 'casework.amount.*', looked.amount),
     affected?.length ? `(${affected.join('; ')})` : null,
   ]
     .filter(Boolean)
@@ -165,7 +169,7 @@ function boxWords(words: Words, boxes: ExaminationBody['boxes']): string {
         seen: one.framesSeen,
         held: one.framesHeld,
         box: one.box,
-        sides: sayId(words, `casework.sides.${one.sides}`),
+        sides: sayWord(words, 'casework.sides.*', one.sides),
       }),
     ),
   );

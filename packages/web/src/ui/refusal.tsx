@@ -1,5 +1,5 @@
 import type { Refused } from '@combside/casework/act';
-import { sayId } from './say-sentence.ts';
+import { saySentence } from './say-sentence.ts';
 import { useWords } from './words-context.tsx';
 
 export type { Refused };
@@ -9,7 +9,7 @@ export function Refusal({ refusal }: { readonly refusal: Refused }) {
   const words = useWords();
   return (
     <p className="caution" role="alert">
-      {sayId(words, refusal.reason, refusal.values)}
+      {saySentence(words, { id: refusal.reason, values: refusal.values })}
     </p>
   );
 }

@@ -264,6 +264,7 @@ export const hive = {
   'hive.colony.not-judged': 'Ohne Urteil schließen',
   'hive.suspect.nothing': 'Nichts Anzeigepflichtiges oder nicht entschieden',
   'hive.tap.hive state': 'diese Beute',
+  'hive.tap.everything looked at': 'alles durchgesehen',
   'hive.tap.depth': 'wie tief',
   'hive.tap.frames held': 'Waben vorhanden',
   'hive.tap.frames seen': 'Waben angesehen',

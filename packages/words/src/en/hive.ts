@@ -259,6 +259,7 @@ export const hive = {
   'hive.colony.not-judged': 'Close without a judgement',
   'hive.suspect.nothing': 'Nothing notifiable, or not settled',
   'hive.tap.hive state': 'this hive',
+  'hive.tap.everything looked at': 'everything looked at',
   'hive.tap.depth': 'how deep',
   'hive.tap.frames held': 'frames present',
   'hive.tap.frames seen': 'frames looked at',

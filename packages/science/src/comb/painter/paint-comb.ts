@@ -1,6 +1,6 @@
 /** Paints a comb whose truth is known: the test bed of the reader, and pictures for learning. All of it is invented. */
 import { seeded } from '../../random/seeded.ts';
-import type { DecidedClass } from '../cell-classes.ts';
+import type { DecidedClass } from '../cells/cell-classes.ts';
 import { type Cover, coverOf } from './cover-comb.ts';
 import { addNoise, blur, type Planes, saturate, sharpen, throughJpeg, tone } from './develop.ts';
 import { contentFiller, type PaintedCell, type Sickness } from './fill-comb.ts';

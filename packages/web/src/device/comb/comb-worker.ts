@@ -1,5 +1,5 @@
 import { readingPart } from '@combside/casework/comb/propose-reading';
-import { findFrameCorners } from '@combside/science/comb/frame-corners';
+import { findFrameCorners } from '@combside/science/comb/frame/frame-corners';
 import { readComb } from '@combside/science/comb/read-comb';
 import { type Decoded, decodePicture, mostPixelsRead } from './decode-picture.ts';
 import type { Job, Order, ReadPhotograph, SetCorners, Told } from './messages.ts';

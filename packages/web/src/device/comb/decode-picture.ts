@@ -1,4 +1,4 @@
-import type { Picture } from '@combside/science/comb/picture';
+import type { Picture } from '@combside/science/comb/photograph/picture';
 import { pictureHeader } from './picture-header.ts';
 import { type Turn, uprightSize } from './turn.ts';
 

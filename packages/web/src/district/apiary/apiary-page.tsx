@@ -4,7 +4,7 @@ import type { StateBase } from '@combside/record/states';
 import { Link } from 'wouter';
 import type { Session } from '../../app/session.ts';
 import { NotesShown } from '../../ui/notes-shown.tsx';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { VisitLineLink } from '../desk/visit-line-link.tsx';
 import { useDeskAddress } from '../desk-address.ts';
@@ -76,13 +76,13 @@ export function ApiaryPage({ session, apiary }: ApiaryPageProps) {
                 <span>
                   <strong>{words.say('district.colony', { label: colony.label })}</strong>{' '}
                   {colony.lastResult
-                    ? sayId(words, `casework.result.${colony.lastResult}`)
+                    ? sayWord(words, 'casework.result.*', colony.lastResult)
                     : words.say('district.places.not-looked')}
                 </span>
                 <span className="quiet">
                   {[
                     colony.hiveState && colony.hiveState !== 'living'
-                      ? sayId(words, `casework.hive-state.${colony.hiveState}`)
+                      ? sayWord(words, 'casework.hive-state.*', colony.hiveState)
                       : null,
                     colony.lastExaminedAt && words.dayOf(colony.lastExaminedAt, deskTimeZone),
                   ]
@@ -108,7 +108,7 @@ export function ApiaryPage({ session, apiary }: ApiaryPageProps) {
               <>
                 {words.say('district.keeper', { name: keeper.name })}
                 {' · '}
-                {words.say('district.apiary.trade', { trade: sayId(words, `district.trade.${keeper.trade}`) })}
+                {words.say('district.apiary.trade', { trade: sayWord(words, 'district.trade.*', keeper.trade) })}
               </>
             ) : (
               words.say('district.keeper-unknown')
@@ -121,7 +121,7 @@ export function ApiaryPage({ session, apiary }: ApiaryPageProps) {
                   latitude: degrees(place.latitude),
                   longitude: degrees(place.longitude),
                   metres: words.unit(place.uncertaintyMetres, 'm'),
-                  how: sayId(words, `district.how.${place.how}`),
+                  how: sayWord(words, 'district.how.*', place.how),
                 })
               : words.say('district.apiary.position-none')}
           </li>
@@ -180,9 +180,9 @@ function OwedHere({ apiary }: { readonly apiary: string }) {
       <ul className="facts">
         {duties.map((duty) => (
           <li key={`${duty.rule} ${duty.colony ?? ''} ${duty.condition ?? ''} ${duty.since}`}>
-            <strong>{sayId(words, `casework.duty.${duty.duty}`)}</strong>
+            <strong>{sayWord(words, 'casework.duty.*', duty.duty)}</strong>
             {duty.colonyLabel && ` · ${words.say('district.colony', { label: duty.colonyLabel })}`}
-            {duty.condition && ` · ${words.sayIfKnown(`signs.condition.${duty.condition}.name`) ?? duty.condition}`}
+            {duty.condition && ` · ${sayWord(words, 'signs.condition.*.name', duty.condition)}`}
             {duty.late && (
               <>
                 {' · '}
@@ -192,11 +192,11 @@ function OwedHere({ apiary }: { readonly apiary: string }) {
             <br />
             <span className="quiet">
               {[
-                sayId(words, `casework.owed-by.${duty.owedBy}`),
+                sayWord(words, 'casework.owed-by.*', duty.owedBy),
                 words.say('district.owed.since', { day: words.dayOf(duty.since, deskTimeZone) }),
                 duty.due
                   ? words.say('district.owed.by', { day: words.dayOf(duty.due, deskTimeZone) })
-                  : duty.promptness && sayId(words, `casework.promptness.${duty.promptness}`),
+                  : duty.promptness && sayWord(words, 'casework.promptness.*', duty.promptness),
                 duty.article,
               ]
                 .filter(Boolean)

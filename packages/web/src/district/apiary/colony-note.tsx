@@ -4,7 +4,7 @@ import { isSign } from '@combside/science/signs/catalogue';
 import { Link } from 'wouter';
 import { CorrectionsShown } from '../../ui/corrections-shown.tsx';
 import { NotesShown } from '../../ui/notes-shown.tsx';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { SignDrawing } from '../../ui/sign-drawing.tsx';
 import { useWords } from '../../ui/words-context.tsx';
 import { StandingShown } from '../comb/standing-shown.tsx';
@@ -30,32 +30,34 @@ export function ColonyNote({ colony, photographs, nameOf }: ColonyNoteProps) {
   const seen = body.signs.filter((one) => one.outcome === 'seen');
   const notSeen = body.signs.length - seen.length;
   const look = [
-    sayId(words, `casework.depth.${body.depth}`),
+    sayWord(words, 'casework.depth.*', body.depth),
     ...body.boxes.map((box) =>
       words.say('district.look.box', {
         box: box.box,
         seen: box.framesSeen,
         held: box.framesHeld,
-        sides: sayId(words, `casework.sides.${box.sides}`),
+        sides: sayWord(words, 'casework.sides.*', box.sides),
       }),
     ),
     ...(body.beesShaken === null ? [] : [words.say(body.beesShaken ? 'casework.shaken.yes' : 'casework.shaken.no')]),
-    ...(body.hold === null ? [] : [sayId(words, `casework.hold.${body.hold}`)]),
-    ...(body.light === null ? [] : [sayId(words, `casework.light.${body.light}`)]),
+    ...(body.hold === null ? [] : [sayWord(words, 'casework.hold.*', body.hold)]),
+    ...(body.light === null ? [] : [sayWord(words, 'casework.light.*', body.light)]),
   ];
 
   return (
     <article className="colony-note stack close" aria-label={words.say('district.colony', { label: colony.label })}>
       <h4 className="mark">
         <ResultMark result={result} size={28} />
-        {words.say('district.colony', { label: colony.label })}: {sayId(words, `casework.result.${result}`)}
-        {body.hiveState !== 'living' && ` · ${sayId(words, `casework.hive-state.${body.hiveState}`)}`}
+        {words.say('district.colony', { label: colony.label })}: {sayWord(words, 'casework.result.*', result)}
+        {body.hiveState !== 'living' && ` · ${sayWord(words, 'casework.hive-state.*', body.hiveState)}`}
       </h4>
       {assessed && assessed.body.suspected.length > 0 && (
         <p>
           <strong>
             {words.say('district.suspects', {
-              conditions: words.list(assessed.body.suspected.map((one) => sayId(words, `signs.condition.${one}.name`))),
+              conditions: words.list(
+                assessed.body.suspected.map((one) => sayWord(words, 'signs.condition.*.name', one)),
+              ),
             })}
           </strong>{' '}
           {assessed.body.basis === 'pack rule' && assessed.body.rule ? (
@@ -74,9 +76,9 @@ export function ColonyNote({ colony, photographs, nameOf }: ColonyNoteProps) {
             <li key={one.sign}>
               {isSign(one.sign) && <SignDrawing sign={one.sign} width={56} name="" />}
               <span>
-                {sayId(words, `signs.sign.${one.sign}.name`)}
-                {one.count && `, ${sayId(words, `casework.count.${one.count}`)}`}
-                {one.amount && `, ${sayId(words, `casework.amount.${one.amount}`)}`}
+                {sayWord(words, 'signs.sign.*.name', one.sign)}
+                {one.count && `, ${sayWord(words, 'casework.count.*', one.count)}`}
+                {one.amount && `, ${sayWord(words, 'casework.amount.*', one.amount)}`}
               </span>
             </li>
           ))}
@@ -88,7 +90,7 @@ export function ColonyNote({ colony, photographs, nameOf }: ColonyNoteProps) {
         <p key={index}>
           {words.say('district.rope', {
             thread: words.unit(test.threadMillimetres, 'mm'),
-            tissue: sayId(words, `casework.tissue.${test.tissue}`),
+            tissue: sayWord(words, 'casework.tissue.*', test.tissue),
           })}
         </p>
       ))}
@@ -96,7 +98,9 @@ export function ColonyNote({ colony, photographs, nameOf }: ColonyNoteProps) {
         <p>
           {words.say('district.finds')}:{' '}
           {words.list(
-            body.finds.filter((one) => one.outcome === 'seen').map((one) => sayId(words, `casework.find.${one.find}`)),
+            body.finds
+              .filter((one) => one.outcome === 'seen')
+              .map((one) => sayWord(words, 'casework.find.*', one.find)),
           )}
         </p>
       )}
@@ -163,7 +167,7 @@ function Reasons({ assessed }: { readonly assessed: ColonySeen['assessments'][nu
         <tbody>
           {assessed.differential.slice(0, 5).map((one) => (
             <tr key={one.condition}>
-              <th scope="row">{sayId(words, `signs.condition.${one.condition}.name`)}</th>
+              <th scope="row">{sayWord(words, 'signs.condition.*.name', one.condition)}</th>
               <td>
                 {words.share(one.probability, 1)}
                 {one.low !== null && one.high !== null && ` (${words.share(one.low, 1)} – ${words.share(one.high, 1)})`}

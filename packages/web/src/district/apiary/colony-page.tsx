@@ -1,7 +1,7 @@
 import type { ColonyPage as Page } from '@combside/contract/colony-page';
 import { Link } from 'wouter';
 import { NotesShown } from '../../ui/notes-shown.tsx';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { useDeskAddress } from '../desk-address.ts';
 import { PageWaits } from '../office/page-waits.tsx';
@@ -39,8 +39,8 @@ export function ColonyPage({ colony }: { readonly colony: string }) {
           <ul className="facts">
             <li>
               {words.say('district.colony.hive', {
-                type: sayId(words, `casework.hive-type.${body.hiveType}`),
-                state: sayId(words, `casework.hive-state.${body.hiveState}`),
+                type: sayWord(words, 'casework.hive-type.*', body.hiveType),
+                state: sayWord(words, 'casework.hive-state.*', body.hiveState),
               })}
             </li>
             <li>

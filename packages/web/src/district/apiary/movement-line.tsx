@@ -1,6 +1,6 @@
 import type { ApiaryPage } from '@combside/contract/apiary-page';
 import { Link } from 'wouter';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { useDeskAddress } from '../desk-address.ts';
 
@@ -32,9 +32,9 @@ export function MovementLine({ movement, apiary, otherEnds }: MovementLineProps)
         day,
         what:
           body.quantity === null
-            ? words.say('district.counted-unknown', { what: sayId(words, `district.what.${body.what}`) })
-            : sayId(words, `district.counted.${body.what}`, { count: body.quantity }),
-        how: sayId(words, `district.moved.${body.how}`),
+            ? words.say('district.counted-unknown', { what: sayWord(words, 'district.what.*', body.what) })
+            : sayWord(words, 'district.counted.*', body.what, { count: body.quantity }),
+        how: sayWord(words, 'district.moved.*', body.how),
         from: nameOf(body.from),
         to: nameOf(body.to),
       })}

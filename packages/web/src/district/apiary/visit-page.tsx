@@ -1,7 +1,7 @@
 import type { VisitPage as Page } from '@combside/contract/visit-page';
 import { Link } from 'wouter';
 import { NotesShown } from '../../ui/notes-shown.tsx';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { useDeskAddress } from '../desk-address.ts';
 import { PageWaits } from '../office/page-waits.tsx';
@@ -56,9 +56,9 @@ export function VisitPage({ visit }: { readonly visit: string }) {
         <ul className="facts">
           <li>{words.say('district.by', { name: nameOf(body.inspector) })}</li>
           <li>{keeper ? words.say('district.keeper', { name: keeper.name }) : words.say('district.keeper-unknown')}</li>
-          <li>{words.say('district.reason', { reason: sayId(words, `casework.visit-reason.${body.reason}`) })}</li>
+          <li>{words.say('district.reason', { reason: sayWord(words, 'casework.visit-reason.*', body.reason) })}</li>
           {body.startedAt && (
-            <li>{words.say('district.power', { power: sayId(words, `casework.power.${body.power}`) })}</li>
+            <li>{words.say('district.power', { power: sayWord(words, 'casework.power.*', body.power) })}</li>
           )}
           {answer.visit.attendance.current && (
             <li>
@@ -106,9 +106,9 @@ export function VisitPage({ visit }: { readonly visit: string }) {
           <ul>
             {answer.visit.cleanDowns.map(({ body: clean, written }) => {
               const values = {
-                gloves: sayId(words, `casework.gloves.${clean.gloves}`),
-                tool: sayId(words, `casework.tool.${clean.tool}`),
-                phone: sayId(words, `casework.phone.${clean.phone}`),
+                gloves: sayWord(words, 'casework.gloves.*', clean.gloves),
+                tool: sayWord(words, 'casework.tool.*', clean.tool),
+                phone: sayWord(words, 'casework.phone.*', clean.phone),
               };
               return (
                 <li key={written.entry}>
@@ -126,7 +126,7 @@ export function VisitPage({ visit }: { readonly visit: string }) {
         <p key={written.entry}>
           {words.say('district.handed-over', {
             when: at(handed.handedOverAt),
-            how: sayId(words, `papers.signatures.how.${handed.how}`),
+            how: sayWord(words, 'papers.signatures.how.*', handed.how),
           })}
         </p>
       ))}

@@ -1,6 +1,6 @@
 import type { CombPhotographLine } from '@combside/contract/comb-photographs';
 import { Link } from 'wouter';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { deskTimeZone } from '../time-zone.ts';
 import { StandingShown } from './standing-shown.tsx';
@@ -37,7 +37,7 @@ export function PhotographLine({ photograph, isChosen, onChoose }: PhotographLin
       </p>
       {reasons.map((reason) => (
         <p key={reason} className="quiet">
-          {sayId(words, `comb.reason.${reason}`)}
+          {sayWord(words, 'comb.reason.*', reason)}
         </p>
       ))}
       {standing === 'not-read' && (

@@ -1,5 +1,5 @@
 import type { DutyLine } from '@combside/contract/owed';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { dutiesOnce } from './owed-by-time.ts';
 
@@ -11,7 +11,7 @@ export function OwedDutiesLine({ duties }: { readonly duties: readonly DutyLine[
       {dutiesOnce(duties)
         .map(({ duty, colonies }) =>
           [
-            sayId(words, `casework.duty.${duty}`),
+            sayWord(words, 'casework.duty.*', duty),
             colonies.length > 0 &&
               `(${words.say('district.owed.colonies', { count: colonies.length, labels: words.list(colonies) })})`,
           ]

@@ -2,7 +2,7 @@ import type { Apiaries, ApiaryLine } from '@combside/contract/apiaries';
 import { useState } from 'react';
 import { Link } from 'wouter';
 import { Button } from '../../ui/button.tsx';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { useDeskAddress } from '../desk-address.ts';
 import { Unanswered } from '../office/unanswered.tsx';
@@ -61,7 +61,7 @@ function PlaceLine({ apiary, chosen }: { readonly apiary: ApiaryLine; readonly c
       <span className="place-name">
         <strong>{apiary.name}</strong>{' '}
         <span className="quiet">
-          {apiary.mark ? sayId(words, `casework.result.${apiary.mark}`) : words.say('district.places.not-looked')}
+          {apiary.mark ? sayWord(words, 'casework.result.*', apiary.mark) : words.say('district.places.not-looked')}
         </span>
       </span>
       <span className="quiet">

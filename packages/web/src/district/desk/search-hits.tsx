@@ -4,7 +4,7 @@ import type { VisitLine, Visits } from '@combside/contract/visits';
 import type { Words } from '@combside/words/words';
 import { useMemo } from 'react';
 import { Link } from 'wouter';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { useDeskAddress } from '../desk-address.ts';
 import { Unanswered } from '../office/unanswered.tsx';
@@ -134,5 +134,5 @@ function visitIs(visit: VisitLine, words: Words): string {
 }
 
 function resultsOf(visit: VisitLine, words: Words): string[] {
-  return visit.results.map(({ colonies, result }) => `${colonies} ${sayId(words, `casework.result.${result}`)}`);
+  return visit.results.map(({ colonies, result }) => `${colonies} ${sayWord(words, 'casework.result.*', result)}`);
 }

@@ -1,6 +1,6 @@
 import type { VisitLine } from '@combside/contract/visits';
 import { Link } from 'wouter';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { useDeskAddress } from '../desk-address.ts';
 import { deskTimeZone } from '../time-zone.ts';
@@ -10,7 +10,7 @@ export function VisitLineLink({ visit, chosen }: { readonly visit: VisitLine; re
   const words = useWords();
   const desk = useDeskAddress();
   const when = visit.endedAt ?? visit.startedAt ?? visit.plannedFor;
-  const reason = sayId(words, `casework.visit-reason.${visit.reason}`);
+  const reason = sayWord(words, 'casework.visit-reason.*', visit.reason);
   const standing = visit.endedAt
     ? words.say('district.visits.ended')
     : visit.startedAt
@@ -29,7 +29,7 @@ export function VisitLineLink({ visit, chosen }: { readonly visit: VisitLine; re
       {visit.results.length > 0 && (
         <span>
           {visit.results
-            .map((result) => `${result.colonies} ${sayId(words, `casework.result.${result.result}`)}`)
+            .map((result) => `${result.colonies} ${sayWord(words, 'casework.result.*', result.result)}`)
             .join(' · ')}
         </span>
       )}

@@ -1,7 +1,7 @@
 import type { FigureRecords as Answer, FigureLine } from '@combside/contract/figures';
 import { Link } from 'wouter';
 import { Button } from '../../ui/button.tsx';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
 import { useAsked } from '../office/use-office.ts';
@@ -86,9 +86,9 @@ export function FigureRecords({ figure, from, to, back }: FigureRecordsProps) {
                   <td>
                     <Link href={`/colony/${one.colony}`}>{one.colonyLabel ?? '–'}</Link>
                   </td>
-                  <td>{sayId(words, `casework.depth.${one.depth}`)}</td>
-                  <td>{one.reason ? sayId(words, `casework.visit-reason.${one.reason}`) : ''}</td>
-                  <td>{one.result ? sayId(words, `casework.result.${one.result}`) : ''}</td>
+                  <td>{sayWord(words, 'casework.depth.*', one.depth)}</td>
+                  <td>{one.reason ? sayWord(words, 'casework.visit-reason.*', one.reason) : ''}</td>
+                  <td>{one.result ? sayWord(words, 'casework.result.*', one.result) : ''}</td>
                   <td>
                     <Link href={`/visit/${one.visit}`}>{words.say('district.owed.visit')}</Link>
                   </td>

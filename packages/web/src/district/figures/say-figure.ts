@@ -1,6 +1,6 @@
 import type { FigureLine } from '@combside/contract/figures';
 import type { Words } from '@combside/words/words';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 
 /** The sections of the page, each with the numbers that stand in it. */
 export const figureSections = [
@@ -23,41 +23,41 @@ export function figureName(figure: Pick<FigureLine, 'id'>): string {
 export function sayFigure(words: Words, id: readonly string[]): string {
   const [kind = '', first = '', second = '', third = ''] = id;
   const condition = (one: string) =>
-    one === 'not named' ? words.say('programme.not-named') : (words.sayIfKnown(`signs.condition.${one}.name`) ?? one);
-  const depth = (one: string) => sayId(words, `casework.depth.${one}`);
+    one === 'not named' ? words.say('programme.not-named') : sayWord(words, 'signs.condition.*.name', one);
+  const depth = (one: string) => sayWord(words, 'casework.depth.*', one);
   switch (kind) {
     case 'examinations':
     case 'colonies':
     case 'apiaries':
-      return sayId(words, `programme.row.${kind}`, { depth: depth(first) });
+      return sayWord(words, 'programme.row.*', kind, { depth: depth(first) });
     case 'suspicions':
       return words.say('programme.row.suspicions', {
         condition: condition(first),
-        basis: sayId(words, `programme.basis.${second}`),
+        basis: sayWord(words, 'programme.basis.*', second),
         depth: depth(third),
       });
     case 'prevalence':
     case 'apiary prevalence':
-      return sayId(words, `programme.row.${kind}`, { condition: condition(first), depth: depth(second) });
+      return sayWord(words, 'programme.row.*', kind, { condition: condition(first), depth: depth(second) });
     case 'within':
     case 'incidence':
-      return sayId(words, `programme.row.${kind}`, { condition: condition(first) });
+      return sayWord(words, 'programme.row.*', kind, { condition: condition(first) });
     case 'coverage':
-      return words.say('programme.row.coverage', { what: sayId(words, `programme.what.${first}`) });
+      return words.say('programme.row.coverage', { what: sayWord(words, 'programme.what.*', first) });
     case 'yield':
     case 'yield colonies': {
       const reason =
-        first === 'not known' ? words.say('programme.not-known') : sayId(words, `casework.visit-reason.${first}`);
-      return sayId(words, `programme.row.${kind}`, { reason });
+        first === 'not known' ? words.say('programme.not-known') : sayWord(words, 'casework.visit-reason.*', first);
+      return sayWord(words, 'programme.row.*', kind, { reason });
     }
     case 'found by':
-      return words.say('programme.row.found by', { by: sayId(words, `programme.by.${first}`) });
+      return words.say('programme.row.found by', { by: sayWord(words, 'programme.by.*', first) });
     case 'finds':
-      return words.say('programme.row.finds', { find: sayId(words, `casework.find.${first}`) });
+      return words.say('programme.row.finds', { find: sayWord(words, 'casework.find.*', first) });
     case 'month':
-      return sayId(words, `programme.row.month.${first}`, { month: sayMonth(words, second) });
+      return sayWord(words, 'programme.row.month.*', first, { month: sayMonth(words, second) });
     default:
-      return sayId(words, `programme.row.${kind}`);
+      return sayWord(words, 'programme.row.*', kind);
   }
 }
 

@@ -6,7 +6,7 @@ import workerUrl from 'maplibre-gl/dist/maplibre-gl-worker.mjs?worker&url';
 import { useEffect, useRef, useState } from 'react';
 import { useLocation } from 'wouter';
 import { Button } from '../../ui/button.tsx';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { useDeskAddress } from '../desk-address.ts';
 import { useArrivals } from '../office/use-office.ts';
@@ -213,7 +213,7 @@ export default function MapView({ chosen }: { readonly chosen: string | null }) 
           {shownInKey.map((result) => (
             <li key={result ?? 'none'} className="mark">
               <ResultMark result={result} />
-              {sayId(words, `casework.result.${result ?? 'not opened'}`)}
+              {sayWord(words, 'casework.result.*', result ?? 'not opened')}
             </li>
           ))}
           <li>{words.say('district.map.mark.heap')}</li>

@@ -3,7 +3,7 @@ import { usualPlanning, visitGrounds } from '@combside/casework/plan/planning-se
 import { source } from '@combside/sources/bibliography';
 import { useEffect, useId, useState } from 'react';
 import { Button } from '../../ui/button.tsx';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import type { PlanningAddress } from './planning-address.ts';
 
@@ -27,7 +27,7 @@ export function PlanningControls({ address }: { readonly address: PlanningAddres
                 checked={one.id === rule.id}
                 onChange={() => address.change({ rule: one.id })}
               />
-              <span>{sayId(words, `planning.rule.${one.id}`)}</span>
+              <span>{sayWord(words, 'planning.rule.*', one.id)}</span>
             </label>
           ))}
         </fieldset>
@@ -51,7 +51,7 @@ export function PlanningControls({ address }: { readonly address: PlanningAddres
         {visitGrounds.map((ground, place) => (
           <NumberField
             key={ground}
-            label={sayId(words, `planning.weight.${ground}`, {
+            label={sayWord(words, 'planning.weight.*', ground, {
               distance,
               days:
                 ground === 'unconfirmed site'

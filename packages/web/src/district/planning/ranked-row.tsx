@@ -1,7 +1,7 @@
 import type { GroundLine, RankedLine } from '@combside/contract/planning';
 import type { Words } from '@combside/words/words';
 import { Link } from 'wouter';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { ResultMark } from '../result-mark.tsx';
 import { deskTimeZone } from '../time-zone.ts';
@@ -44,7 +44,7 @@ export function RankedRow({ apiary, taken, onTake }: RankedRowProps) {
         </ul>
         {apiary.asked.map((one) => (
           <p key={one.visit}>
-            {words.say('planning.asked', { reason: sayId(words, `casework.visit-reason.${one.reason}`) })}
+            {words.say('planning.asked', { reason: sayWord(words, 'casework.visit-reason.*', one.reason) })}
           </p>
         ))}
         {apiary.planned.map((one) => (
@@ -76,7 +76,7 @@ export function RankedRow({ apiary, taken, onTake }: RankedRowProps) {
 /** One ground in words: what it is, where it comes from, how far or how long ago. */
 export function sayGround(words: Words, ground: GroundLine): string {
   const never = ground.days === null && ['time since last visit', 'unconfirmed site'].includes(ground.ground);
-  return sayId(words, `planning.ground.${ground.ground}${never ? '.never' : ''}`, {
+  return sayWord(words, 'planning.ground.*', never ? `${ground.ground}.never` : ground.ground, {
     from: ground.fromName ?? words.say('planning.unknown-apiary'),
     distance: ground.metres === null ? '' : words.unit(Number((ground.metres / 1000).toFixed(1)), 'km'),
     days: ground.days ?? 0,

@@ -1,12 +1,12 @@
 import { useId } from 'react';
-import { sayId } from '../../ui/say-sentence.ts';
+
 import { useWords } from '../../ui/words-context.tsx';
 import type { Value } from './inputs-in-address.ts';
 import { NumberInput } from './number-input.tsx';
-import type { Field } from './question.ts';
+import { type Field, fieldWord, type QuestionWord } from './question.ts';
 
 interface FieldInputProps {
-  readonly question: string;
+  readonly question: QuestionWord;
   readonly name: string;
   readonly field: Field;
   readonly value: Value;
@@ -17,9 +17,8 @@ interface FieldInputProps {
 export function FieldInput({ question, name, field, value, onChange }: FieldInputProps) {
   const words = useWords();
   const id = useId();
-  const word = `questions.${question}.${name}`;
-  const label = sayId(words, word);
-  const hint = words.sayIfKnown(`${word}.hint`);
+  const label = words.say(fieldWord(question, name));
+  const hint = words.sayOne('questions.*.hint', `${question}.${name}`);
   if (field.kind === 'number') {
     return <NumberInput label={label} hint={hint} field={field} value={value as number | null} onChange={onChange} />;
   }
@@ -31,7 +30,7 @@ export function FieldInput({ question, name, field, value, onChange }: FieldInpu
         {field.options.map((option) => (
           <label className="one-of" key={option}>
             <input type="radio" name={id} checked={value === option} onChange={() => onChange(option)} />
-            {sayId(words, `${word}.${option}`)}
+            {words.say(fieldWord(question, name, option))}
           </label>
         ))}
       </fieldset>

@@ -1,5 +1,4 @@
 import { useEffect, useRef, useState } from 'react';
-import { sayId } from '../../ui/say-sentence.ts';
 import { useFetched } from '../../ui/use-fetched.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import type { Figure } from './question.ts';
@@ -13,8 +12,8 @@ export function FigureView({ figure, title }: { readonly figure: Figure; readonl
   const [room, setRoom] = useState({ width: 0, text: 16 });
   const draw = useFetched(() => import('./plot.ts').then(({ draw }) => draw));
   const labels = {
-    x: sayId(words, `questions.${figure.x.label}`),
-    y: figure.kind === 'curve' ? sayId(words, `questions.${figure.y.label}`) : '',
+    x: words.say(`questions.${figure.x.label}`),
+    y: figure.kind === 'curve' ? words.say(`questions.${figure.y.label}`) : '',
   };
 
   useEffect(() => {
@@ -39,13 +38,13 @@ export function FigureView({ figure, title }: { readonly figure: Figure; readonl
       <div
         className="plot"
         role="img"
-        aria-label={sayId(words, 'questions.plot-of', { title, x: labels.x, y: labels.y || labels.x })}
+        aria-label={words.say('questions.plot-of', { title, x: labels.x, y: labels.y || labels.x })}
       >
         {labels.y && <span>{labels.y}</span>}
         <div ref={frame} />
         <span className="across">{labels.x}</span>
       </div>
-      {draw === 'failed' && <p className="quiet">{sayId(words, 'questions.plot-failed')}</p>}
+      {draw === 'failed' && <p className="quiet">{words.say('questions.plot-failed')}</p>}
       <FigureTable figure={figure} labels={labels} />
     </div>
   );
@@ -60,9 +59,9 @@ function FigureTable({ figure, labels }: { readonly figure: Figure; readonly lab
         <thead>
           <tr>
             <th scope="col">{labels.x}</th>
-            <th scope="col">{sayId(words, 'questions.low')}</th>
-            <th scope="col">{sayId(words, 'questions.value')}</th>
-            <th scope="col">{sayId(words, 'questions.high')}</th>
+            <th scope="col">{words.say('questions.low')}</th>
+            <th scope="col">{words.say('questions.value')}</th>
+            <th scope="col">{words.say('questions.high')}</th>
           </tr>
         </thead>
         <tbody>
@@ -93,7 +92,7 @@ function FigureTable({ figure, labels }: { readonly figure: Figure; readonly lab
         {rowsOf(figure).map(([x, y]) => (
           <tr key={x} className={x === figure.marked?.[0] ? 'marked' : undefined}>
             <td>{number(x)}</td>
-            <td>{y === null ? sayId(words, 'questions.none-enough') : sayShown(words, figure.y.shown, y)}</td>
+            <td>{y === null ? words.say('questions.none-enough') : sayShown(words, figure.y.shown, y)}</td>
           </tr>
         ))}
       </tbody>

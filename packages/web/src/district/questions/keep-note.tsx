@@ -4,26 +4,25 @@ import type { Visits } from '@combside/contract/visits';
 import type { About } from '@combside/record/entry';
 import { useId, useState } from 'react';
 import { Link } from 'wouter';
-import type { Session } from '../../app/session.ts';
+import { useWrite, type Writing } from '../../device/write/use-write.ts';
 import { Button } from '../../ui/button.tsx';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
+import { WriteTrouble } from '../../ui/write-status.tsx';
 import { useAsked } from '../office/use-office.ts';
-import { useWriting, type Writing } from '../register/use-writing.ts';
 import { deskTimeZone } from '../time-zone.ts';
 
 interface KeepNoteProps {
-  readonly session: Session;
   /** The whole note, as long as the record takes. */
   readonly text: string;
 }
 
 /** Keeps an answer as a note: chosen by name, then written into the record, on its way to the office. */
-export function KeepNote({ session, text }: KeepNoteProps) {
+export function KeepNote({ text }: KeepNoteProps) {
   const words = useWords();
   const [open, setOpen] = useState(false);
-  if (!open) return <Button onClick={() => setOpen(true)}>{sayId(words, 'questions.keep')}</Button>;
-  return <ChoosePlace session={session} text={text} onLeave={() => setOpen(false)} />;
+  if (!open) return <Button onClick={() => setOpen(true)}>{words.say('questions.keep')}</Button>;
+  return <ChoosePlace text={text} onLeave={() => setOpen(false)} />;
 }
 
 /** Where a note was kept: its name, the address of its page, and the note. */
@@ -33,10 +32,10 @@ interface Kept {
   readonly text: string;
 }
 
-function ChoosePlace({ session, text, onLeave }: KeepNoteProps & { readonly onLeave: () => void }) {
+function ChoosePlace({ text, onLeave }: KeepNoteProps & { readonly onLeave: () => void }) {
   const words = useWords();
   const id = useId();
-  const writing = useWriting(session);
+  const writing = useWrite((about: About) => addNote(about, text));
   const [search, setSearch] = useState('');
   const [kept, setKept] = useState<Kept | null>(null);
   const { answer, state: asked } = useAsked<Apiaries>(
@@ -44,17 +43,16 @@ function ChoosePlace({ session, text, onLeave }: KeepNoteProps & { readonly onLe
     () => false,
   );
   const done = kept !== null && kept.text === text;
-  const blocked = done || ['no store', 'writing'].includes(writing.state);
+  const blocked = done || !writing.canWrite || writing.state === 'busy';
   const keep = async (about: About, name: string, page: string) => {
-    if (await writing.write(addNote(about, text), [])) setKept({ name, page, text });
+    if (await writing.write(about)) setKept({ name, page, text });
   };
   return (
-    <section className="stack close keep-note" aria-label={sayId(words, 'questions.keep')}>
-      <label htmlFor={id}>{sayId(words, 'questions.keep.which')}</label>
+    <section className="stack close keep-note" aria-label={words.say('questions.keep')}>
+      <label htmlFor={id}>{words.say('questions.keep.which')}</label>
       <input id={id} className="text-input" value={search} onChange={(event) => setSearch(event.target.value)} />
-      {writing.state === 'no store' && <p className="caution">{sayId(words, 'questions.keep.no-store')}</p>}
-      {asked === 'failed' && <p className="caution">{sayId(words, 'district.failed.nothing')}</p>}
-      {answer?.apiaries.length === 0 && <p className="quiet">{sayId(words, 'questions.keep.none')}</p>}
+      {asked === 'failed' && <p className="caution">{words.say('district.failed.nothing')}</p>}
+      {answer?.apiaries.length === 0 && <p className="quiet">{words.say('questions.keep.none')}</p>}
       <ul className="rows">
         {answer?.apiaries.map((one) => (
           <li key={one.apiary} className="stack close">
@@ -63,7 +61,7 @@ function ChoosePlace({ session, text, onLeave }: KeepNoteProps & { readonly onLe
               disabled={blocked}
               onClick={() => void keep({ type: 'apiary', id: one.apiary }, one.name, `/apiary/${one.apiary}`)}
             >
-              {sayId(words, 'questions.keep.on', { name: one.name, keeper: one.keeperName ?? '–' })}
+              {words.say('questions.keep.on', { name: one.name, keeper: one.keeperName ?? '–' })}
             </Button>
             {isSuspect(one.mark) && <Cases apiary={one} blocked={blocked} keep={keep} />}
           </li>
@@ -71,7 +69,7 @@ function ChoosePlace({ session, text, onLeave }: KeepNoteProps & { readonly onLe
       </ul>
       <KeptWord kept={done ? kept : null} writing={writing} />
       <Button look="plain" onClick={onLeave}>
-        {sayId(words, 'questions.keep.leave')}
+        {words.say('questions.keep.leave')}
       </Button>
     </section>
   );
@@ -102,31 +100,27 @@ function Cases({
         onClick={() =>
           void keep(
             { type: 'visit', id: visit.visit },
-            sayId(words, 'questions.keep.case', values),
+            words.say('questions.keep.case', values),
             `/visit/${visit.visit}`,
           )
         }
       >
-        {sayId(words, 'questions.keep.on-case', values)}
+        {words.say('questions.keep.on-case', values)}
       </Button>
     );
   });
 }
 
-function KeptWord({ kept, writing }: { readonly kept: Kept | null; readonly writing: Writing }) {
+function KeptWord({ kept, writing }: { readonly kept: Kept | null; readonly writing: Omit<Writing, 'write'> }) {
   const words = useWords();
   return (
     <>
       <p role="status">
         {kept &&
-          sayId(words, `questions.keep.${writing.state === 'at office' ? 'at-office' : 'kept'}`, { name: kept.name })}
+          sayWord(words, 'questions.keep.*', writing.state === 'sent' ? 'at-office' : 'kept', { name: kept.name })}
       </p>
-      {kept && <Link href={kept.page}>{sayId(words, 'questions.keep.open', { name: kept.name })}</Link>}
-      {writing.state === 'failed' && (
-        <p className="caution" role="alert">
-          {sayId(words, 'questions.keep.failed')}
-        </p>
-      )}
+      {kept && <Link href={kept.page}>{words.say('questions.keep.open', { name: kept.name })}</Link>}
+      <WriteTrouble writing={writing} />
     </>
   );
 }

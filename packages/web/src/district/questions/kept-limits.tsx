@@ -1,3 +1,4 @@
+import type { Act } from '@combside/casework/act';
 import {
   correctLimits,
   sameLimits,
@@ -8,65 +9,64 @@ import {
 import type { Laboratories } from '@combside/contract/laboratories';
 import type { LaboratoryState } from '@combside/record/states';
 import { useEffect, useId, useState } from 'react';
-import type { Session } from '../../app/session.ts';
+import { useDevice } from '../../device/device-in-hand.tsx';
+import { newId } from '../../device/keys/new-id.ts';
+import { useWrite } from '../../device/write/use-write.ts';
 import { Button } from '../../ui/button.tsx';
-import { Refusal } from '../../ui/refusal.tsx';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
+import { WriteTrouble } from '../../ui/write-status.tsx';
 import { useAsked } from '../office/use-office.ts';
-import { useWriting } from '../register/use-writing.ts';
 import { deskTimeZone } from '../time-zone.ts';
-import { useDeskDevice } from '../use-desk-device.ts';
 import type { Value, Values } from './inputs-in-address.ts';
 import { fieldsOf, limitsIn } from './limits-in-fields.ts';
 
 interface KeptLimitsProps {
-  readonly session: Session;
   readonly values: Values;
   readonly onUse: (limits: Readonly<Record<string, Value>>) => void;
 }
 
 /** The limits laboratories stated, kept for every district: what, from which day, written where, entered by whom. */
-export function KeptLimits({ session, values, onUse }: KeptLimitsProps) {
+export function KeptLimits({ values, onUse }: KeptLimitsProps) {
   const words = useWords();
-  const writing = useWriting(session);
+  const writing = useWrite((act: Act) => act);
   const { answer, state, again } = useAsked<Laboratories>(
     '/api/laboratories',
     (event) => event.about.type === 'laboratory',
   );
-  const [older, forgetOlder] = useDeskLimits(session);
+  const [older, forgetOlder] = useDeskLimits();
   const mine = limitsIn(values);
   const standing = answer ? standingLimits(answer.laboratories as unknown as LaboratoryState[]) : [];
   const same = mine === null ? undefined : standing.find((one) => sameStatement(one.limits.body, mine));
-  const busy = ['no store', 'writing'].includes(writing.state);
+  const busy = !writing.canWrite || writing.state === 'busy';
   const nameOf = (person: string) =>
     answer?.people.find((one) => one.person === person)?.name ?? words.say('always.not-known');
   const keep = async (limits: NonNullable<typeof mine>) => {
-    const written = await writing.write(stateLimits({ limits, standing, newLaboratory: writing.newId() }), []);
+    const written = await writing.write(stateLimits({ limits, standing, newLaboratory: newId() }));
     if (written) again();
-    return written;
+    return written !== null;
   };
   // What an earlier program kept on this desk alone, as far as the record does not hold the same by now.
   const alone = older.filter(({ limits }) => !standing.some((one) => sameLimits(one.limits.body, limits)));
   return (
-    <section className="stack close" aria-label={sayId(words, 'questions.limits')}>
-      <h3>{sayId(words, 'questions.limits')}</h3>
-      {state === 'failed' && <p className="caution">{sayId(words, 'questions.limits.failed')}</p>}
-      {answer && standing.length === 0 && <p className="quiet">{sayId(words, 'questions.limits.none')}</p>}
+    <section className="stack close" aria-label={words.say('questions.limits')}>
+      <h3>{words.say('questions.limits')}</h3>
+      {state === 'failed' && <p className="caution">{words.say('questions.limits.failed')}</p>}
+      {answer && standing.length === 0 && <p className="quiet">{words.say('questions.limits.none')}</p>}
       <ul className="rows">
         {standing.map(({ limits: { body, written, corrections } }) => (
           <li key={written.entry} className="stack close">
             <Button look="wide" onClick={() => onUse(fieldsOf(body))}>
-              {sayId(words, 'questions.limits.use', {
+              {words.say('questions.limits.use', {
                 laboratory: body.laboratory,
                 method: body.method,
                 material: body.material,
-                unit: sayId(words, `questions.laboratory-number.unit.${body.unit}`),
+                unit: sayWord(words, 'questions.laboratory-number.unit.*', body.unit),
                 day: words.day(body.statedOn),
               })}
             </Button>
             <p className="quiet">
-              {sayId(words, 'questions.limits.from', {
+              {words.say('questions.limits.from', {
                 source: body.source,
                 name: nameOf(written.by),
                 when: words.dayOf(written.at, deskTimeZone),
@@ -74,7 +74,7 @@ export function KeptLimits({ session, values, onUse }: KeptLimitsProps) {
               {corrections.map((one) => (
                 <span key={one.written.entry}>
                   {' '}
-                  {sayId(words, 'questions.limits.corrected', {
+                  {words.say('questions.limits.corrected', {
                     name: nameOf(one.written.by),
                     when: words.dayOf(one.written.at, deskTimeZone),
                     reason: one.reason,
@@ -87,7 +87,7 @@ export function KeptLimits({ session, values, onUse }: KeptLimitsProps) {
       </ul>
       {alone.length > 0 && (
         <div className="stack close">
-          <p>{sayId(words, 'questions.limits.this-desk')}</p>
+          <p>{words.say('questions.limits.this-desk')}</p>
           <ul className="rows">
             {alone.map(({ key, limits }) => (
               <li key={key} className="stack close">
@@ -98,7 +98,7 @@ export function KeptLimits({ session, values, onUse }: KeptLimitsProps) {
                   disabled={busy || !answer}
                   onClick={() => void keep(limits).then((kept) => kept && forgetOlder(key))}
                 >
-                  {sayId(words, 'questions.limits.share')}
+                  {words.say('questions.limits.share')}
                 </Button>
               </li>
             ))}
@@ -107,7 +107,7 @@ export function KeptLimits({ session, values, onUse }: KeptLimitsProps) {
       )}
       {mine && answer && !same && (
         <Button disabled={busy} onClick={() => void keep(mine)}>
-          {sayId(words, 'questions.limits.keep')}
+          {words.say('questions.limits.keep')}
         </Button>
       )}
       {mine && same && !sameLimits(same.limits.body, mine) && (
@@ -115,20 +115,14 @@ export function KeptLimits({ session, values, onUse }: KeptLimitsProps) {
           disabled={busy}
           onCorrect={async (reason) => {
             const act = correctLimits({ wrong: same, limits: mine, reason });
-            if (await writing.write(act, [{ type: 'laboratory', id: same.laboratory }])) again();
+            if (await writing.write(act)) again();
           }}
         />
       )}
-      {writing.refusal && <Refusal refusal={writing.refusal} />}
-      {writing.state === 'no store' && <p className="caution">{sayId(words, 'questions.keep.no-store')}</p>}
-      {writing.state === 'failed' && (
-        <p className="caution" role="alert">
-          {sayId(words, 'questions.limits.not-kept')}
-        </p>
-      )}
+      <WriteTrouble writing={writing} />
       <p role="status">
-        {writing.state === 'written' && sayId(words, 'questions.limits.on-its-way')}
-        {writing.state === 'at office' && sayId(words, 'questions.limits.at-office')}
+        {writing.state === 'written' && words.say('questions.limits.on-its-way')}
+        {writing.state === 'sent' && words.say('questions.limits.at-office')}
       </p>
     </section>
   );
@@ -147,7 +141,7 @@ function Correct({
   const [reason, setReason] = useState('');
   return (
     <div className="stack close">
-      <label htmlFor={id}>{sayId(words, 'questions.limits.why')}</label>
+      <label htmlFor={id}>{words.say('questions.limits.why')}</label>
       <input
         id={id}
         className="text-input"
@@ -156,7 +150,7 @@ function Correct({
         onChange={(event) => setReason(event.target.value)}
       />
       <Button disabled={disabled || reason.trim() === ''} onClick={() => void onCorrect(reason)}>
-        {sayId(words, 'questions.limits.correct')}
+        {words.say('questions.limits.correct')}
       </Button>
     </div>
   );
@@ -170,8 +164,8 @@ interface DeskLimits {
 /** Where earlier programs kept limits: in the drafts of one desk. They stay until they stand in the record. */
 const prefix = 'laboratory-limits/';
 
-function useDeskLimits(session: Session): readonly [readonly DeskLimits[], (key: string) => void] {
-  const { device } = useDeskDevice(session);
+function useDeskLimits(): readonly [readonly DeskLimits[], (key: string) => void] {
+  const { device } = useDevice();
   const [kept, setKept] = useState<readonly DeskLimits[]>([]);
   useEffect(() => {
     let left = false;

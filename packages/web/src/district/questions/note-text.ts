@@ -1,7 +1,6 @@
 import type { Words } from '@combside/words/words';
-import { sayId } from '../../ui/say-sentence.ts';
 import type { Values } from './inputs-in-address.ts';
-import type { Answer, Question } from './question.ts';
+import { type Answer, fieldWord, type Question } from './question.ts';
 import { sayAnswer, sayShown } from './spoken.ts';
 
 /** The record keeps notes of so many characters. */
@@ -17,28 +16,27 @@ export function noteText(words: Words, question: Question, values: Values, answe
     const field = question.fields[name];
     const value = values[name] ?? null;
     if (!field || value === null || value === '') return [];
-    const word = `questions.${question.id}.${name}`;
     const shown =
       field.kind === 'number'
         ? sayShown(words, field.shown, value as number)
         : field.kind === 'choice'
-          ? sayId(words, `${word}.${value}`)
+          ? words.say(fieldWord(question.id, name, String(value)))
           : field.kind === 'day'
             ? words.day(String(value))
             : String(value).replaceAll('\n', '; ');
-    return [sayId(words, 'questions.note.input', { label: sayId(words, word), value: shown })];
+    return [words.say('questions.note.input', { label: words.say(fieldWord(question.id, name)), value: shown })];
   });
   const link = `\n/district/questions/${question.id}${address ? `?${address}` : ''}`;
-  const end = link.length <= longestNote / 2 ? link : `\n${sayId(words, 'questions.note.no-link')}`;
+  const end = link.length <= longestNote / 2 ? link : `\n${words.say('questions.note.no-link')}`;
   const note = [
-    sayId(words, `questions.${question.id}`),
-    ...answer.cautions.map((id) => sayId(words, `disposal.caution.${id}`)),
+    words.say(`questions.${question.id}`),
+    ...answer.cautions.map((id) => words.say(`disposal.caution.${id}`)),
     ...answer.said.map((one) => sayAnswer(words, one)),
     '',
     ...stated,
     '',
-    ...answer.takes.map((id) => sayId(words, `questions.${id}`)),
-    ...(answer.sources.length > 0 ? [sayId(words, 'questions.note.sources', { keys: answer.sources.join(', ') })] : []),
+    ...answer.takes.map((id) => words.say(`questions.${id}`)),
+    ...(answer.sources.length > 0 ? [words.say('questions.note.sources', { keys: answer.sources.join(', ') })] : []),
   ].join('\n');
   const room = longestNote - end.length;
   return (note.length <= room ? note : `${note.slice(0, room - 1)}…`) + end;

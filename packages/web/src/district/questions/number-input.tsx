@@ -1,5 +1,5 @@
 import { useEffect, useId, useState } from 'react';
-import { sayId } from '../../ui/say-sentence.ts';
+
 import { useWords } from '../../ui/words-context.tsx';
 import { fits } from './inputs-in-address.ts';
 import type { Field } from './question.ts';
@@ -34,7 +34,7 @@ export function NumberInput({ label, hint, field, value, onChange }: NumberInput
   const wrong = read !== null && !fits(field, read);
   const top = field.slideTo === null ? null : (field.slideTo ?? field.to);
   const range = { from: words.number(tidy(field.from * scale), 4), to: words.number(tidy(field.to * scale), 4) };
-  const unit = words.sayIfKnown(`questions.unit.${field.shown}`);
+  const unit = words.sayOne('questions.unit.*', field.shown);
   return (
     <div className="stack close">
       <label htmlFor={id}>{label}</label>
@@ -48,12 +48,12 @@ export function NumberInput({ label, hint, field, value, onChange }: NumberInput
           <input
             type="range"
             className={value === null ? 'unstated' : undefined}
-            aria-label={sayId(words, 'questions.slider', { label })}
+            aria-label={words.say('questions.slider', { label })}
             min={field.from}
             max={top}
             step={field.step}
             value={Math.min(top, value ?? field.from)}
-            aria-valuetext={value === null ? sayId(words, 'questions.not-stated') : sayShown(words, field.shown, value)}
+            aria-valuetext={value === null ? words.say('questions.not-stated') : sayShown(words, field.shown, value)}
             onChange={(event) => {
               const next = tidy(Number(event.target.value));
               setTyped(asText(next));
@@ -86,7 +86,7 @@ export function NumberInput({ label, hint, field, value, onChange }: NumberInput
       </div>
       {wrong && (
         <p className="finding owed" id={`${id}-wrong`} role="alert">
-          {sayId(words, field.step === 1 ? 'questions.range.whole' : 'questions.range', range)}
+          {words.say(field.step === 1 ? 'questions.range.whole' : 'questions.range', range)}
         </p>
       )}
     </div>

@@ -1,8 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 import { useSearch } from 'wouter';
-import type { Session } from '../../app/session.ts';
 import { Button } from '../../ui/button.tsx';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { AnswerSources } from './answer-sources.tsx';
 import { FieldInput } from './field-input.tsx';
@@ -11,7 +10,7 @@ import { readAddress, type Values, writeAddress } from './inputs-in-address.ts';
 import { KeepNote } from './keep-note.tsx';
 import { KeptLimits } from './kept-limits.tsx';
 import { noteText } from './note-text.ts';
-import type { Question } from './question.ts';
+import { fieldWord, type Question } from './question.ts';
 import { sayAnswer } from './spoken.ts';
 import { useAnswer } from './use-answer.ts';
 
@@ -19,7 +18,7 @@ import { useAnswer } from './use-answer.ts';
 const restMilliseconds = 300;
 
 /** One question: what is stated, the answer in a sentence, the plot, what is taken for granted, where it comes from. */
-export function QuestionPage({ question, session }: { readonly question: Question; readonly session: Session }) {
+export function QuestionPage({ question }: { readonly question: Question }) {
   const words = useWords();
   const search = useSearch();
   const [{ values, leftOut }, setRead] = useState(() => readAddress(question.fields, new URLSearchParams(search)));
@@ -42,35 +41,31 @@ export function QuestionPage({ question, session }: { readonly question: Questio
     setRead(readAddress(question.fields, new URLSearchParams(search)));
   }, [search, question]);
 
-  const title = sayId(words, `questions.${question.id}`);
-  const label = (name: string) => sayId(words, `questions.${question.id}.${name}`);
+  const title = words.say(`questions.${question.id}`);
+  const label = (name: string) => words.say(fieldWord(question.id, name));
   const inSight = question.inSight(values as never);
   return (
     <main className="office-page question-page stack">
       <header className="stack close">
         <h2>{title}</h2>
-        <p className="quiet">{sayId(words, `questions.${question.id}.about`)}</p>
+        <p className="quiet">{sayWord(words, 'questions.*.about', question.id)}</p>
       </header>
       {answer && answer.cautions.length > 0 && (
-        <section className="caution stack close" aria-label={sayId(words, 'questions.cautions')}>
+        <section className="caution stack close" aria-label={words.say('questions.cautions')}>
           <ul className="plain-list">
             {answer.cautions.map((one) => (
-              <li key={one}>{sayId(words, `disposal.caution.${one}`)}</li>
+              <li key={one}>{words.say(`disposal.caution.${one}`)}</li>
             ))}
           </ul>
         </section>
       )}
       {leftOut.length > 0 && (
         <p className="caution" role="alert">
-          {sayId(words, 'questions.left-out', { what: leftOut.join(', ') })}
+          {words.say('questions.left-out', { what: leftOut.join(', ') })}
         </p>
       )}
       <div className="question-parts">
-        <form
-          className="stack"
-          aria-label={sayId(words, 'questions.inputs')}
-          onSubmit={(event) => event.preventDefault()}
-        >
+        <form className="stack" aria-label={words.say('questions.inputs')} onSubmit={(event) => event.preventDefault()}>
           {inSight.map((name) => {
             const field = question.fields[name];
             return field ? (
@@ -85,15 +80,15 @@ export function QuestionPage({ question, session }: { readonly question: Questio
             ) : null;
           })}
           {question.id === 'laboratory-number' && (values.report === 'load' || values.report === 'plates') && (
-            <KeptLimits session={session} values={values} onUse={set} />
+            <KeptLimits values={values} onUse={set} />
           )}
         </form>
         <div className="answer-column stack">
           {inHand.state !== 'there' && (
             <div className="stack close">
-              <p>{sayId(words, inHand.state === 'failed' ? 'questions.slow.failed' : 'questions.slow')}</p>
+              <p>{words.say(inHand.state === 'failed' ? 'questions.slow.failed' : 'questions.slow')}</p>
               <Button look="act" disabled={inHand.state === 'working'} onClick={inHand.workOut}>
-                {sayId(words, inHand.state === 'working' ? 'questions.slow.working' : 'questions.slow.work-out')}
+                {words.say(inHand.state === 'working' ? 'questions.slow.working' : 'questions.slow.work-out')}
               </Button>
             </div>
           )}
@@ -106,10 +101,8 @@ export function QuestionPage({ question, session }: { readonly question: Questio
             {answer?.refuses && <p className="caution">{sayAnswer(words, answer.refuses)}</p>}
             {answer && answer.asks.length > 0 && !answer.refuses && (
               <p className="asks">
-                {sayId(words, 'questions.asks', {
-                  fields: words.list(
-                    answer.asks.map((name) => sayId(words, 'questions.quoted', { text: label(name) })),
-                  ),
+                {words.say('questions.asks', {
+                  fields: words.list(answer.asks.map((name) => words.say('questions.quoted', { text: label(name) }))),
                 })}
               </p>
             )}
@@ -117,23 +110,21 @@ export function QuestionPage({ question, session }: { readonly question: Questio
           {answer?.figure && <FigureView figure={answer.figure} title={title} />}
           {answer && answer.takes.length > 0 && (
             <section className="stack close" aria-labelledby="takes">
-              <h3 id="takes">{sayId(words, 'questions.takes')}</h3>
+              <h3 id="takes">{words.say('questions.takes')}</h3>
               <ul className="plain-list">
                 {answer.takes.map((id) => (
-                  <li key={id}>{sayId(words, `questions.${id}`)}</li>
+                  <li key={id}>{words.say(`questions.${id}`)}</li>
                 ))}
               </ul>
             </section>
           )}
           {answer && answer.sources.length > 0 && (
             <section className="stack close" aria-labelledby="sources">
-              <h3 id="sources">{sayId(words, 'questions.sources')}</h3>
+              <h3 id="sources">{words.say('questions.sources')}</h3>
               <AnswerSources ids={answer.sources} />
             </section>
           )}
-          {answer && answer.said.length > 0 && (
-            <KeepNote session={session} text={noteText(words, question, values, answer, address)} />
-          )}
+          {answer && answer.said.length > 0 && <KeepNote text={noteText(words, question, values, answer, address)} />}
         </div>
       </div>
     </main>

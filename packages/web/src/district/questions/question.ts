@@ -1,5 +1,24 @@
 import type { CautionId } from '@combside/science/disposal/cautions';
 import type { SourceId } from '@combside/sources/bibliography';
+import type { WordId } from '@combside/words/rooms';
+
+/** A word of the questions, by its id without the name of the room. */
+export type QuestionWord =
+  WordId<'questions'> extends infer Id ? (Id extends `questions.${infer Rest}` ? Rest : never) : never;
+
+/** What may follow in the ids that begin so: `WordUnder<'this-season.row'>`. */
+export type WordUnder<Start extends string> = QuestionWord extends infer Word
+  ? Word extends `${Start}.${infer Rest}`
+    ? Rest
+    : never
+  : never;
+
+type Dashed<Text extends string> = Text extends `${infer First} ${infer Rest}` ? `${First}-${Dashed<Rest>}` : Text;
+
+/** A word of science as it stands in an id: "too many to count" is `too-many-to-count`. */
+export function dashed<const Text extends string>(text: Text): Dashed<Text> {
+  return text.replaceAll(' ', '-') as Dashed<Text>;
+}
 
 /** How a number is shown: shares are fractions inside and per cent on the screen. */
 export type Shown = 'count' | 'share' | 'number' | 'cm' | 'm' | 'kg' | 'l' | 'min' | '°C' | 'hour' | 'month';
@@ -43,19 +62,19 @@ export type Spoken =
   | { readonly share: number }
   | { readonly number: number; readonly decimals: number }
   | { readonly day: string }
-  | { readonly word: string };
+  | { readonly word: QuestionWord };
 
 /** One sentence: an id of words and its values. */
 export interface Said {
-  readonly id: string;
+  readonly id: QuestionWord;
   readonly values: Readonly<Record<string, Spoken>>;
 }
 
-export const say = (id: string, values: Said['values'] = {}): Said => ({ id, values });
+export const say = (id: QuestionWord, values: Said['values'] = {}): Said => ({ id, values });
 
 export interface Axis {
   /** Id of its label. */
-  readonly label: string;
+  readonly label: QuestionWord;
   readonly shown: Shown;
 }
 
@@ -99,7 +118,7 @@ export interface Answer {
   readonly refuses: Said | null;
   readonly figure: Figure | null;
   /** Ids of what is taken for granted. */
-  readonly takes: readonly string[];
+  readonly takes: readonly QuestionWord[];
   readonly sources: readonly SourceId[];
 }
 
@@ -110,7 +129,7 @@ export const answered = (parts: Partial<Answer>): Answer => ({ ...nothing, ...pa
 
 /** One question of the office. Pure: the same inputs give the same answer, on every desk and tomorrow. */
 export interface Question {
-  readonly id: string;
+  readonly id: QuestionWord;
   readonly fields: Fields;
   /** Fields in sight, given what was stated so far. */
   readonly inSight: (stated: never) => readonly string[];
@@ -119,10 +138,26 @@ export interface Question {
   readonly answer: (stated: never) => Answer;
 }
 
-/** Holds fields and answer of one question to the same types. */
-export function question<const F extends Fields>(one: {
-  readonly id: string;
-  readonly fields: F;
+/** Every field, and every choice of one, has a word under the id of its question; a field without one does not compile. */
+type Worded<Id extends QuestionWord, F extends Fields> = {
+  readonly [Name in keyof F & string]: `${Id}.${Name}` extends QuestionWord
+    ? F[Name] extends { readonly options: readonly (infer Option extends string)[] }
+      ? `${Id}.${Name}.${Option}` extends QuestionWord
+        ? unknown
+        : never
+      : unknown
+    : never;
+};
+
+/** The id of a field's label, or of one of its choices: `question` has held it to the catalogue. */
+export function fieldWord(question: QuestionWord, field: string, option?: string): WordId<'questions'> {
+  return `questions.${question}.${field}${option === undefined ? '' : `.${option}`}` as WordId<'questions'>;
+}
+
+/** Holds fields, words and answer of one question to the same types. */
+export function question<const Id extends QuestionWord, const F extends Fields>(one: {
+  readonly id: Id;
+  readonly fields: F & Worded<Id, F>;
   readonly inSight?: (stated: Stated<F>) => readonly (keyof F & string)[];
   readonly slow?: (stated: Stated<F>) => boolean;
   readonly answer: (stated: Stated<F>) => Answer;

@@ -1,13 +1,12 @@
 import type { Words } from '@combside/words/words';
-import { sayId } from '../../ui/say-sentence.ts';
 import type { Said, Shown, Spoken } from './question.ts';
 
 /** A share in as many places as it needs, and never rounded up to certainty. */
 export function sayShare(words: Words, share: number): string {
   const near = Math.min(share, 1 - share);
   const decimals = near >= 0.095 ? 0 : near >= 0.0095 ? 1 : 2;
-  if (share > 0 && share < 0.0001) return sayId(words, 'questions.under', { share: words.share(0.0001, 2) });
-  if (share < 1 && share > 0.9999) return sayId(words, 'questions.over', { share: words.share(0.9999, 2) });
+  if (share > 0 && share < 0.0001) return words.say('questions.under', { share: words.share(0.0001, 2) });
+  if (share < 1 && share > 0.9999) return words.say('questions.over', { share: words.share(0.9999, 2) });
   return words.share(share, decimals);
 }
 
@@ -16,7 +15,7 @@ export function sayShown(words: Words, shown: Shown, value: number): string {
   if (shown === 'share') return sayShare(words, value);
   if (shown === 'count') return words.number(value, 0);
   if (shown === 'number') return words.number(value);
-  if (shown === 'month') return sayId(words, 'questions.months', { count: value });
+  if (shown === 'month') return words.say('questions.months', { count: value });
   return words.unit(value, shown);
 }
 
@@ -24,7 +23,7 @@ export function sayShown(words: Words, shown: Shown, value: number): string {
 export function sayAnswer(words: Words, said: Said): string {
   const values: Record<string, string | number> = {};
   for (const [name, value] of Object.entries(said.values)) values[name] = spoken(words, value);
-  return sayId(words, `questions.${said.id}`, values);
+  return words.say(`questions.${said.id}`, values);
 }
 
 function spoken(words: Words, value: Spoken): string | number {
@@ -32,5 +31,5 @@ function spoken(words: Words, value: Spoken): string | number {
   if ('share' in value) return sayShare(words, value.share);
   if ('number' in value) return words.number(value.number, value.decimals);
   if ('day' in value) return words.day(value.day);
-  return sayId(words, `questions.${value.word}`);
+  return words.say(`questions.${value.word}`);
 }

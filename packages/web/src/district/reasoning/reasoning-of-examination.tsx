@@ -10,7 +10,7 @@ import type { Session } from '../../app/session.ts';
 import { Button } from '../../ui/button.tsx';
 import { useReasoning } from '../../ui/reasoning/reasoning.ts';
 import { ReasoningPage } from '../../ui/reasoning/reasoning-page.tsx';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { SpeaksWords, useWords } from '../../ui/words-context.tsx';
 import { useAsked } from '../office/use-office.ts';
 import { deskTimeZone } from '../time-zone.ts';
@@ -90,7 +90,7 @@ function Reckoned({ page, entry, pack }: { readonly page: ColonyPage; readonly e
   if (!body) return null;
   const whole = copy ? (tried.answer ?? recorded.answer) : recorded.answer;
   const names = (ids: readonly string[]) =>
-    words.list(ids.slice(0, 3).map((id) => sayId(words, `signs.condition.${id}.name`)));
+    words.list(ids.slice(0, 3).map((id) => sayWord(words, 'signs.condition.*.name', id)));
   const order = recorded.answer?.assessed.reasoning.diseases.map((one) => one.disease) ?? [];
   const statedOrder = stated?.differential.map((one) => one.condition) ?? [];
   const differs = statedOrder.length > 0 && statedOrder.slice(0, 3).join() !== order.slice(0, 3).join();
@@ -115,7 +115,7 @@ function Reckoned({ page, entry, pack }: { readonly page: ColonyPage; readonly e
                 science: stated.scienceVersion.replace(/^\D+/, ''),
                 place: stated.pack.id === pack.id ? pack.jurisdiction : stated.pack.id,
                 version: stated.pack.version,
-                result: sayId(words, `casework.result.${stated.result}`),
+                result: sayWord(words, 'casework.result.*', stated.result),
               })}
           </p>
         )}

@@ -2,7 +2,7 @@ import type { ExaminationBody, SignLooked } from '@combside/record/kinds/examina
 import { signs } from '@combside/science/signs/catalogue';
 import { useId, useState } from 'react';
 import { Button } from '../../ui/button.tsx';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 
 /** A copy of an examination with other answers. It lives on this page only: nothing of it is proposed or written. */
@@ -28,7 +28,7 @@ const holds = ['top bar toward the viewer', 'top bar away', 'flat'] as const;
 export function WhatIf({ recorded, copy, onCopy, before, after }: WhatIfProps) {
   const words = useWords();
   const names = (ids: readonly string[]) =>
-    words.list(ids.slice(0, 3).map((id) => sayId(words, `signs.condition.${id}.name`)));
+    words.list(ids.slice(0, 3).map((id) => sayWord(words, 'signs.condition.*.name', id)));
   if (!copy) {
     return (
       <p>
@@ -88,7 +88,7 @@ function ChangeSign({
       >
         {asked.map((one) => (
           <option key={one.id} value={one.id}>
-            {sayId(words, `signs.sign.${one.id}.name`)}
+            {sayWord(words, 'signs.sign.*.name', one.id)}
           </option>
         ))}
       </select>
@@ -173,7 +173,7 @@ function ChangeLook({
           <option value="">{unsaid}</option>
           {holds.map((one) => (
             <option key={one} value={one}>
-              {sayId(words, `casework.hold.${one}`)}
+              {sayWord(words, 'casework.hold.*', one)}
             </option>
           ))}
         </select>

@@ -1,9 +1,9 @@
 import type { Words } from '@combside/words/words';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 
 /** A field of a register record by its name in words. */
 export function sayField(words: Words, field: string): string {
-  return sayId(words, `register.field.${field}`);
+  return sayWord(words, 'register.field.*', field);
 }
 
 /**
@@ -26,11 +26,11 @@ export function sayValue(words: Words, field: string, value: unknown, names: Rea
     case 'latest':
       return words.day(String(value));
     case 'trade':
-      return sayId(words, `register.trade.${value}`);
+      return sayWord(words, 'register.trade.*', String(value));
     case 'hiveType':
-      return sayId(words, `casework.hive-type.${value}`);
+      return sayWord(words, 'casework.hive-type.*', String(value));
     case 'hiveState':
-      return sayId(words, `casework.hive-state.${value}`);
+      return sayWord(words, 'casework.hive-state.*', String(value));
     case 'position':
       return sayPosition(words, value as PositionSaid);
     case 'broodBoxes':
@@ -38,11 +38,11 @@ export function sayValue(words: Words, field: string, value: unknown, names: Rea
         .map(({ box, frames }) => `${box} ${frames}`)
         .join(', ');
     case 'what':
-      return sayId(words, `register.what.${value}`);
+      return sayWord(words, 'register.what.*', String(value));
     case 'how':
-      return sayId(words, `register.movement.how.${value}`);
+      return sayWord(words, 'register.movement.how.*', String(value));
     case 'knownBy':
-      return sayId(words, `register.known-by.${value}`);
+      return sayWord(words, 'register.known-by.*', String(value));
     case 'happened':
       return words.say(value ? 'register.movement.happened.yes' : 'register.movement.happened.no');
     case 'colonies':
@@ -66,6 +66,6 @@ export function sayPosition(words: Words, position: PositionSaid): string {
     latitude: words.number(position.latitude, 5),
     longitude: words.number(position.longitude, 5),
     metres: words.unit(position.uncertaintyMetres, 'm'),
-    how: sayId(words, `register.how.${position.how}`),
+    how: sayWord(words, 'register.how.*', position.how),
   });
 }

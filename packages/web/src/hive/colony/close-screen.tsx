@@ -5,7 +5,7 @@ import type { Writing } from '../../device/write/use-write.ts';
 import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
 import { Refusal, type Refused } from '../../ui/refusal.tsx';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { WriteTrouble } from '../../ui/write-status.tsx';
 import { Screen } from '../screen/screen.tsx';
@@ -65,7 +65,7 @@ export function CloseScreen(props: CloseScreenProps) {
                       : 'hive.colony.close',
                 {
                   label: props.label,
-                  ...(suspected === null ? {} : { condition: sayId(words, `signs.condition.${suspected}.name`) }),
+                  ...(suspected === null ? {} : { condition: sayWord(words, 'signs.condition.*.name', suspected) }),
                 },
               )}
           </Button>
@@ -94,7 +94,7 @@ export function CloseScreen(props: CloseScreenProps) {
               { value: 'none', label: words.say('hive.suspect.nothing') },
               ...props.order.map((disease) => ({
                 value: disease,
-                label: sayId(words, `signs.condition.${disease}.name`),
+                label: sayWord(words, 'signs.condition.*.name', disease),
               })),
             ]}
             chosen={suspected ?? 'none'}

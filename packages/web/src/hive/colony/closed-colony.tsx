@@ -6,7 +6,7 @@ import type { Saving } from '../../device/drafts/open-draft.ts';
 import { Button } from '../../ui/button.tsx';
 import { CorrectionsShown } from '../../ui/corrections-shown.tsx';
 import { NotesShown } from '../../ui/notes-shown.tsx';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { SignDrawing } from '../../ui/sign-drawing.tsx';
 import { useWords } from '../../ui/words-context.tsx';
 import { useHiveDevice } from '../hive-device.tsx';
@@ -72,9 +72,9 @@ export function ClosedColony({
           </Link>
         </div>
       )}
-      <p className="large-words begins">{sayId(words, `casework.result.${assessed?.body.result ?? 'not judged'}`)}</p>
+      <p className="large-words begins">{sayWord(words, 'casework.result.*', assessed?.body.result ?? 'not judged')}</p>
       {assessed && assessed.body.suspected.length > 0 && (
-        <p>{words.list(assessed.body.suspected.map((one) => sayId(words, `signs.condition.${one}.name`)))}</p>
+        <p>{words.list(assessed.body.suspected.map((one) => sayWord(words, 'signs.condition.*.name', one)))}</p>
       )}
       {suspect && <p className="caution">{words.say('hive.suspect.first')}</p>}
       <ul className="rows">
@@ -82,7 +82,7 @@ export function ClosedColony({
           <li key={one.sign} className="reason">
             <SignDrawing sign={one.sign} width={48} name="" />
             <p>
-              {sayId(words, `signs.sign.${one.sign}.name`)}
+              {sayWord(words, 'signs.sign.*.name', one.sign)}
               {one.count && ` · ${words.say(`casework.count.${one.count}`)}`}
               {one.amount && ` · ${words.say(`casework.amount.${one.amount}`)}`}
             </p>

@@ -7,12 +7,12 @@ import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
 import { FindingLine } from '../../ui/finding-line.tsx';
 import { Refusal } from '../../ui/refusal.tsx';
-import { sayId } from '../../ui/say-sentence.ts';
+import { saySentence, sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { Screen } from '../screen/screen.tsx';
 import type { VisitInHand } from '../visit/use-visit.ts';
 import { LookControls } from './look-controls.tsx';
-import type { View } from './open-colony.tsx';
+import type { View } from './views.ts';
 import type { ColonyDraftInHand } from './use-colony-draft.ts';
 
 interface LookScreenProps {
@@ -52,7 +52,7 @@ export function LookScreen(props: LookScreenProps) {
           <FindingLine key={`${one.id} ${one.about?.id}`} finding={one} />
         ))}
       <p className="quiet">
-        {sayId(words, `casework.hive-type.${draft.hiveType}`)}
+        {sayWord(words, 'casework.hive-type.*', draft.hiveType)}
         {', '}
         {words.say('hive.colony.boxes', { boxes: draft.boxes.length, frames })}
       </p>
@@ -106,7 +106,9 @@ function NothingOrSigns({ hand, onShow }: LookScreenProps) {
     <>
       <div className="opposites">
         <Button look="main" disabled={!claim.ok} onClick={() => onShow('close')}>
-          {claim.ok ? words.say(claim.sentence, claim.values) : sayId(words, claim.reason, claim.values)}
+          {claim.ok
+            ? words.say(claim.sentence, claim.values)
+            : saySentence(words, { id: claim.reason, values: claim.values })}
         </Button>
         <Button look="main" onClick={() => onShow('signs')}>
           {words.say('hive.colony.signs')}

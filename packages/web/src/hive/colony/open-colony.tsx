@@ -27,14 +27,12 @@ import { UndoBar } from './undo-bar.tsx';
 import { type Corrected, useClosing } from './use-closing.ts';
 import { correctionKey, draftKey, useColonyDraft } from './use-colony-draft.ts';
 import { useKnown } from './use-known.ts';
+import { type View, views } from './views.ts';
 import { WhyCorrected } from './why-corrected.tsx';
 
 // Deeper than the line, so no part of what the first tap waits for.
 const MoreScreen = lazy(async () => ({ default: (await import('./more-screen.tsx')).MoreScreen }));
 const WhyScreen = lazy(async () => ({ default: (await import('./why-screen.tsx')).WhyScreen }));
-
-const views = ['look', 'less', 'signs', 'more', 'why', 'close'] as const;
-export type View = (typeof views)[number];
 
 interface OpenColonyProps {
   readonly known: VisitInHand;

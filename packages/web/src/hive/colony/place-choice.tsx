@@ -1,12 +1,13 @@
 import type { DraftBox, Place } from '@combside/casework/examine/draft';
 import type { Words } from '@combside/words/words';
 import { Choice } from '../../ui/choice.tsx';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { Stepper } from '../../ui/stepper.tsx';
 import { useWords } from '../../ui/words-context.tsx';
 
 /** A box in words: the usual names of the record have some, any other stands as it was written. */
 export function boxWords(words: Words, box: string): string {
-  return words.sayIfKnown(`hive.box.${box}`) ?? box;
+  return sayWord(words, 'hive.box.*', box);
 }
 
 /** A place on the comb in words: "lower box, frame 4, side A". */

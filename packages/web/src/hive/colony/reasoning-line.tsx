@@ -1,5 +1,5 @@
 import type { ReasoningLine } from '@combside/casework/assess/line';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 
 interface ReasoningLineButtonProps {
@@ -12,7 +12,7 @@ interface ReasoningLineButtonProps {
 /** The reasoning, always in sight as one line in words; it opens to its reasons. */
 export function ReasoningLineButton({ line, failed, onOpen }: ReasoningLineButtonProps) {
   const words = useWords();
-  const name = (disease: string) => sayId(words, `signs.condition.${disease}.name`);
+  const name = (disease: string) => sayWord(words, 'signs.condition.*.name', disease);
   const [first, ...others] = line?.order.slice(0, 3) ?? [];
   const said = (
     <span>
@@ -22,16 +22,16 @@ export function ReasoningLineButton({ line, failed, onOpen }: ReasoningLineButto
         words.say('reasoning.working')
       ) : (
         <>
-          <strong>{first ? name(first) : sayId(words, `signs.state-name.${line.state}`)}</strong>
+          <strong>{first ? name(first) : sayWord(words, 'signs.state-name.*', line.state)}</strong>
           {others.length > 0 && (
             <span className="quiet">{words.say('reasoning.then', { others: words.list(others.map(name)) })}</span>
           )}
           {line.firstStep ? (
-            <span>{sayId(words, `signs.first.${line.firstStep}`)}</span>
+            <span>{sayWord(words, 'signs.first.*', line.firstStep)}</span>
           ) : (
             line.nextCheck && (
               <span>
-                {words.say('reasoning.next-is', { check: sayId(words, `signs.check.${line.nextCheck}.name`) })}
+                {words.say('reasoning.next-is', { check: sayWord(words, 'signs.check.*.name', line.nextCheck) })}
               </span>
             )
           )}

@@ -6,7 +6,7 @@ import { withSoftHyphens } from '@combside/words/soft-hyphens';
 import { useState } from 'react';
 import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { SignDrawing } from '../../ui/sign-drawing.tsx';
 import { useWords } from '../../ui/words-context.tsx';
 import { CellsAt } from './cells-at.tsx';
@@ -44,7 +44,7 @@ export function SignsScreen({ draft, onTap }: SignsScreenProps) {
               aria-controls="signs-of-group"
               onClick={() => setOpen(one.group)}
             >
-              {withSoftHyphens(sayId(words, `signs.group.${one.group}`))}
+              {withSoftHyphens(sayWord(words, 'signs.group.*', one.group))}
               {seen > 0 ? ` ${seen}` : ''}
             </button>
           );
@@ -96,7 +96,7 @@ interface SignRowProps {
 
 function SignRow({ sign, looked, draft, onTap }: SignRowProps) {
   const words = useWords();
-  const name = sayId(words, `signs.sign.${sign.id}.name`);
+  const name = sayWord(words, 'signs.sign.*.name', sign.id);
   const outcome = looked?.outcome ?? 'not looked for';
   const seen = outcome === 'seen';
   return (

@@ -5,7 +5,7 @@ import { figureOf } from '@combside/science/diagnosis/test-figures';
 import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
 import { Drawn } from '../../ui/drawn.tsx';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { useHiveDevice } from '../hive-device.tsx';
 
@@ -45,7 +45,7 @@ export function TestsAtTheHive({ draft, onTap }: TestsAtTheHiveProps) {
             // biome-ignore lint/suspicious/noArrayIndexKey: two tests may be alike in every value; their place tells them apart
             <li key={index} className="kept-line">
               <span>
-                {sayId(words, `signs.check.${one.test}.name`)}: {sayId(words, `hive.tests.result.${one.result}`)}
+                {sayWord(words, 'signs.check.*.name', one.test)}: {sayWord(words, 'hive.tests.result.*', one.result)}
                 {one.batch && ` · ${words.say('hive.tests.batch-line', { batch: one.batch })}`}
                 {one.expires && ` · ${words.say('hive.tests.expires-line', { day: words.day(one.expires) })}`}
               </span>
@@ -58,7 +58,7 @@ export function TestsAtTheHive({ draft, onTap }: TestsAtTheHiveProps) {
       )}
       <Choice
         label={words.say('hive.tests.which')}
-        options={testsAtTheHive.map((id) => ({ value: id, label: sayId(words, `signs.check.${id}.name`) }))}
+        options={testsAtTheHive.map((id) => ({ value: id, label: sayWord(words, 'signs.check.*.name', id) }))}
         chosen={test}
         onChoose={(chosen) => fill({ test: chosen })}
       />
@@ -66,7 +66,7 @@ export function TestsAtTheHive({ draft, onTap }: TestsAtTheHiveProps) {
         <>
           <div className="rope-how">
             {drawing && <Drawn drawing={drawing} width={112} name="" />}
-            <p>{sayId(words, `signs.check.${test}.how`)}</p>
+            <p>{sayWord(words, 'signs.check.*.how', test)}</p>
           </div>
           <Choice
             label={words.say('hive.tests.result')}

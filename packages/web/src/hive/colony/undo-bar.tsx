@@ -1,7 +1,9 @@
 import type { Tap } from '@combside/casework/examine/draft';
+import type { Words } from '@combside/words/words';
 import { useEffect, useState } from 'react';
 import { Button } from '../../ui/button.tsx';
-import { sayId } from '../../ui/say-sentence.ts';
+
+import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import type { ColonyDraftInHand } from './use-colony-draft.ts';
 
@@ -28,38 +30,36 @@ export function UndoBar({ hand }: { readonly hand: ColonyDraftInHand }) {
   if (!shown || !last) return null;
   return (
     <div className="undo-bar">
-      <Button onClick={hand.undo}>
-        {words.say('hive.colony.undo', { what: tapWords(last, (id) => sayId(words, id)) })}
-      </Button>
+      <Button onClick={hand.undo}>{words.say('hive.colony.undo', { what: tapWords(last, words) })}</Button>
     </div>
   );
 }
 
 /** The last tap in a few words. */
-function tapWords(tap: Tap, say: (id: string) => string): string {
+function tapWords(tap: Tap, words: Words): string {
   switch (tap.tap) {
     case 'sign':
     case 'sign count':
     case 'sign amount':
     case 'cells at':
-      return say(`signs.sign.${tap.sign}.name`);
+      return sayWord(words, 'signs.sign.*.name', tap.sign);
     case 'find':
-      return say(`casework.find.${tap.find}`);
+      return sayWord(words, 'casework.find.*', tap.find);
     case 'rope form':
     case 'rope test':
     case 'rope test removed':
-      return say('hive.rope.title');
+      return words.say('hive.rope.title');
     case 'test form':
-      return say('hive.tests.title');
+      return words.say('hive.tests.title');
     case 'test':
-      return say(`signs.check.${tap.test.test}.name`);
+      return sayWord(words, 'signs.check.*.name', tap.test.test);
     case 'prior':
-      return say('reasoning.prior-change');
+      return words.say('reasoning.prior-change');
     case 'spores in honey or bees':
-      return say('reasoning.known-honey.ask');
+      return words.say('reasoning.known-honey.ask');
     case 'signs not seen':
-      return say('hive.signs.not-seen');
+      return words.say('hive.signs.not-seen');
     default:
-      return say(`hive.tap.${tap.tap}`);
+      return words.say(`hive.tap.${tap.tap}`);
   }
 }

@@ -1,6 +1,6 @@
 import type { ReadingPart } from '@combside/casework/comb/propose-reading';
 import type { CombReadingBody } from '@combside/record/kinds/comb-reading';
-import type { CellClass } from '@combside/science/comb/cell-classes';
+import type { CellClass } from '@combside/science/comb/cells/cell-classes';
 import { useEffect, useState } from 'react';
 import type { Saving, Settled } from '../../device/drafts/open-draft.ts';
 import { useDraft } from '../../device/drafts/use-draft.ts';

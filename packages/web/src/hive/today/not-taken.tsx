@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { type NotTaken, useHiveDevice, useSyncStatus } from '../hive-device.tsx';
 import { BackButton } from '../screen/back-button.tsx';
@@ -29,10 +29,10 @@ export function NotTakenScreen() {
         {entries?.map((entry) => (
           <li key={entry.id} className="open-line stack close">
             <p>
-              <strong>{sayId(words, `hive.kind.${entry.kind}`)}</strong>{' '}
+              <strong>{sayWord(words, 'hive.kind.*', entry.kind)}</strong>{' '}
               <span className="quiet">{words.dayAndTime(entry.at, device.timeZone)}</span>
             </p>
-            <p>{sayId(words, `hive.not-taken.reason.${entry.reason}`)}</p>
+            <p>{sayWord(words, 'hive.not-taken.reason.*', entry.reason)}</p>
           </li>
         ))}
       </ul>

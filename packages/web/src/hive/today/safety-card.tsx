@@ -1,6 +1,6 @@
 import './today.css';
-import { cautionsFor, loneWorkCard, type SafetyLine, stingCard } from '@combside/casework/examine/safety';
-import { sayId } from '../../ui/say-sentence.ts';
+import { cautionsFor, loneWorkCard, stingCard } from '@combside/casework/examine/safety';
+import type { WordId } from '@combside/words/rooms';
 import { useWords } from '../../ui/words-context.tsx';
 import { useEntity } from '../hive-device.tsx';
 import { BackButton } from '../screen/back-button.tsx';
@@ -10,12 +10,12 @@ import { Screen } from '../screen/screen.tsx';
 export function SafetyCard({ apiary }: { readonly apiary: string }) {
   const words = useWords();
   const position = useEntity('apiary', apiary)?.apiary.current?.body.position;
-  const lines = (title: string, all: readonly SafetyLine[]) => (
+  const lines = (title: string, all: readonly { readonly id: WordId<'casework'> }[]) => (
     <section className="stack close" aria-label={title}>
       <h2>{title}</h2>
       <ul className="stack close">
         {all.map((line) => (
-          <li key={line.id}>{sayId(words, line.id)}</li>
+          <li key={line.id}>{words.say(line.id)}</li>
         ))}
       </ul>
     </section>

@@ -5,7 +5,7 @@ import type { VisitSummary } from '@combside/record/summary';
 import { useEffect, useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import { dayEdges } from '../../app/day-edges.ts';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { useHiveDevice, useStorageStatus, useSummaries, useSyncStatus } from '../hive-device.tsx';
 import { Screen } from '../screen/screen.tsx';
@@ -87,7 +87,7 @@ export function Today() {
               <Link className="visit-card" href={`/start/visit/${visit.visit}/apiary/${visit.apiary}`}>
                 <span className="name">{visit.name}</span>
                 <span>
-                  {colonies(visit.coloniesRegistered)} · {sayId(words, `casework.visit-reason.${visit.reason}`)}
+                  {colonies(visit.coloniesRegistered)} · {sayWord(words, 'casework.visit-reason.*', visit.reason)}
                 </span>
                 <span className="quiet">
                   {visit.addressWords}

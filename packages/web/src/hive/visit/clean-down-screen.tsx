@@ -7,7 +7,6 @@ import { useWrite } from '../../device/write/use-write.ts';
 import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
 import { FindingLine } from '../../ui/finding-line.tsx';
-import { sayId } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { WriteTrouble } from '../../ui/write-status.tsx';
 import { useHiveDevice } from '../hive-device.tsx';
@@ -122,7 +121,7 @@ export function CleanDownScreen({ visit, after }: CleanDownScreenProps) {
       )}
       <ul className="quiet stack close">
         {[...cautionsFor('flaming'), ...cautionsFor('caustics')].map((line) => (
-          <li key={line.id}>{sayId(words, line.id)}</li>
+          <li key={line.id}>{words.say(line.id)}</li>
         ))}
       </ul>
     </Screen>

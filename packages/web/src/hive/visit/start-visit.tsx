@@ -14,7 +14,7 @@ import { useWrite } from '../../device/write/use-write.ts';
 import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
 import { FindingLine } from '../../ui/finding-line.tsx';
-import { sayId } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { Stepper } from '../../ui/stepper.tsx';
 import { useWords } from '../../ui/words-context.tsx';
 import { WriteTrouble } from '../../ui/write-status.tsx';
@@ -80,7 +80,7 @@ function Arrival({ place, colonies, planned, keeper }: ArrivalProps) {
       answers,
       people: present.map((role) => ({
         role,
-        name: role === 'keeper' && keeperName ? keeperName : sayId(words, `casework.role.${role}`),
+        name: role === 'keeper' && keeperName ? keeperName : sayWord(words, 'casework.role.*', role),
       })),
       coloniesCounted: counted,
     }),

@@ -1,4 +1,4 @@
-import type { CellClass } from '@combside/science/comb/cell-classes';
+import type { CellClass } from '@combside/science/comb/cells/cell-classes';
 import { describe, expect, test } from 'vitest';
 import { cellOutlines, cellPath, cellTowards, nearestCell, overlayPaths, type PlacedCell } from './cell-outlines.ts';
 

@@ -1,4 +1,4 @@
-import type { CellClass } from '@combside/science/comb/cell-classes';
+import type { CellClass } from '@combside/science/comb/cells/cell-classes';
 
 /** A cell as it is drawn: where it stands in the lattice, and its middle in pixels of the upright picture. */
 export interface PlacedCell {

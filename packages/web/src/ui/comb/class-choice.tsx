@@ -1,4 +1,4 @@
-import type { CellClass } from '@combside/science/comb/cell-classes';
+import type { CellClass } from '@combside/science/comb/cells/cell-classes';
 import { useId } from 'react';
 import { Button } from '../button.tsx';
 import { useWords } from '../words-context.tsx';

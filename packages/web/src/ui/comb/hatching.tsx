@@ -1,4 +1,4 @@
-import { type CellClass, cellClasses } from '@combside/science/comb/cell-classes';
+import { type CellClass, cellClasses } from '@combside/science/comb/cells/cell-classes';
 
 /** Every class in the order of its key: the digit 1 sets the first, 9 the last. */
 export const classesInOrder: readonly CellClass[] = [...cellClasses, 'not-decided'];

@@ -1,4 +1,4 @@
-import { sayId } from '../say-sentence.ts';
+import { sayWord } from '../say-sentence.ts';
 import { useWords } from '../words-context.tsx';
 
 /** What every reading is and is not; in sight before and after it. */
@@ -24,7 +24,7 @@ export function ReadingLimits({ warnings }: { readonly warnings: readonly string
       <summary>{words.say('comb.screen.limits', { count: further.length })}</summary>
       <ul className="stack close">
         {further.map((one) => (
-          <li key={one}>{sayId(words, `comb.reason.${one}`)}</li>
+          <li key={one}>{sayWord(words, 'comb.reason.*', one)}</li>
         ))}
       </ul>
     </details>
@@ -40,7 +40,7 @@ export function NotRead({ reasons }: { readonly reasons: readonly string[] }) {
         <strong>{words.say('comb.screen.not-read')}</strong>
       </p>
       {reasons.map((one) => (
-        <p key={one}>{sayId(words, `comb.reason.${one}`)}</p>
+        <p key={one}>{sayWord(words, 'comb.reason.*', one)}</p>
       ))}
     </div>
   );

@@ -1,6 +1,6 @@
 import type { CombReadingBody } from '@combside/record/kinds/comb-reading';
 import { Button } from '../button.tsx';
-import { sayId } from '../say-sentence.ts';
+import { sayWord } from '../say-sentence.ts';
 import { useWords } from '../words-context.tsx';
 
 interface SecondLooksProps {
@@ -29,7 +29,7 @@ export function SecondLooks({ looks, measured, inHand, onPick }: SecondLooksProp
               <Button look="wide" aria-pressed={inHand === look.cell} onClick={() => onPick(look.cell)}>
                 {words.say('comb.screen.second-look.one', {
                   place: place + 1,
-                  why: sayId(words, `comb.second-look.${look.why}`),
+                  why: sayWord(words, 'comb.second-look.*', look.why),
                 })}
               </Button>
             </li>

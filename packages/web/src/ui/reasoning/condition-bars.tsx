@@ -1,5 +1,5 @@
 import type { WholeAssessment } from '@combside/science/diagnosis/assess';
-import { sayId } from '../say-sentence.ts';
+import { sayWord } from '../say-sentence.ts';
 import { useWords } from '../words-context.tsx';
 import { intervalSaid, shareSaid } from './shares.ts';
 
@@ -9,7 +9,7 @@ export function ConditionBars({ whole }: { readonly whole: WholeAssessment }) {
   const foulbrood = whole.diseases.find((one) => one.stages)?.stages;
   const rows = [
     ...whole.diseases.flatMap((one) => [
-      { id: one.disease, name: sayId(words, `signs.condition.${one.disease}.name`), part: false, ...one },
+      { id: one.disease, name: sayWord(words, 'signs.condition.*.name', one.disease), part: false, ...one },
       ...(one.stages && foulbrood
         ? [
             { id: 'early', name: words.say('reasoning.early'), part: true, ...foulbrood.early },
@@ -22,7 +22,7 @@ export function ConditionBars({ whole }: { readonly whole: WholeAssessment }) {
   ];
   return (
     <>
-      <p className="band-mark">{sayId(words, 'signs.expert-band')}</p>
+      <p className="band-mark">{words.say('signs.expert-band')}</p>
       <ul className="condition-bars">
         {rows.map((row) => (
           <li key={row.id} className={row.part ? 'part' : undefined}>

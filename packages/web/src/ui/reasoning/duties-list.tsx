@@ -1,5 +1,5 @@
 import type { Duty } from '@combside/law/duties';
-import { sayId } from '../say-sentence.ts';
+import { sayWord } from '../say-sentence.ts';
 import { useWords } from '../words-context.tsx';
 
 const here = Intl.DateTimeFormat().resolvedOptions().timeZone;
@@ -14,13 +14,13 @@ export function DutiesList({ duties }: { readonly duties: readonly Duty[] }) {
       {duties.map((duty) => (
         <li key={duty.id} className="open-line stack close">
           <p>
-            <strong>{sayId(words, `casework.duty.${duty.duty}`)}</strong>
-            {duty.state === 'late' && ` · ${sayId(words, 'casework.duty-state.late')}`}
+            <strong>{sayWord(words, 'casework.duty.*', duty.duty)}</strong>
+            {duty.state === 'late' && ` · ${words.say('casework.duty-state.late')}`}
           </p>
           <p>
             {[
-              sayId(words, `casework.owed-by.${duty.owedBy}`),
-              ...(duty.promptness ? [sayId(words, `casework.promptness.${duty.promptness}`)] : []),
+              sayWord(words, 'casework.owed-by.*', duty.owedBy),
+              ...(duty.promptness ? [sayWord(words, 'casework.promptness.*', duty.promptness)] : []),
               ...(duty.notBefore ? [words.say('casework.duty.not-before', { notBefore: at(duty.notBefore) })] : []),
               ...(duty.due ? [words.say('casework.duty.due', { due: at(duty.due) })] : []),
               ...(duty.times > 1 ? [words.say('casework.duty.times', { met: duty.met, times: duty.times })] : []),
@@ -28,7 +28,7 @@ export function DutiesList({ duties }: { readonly duties: readonly Duty[] }) {
           </p>
           <p className="quiet">
             {duty.article}
-            {duty.condition && ` · ${sayId(words, `signs.condition.${duty.condition}.name`)}`}
+            {duty.condition && ` · ${sayWord(words, 'signs.condition.*.name', duty.condition)}`}
           </p>
         </li>
       ))}

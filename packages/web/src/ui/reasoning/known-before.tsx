@@ -5,7 +5,7 @@ import { type DiseaseId, diseases } from '@combside/science/signs/catalogue';
 import { useState } from 'react';
 import { Button } from '../button.tsx';
 import { Choice } from '../choice.tsx';
-import { sayId } from '../say-sentence.ts';
+import { sayWord } from '../say-sentence.ts';
 import { useWords } from '../words-context.tsx';
 import { OneTapDeeper } from './one-tap-deeper.tsx';
 import { intervalSaid } from './shares.ts';
@@ -38,11 +38,11 @@ export function KnownBefore({ whole, changes }: KnownBeforeProps) {
         {known === null && <p>{words.say('reasoning.known-not-kept')}</p>}
         {known && (
           <ul className="rows">
-            <li className="open-line">{sayId(words, `reasoning.known-apiary.${word(known.earlierCaseAtApiary)}`)}</li>
+            <li className="open-line">{sayWord(words, 'reasoning.known-apiary.*', word(known.earlierCaseAtApiary))}</li>
             {known.exposure === 'operation affected' && known.honeyPositive !== true && (
               <li className="open-line">{words.say('reasoning.known-operation')}</li>
             )}
-            <li className="open-line">{sayId(words, `reasoning.known-honey.${word(known.honeyPositive)}`)}</li>
+            <li className="open-line">{sayWord(words, 'reasoning.known-honey.*', word(known.honeyPositive))}</li>
           </ul>
         )}
         {changes && (
@@ -61,12 +61,12 @@ export function KnownBefore({ whole, changes }: KnownBeforeProps) {
           <OneTapDeeper title={words.say('reasoning.known-others')}>
             <div className="stack close">
               <p className="quiet">{words.say('reasoning.known-others-discreet')}</p>
-              <p>{sayId(words, `reasoning.known-contact.${word(known.contactOfCase)}`)}</p>
+              <p>{sayWord(words, 'reasoning.known-contact.*', word(known.contactOfCase))}</p>
               {known.district.length === 0 && <p>{words.say('reasoning.known-no-district')}</p>}
               {known.district.map((count) => (
                 <p key={`${count.condition} ${count.about}`}>
                   {words.say('reasoning.known-district', {
-                    condition: sayId(words, `signs.condition.${count.condition}.name`),
+                    condition: sayWord(words, 'signs.condition.*.name', count.condition),
                     about: count.about,
                     confirmed: count.confirmed,
                     examined: count.examined,
@@ -82,7 +82,7 @@ export function KnownBefore({ whole, changes }: KnownBeforeProps) {
         {moved.length === 0 && <p className="quiet">{words.say('reasoning.known-assumed')}</p>}
         {whole.priorChanges.map((one) => (
           <p key={one.condition}>
-            <strong>{sayId(words, `signs.condition.${one.condition}.name`)}</strong>:{' '}
+            <strong>{sayWord(words, 'signs.condition.*.name', one.condition)}</strong>:{' '}
             {words.say('reasoning.prior-changed', { reason: one.reason })}
           </p>
         ))}
@@ -97,7 +97,7 @@ function PriorLine({ one }: { readonly one: DiseaseAssessment }) {
   return (
     <p>
       {words.say('reasoning.prior-line', {
-        condition: sayId(words, `signs.condition.${one.disease}.name`),
+        condition: sayWord(words, 'signs.condition.*.name', one.disease),
         value: intervalSaid(words, one.prior, one.priorBetween[0], one.priorBetween[1]),
       })}
     </p>
@@ -132,7 +132,7 @@ function ChangePrior({
           >
             {diseases.map((one) => (
               <option key={one} value={one}>
-                {sayId(words, `signs.condition.${one}.name`)}
+                {sayWord(words, 'signs.condition.*.name', one)}
               </option>
             ))}
           </select>
@@ -172,7 +172,7 @@ function ChangePrior({
         {kept.map((one) => (
           <Button key={one.condition} onClick={() => changes.onPrior(one.condition as DiseaseId, null)}>
             {words.say('reasoning.prior-take-back', {
-              condition: sayId(words, `signs.condition.${one.condition}.name`),
+              condition: sayWord(words, 'signs.condition.*.name', one.condition),
             })}
           </Button>
         ))}

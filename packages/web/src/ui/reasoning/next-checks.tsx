@@ -1,7 +1,7 @@
 import { drawCheck } from '@combside/papers/drawings/check-drawing';
 import type { NextChecks, RankedCheck } from '@combside/science/diagnosis/next-check';
 import { Drawn } from '../drawn.tsx';
-import { sayId, saySentence } from '../say-sentence.ts';
+import { saySentence, sayWord } from '../say-sentence.ts';
 import { useWords } from '../words-context.tsx';
 import { OneTapDeeper } from './one-tap-deeper.tsx';
 import { SourcesOf } from './sources-of.tsx';
@@ -64,7 +64,7 @@ function Step({ check, large }: { readonly check: RankedCheck; readonly large: b
       {drawing && <Drawn drawing={drawing} width={large ? 112 : 56} name="" />}
       <div className="stack close">
         <p>
-          <strong>{sayId(words, `signs.check.${check.check}.name`)}</strong>{' '}
+          <strong>{sayWord(words, 'signs.check.*.name', check.check)}</strong>{' '}
           <span className="quiet">
             {check.place === 'hive'
               ? words.say('reasoning.next-minutes', { minutes: words.unit(check.cost, 'min') })

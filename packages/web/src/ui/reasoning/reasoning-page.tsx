@@ -4,7 +4,7 @@ import type { Reason } from '@combside/science/diagnosis/reasons';
 import { useState } from 'react';
 import { Button } from '../button.tsx';
 import { FindingLine } from '../finding-line.tsx';
-import { sayId, saySentence } from '../say-sentence.ts';
+import { saySentence, sayWord } from '../say-sentence.ts';
 import { SignDrawing } from '../sign-drawing.tsx';
 import { useWords } from '../words-context.tsx';
 import { ConditionBars } from './condition-bars.tsx';
@@ -38,7 +38,7 @@ export function ReasoningPage({ whole, changes = null }: ReasoningPageProps) {
   const againstTheEye = findings.filter((one) => photographs.includes(one.id));
   const { reasons } = reasoning;
   const shown = reasoning.diseases.filter((one, index) => index < 3 || one.inWords !== 'nothing-points-to-it');
-  const condition = (id: string) => sayId(words, `signs.condition.${id}.name`);
+  const condition = (id: string) => sayWord(words, 'signs.condition.*.name', id);
   const pointing = (direction: Reason['direction']) => reasons.reasons.filter((one) => one.direction === direction);
   return (
     <div className="reasoning-page stack">
@@ -75,7 +75,7 @@ export function ReasoningPage({ whole, changes = null }: ReasoningPageProps) {
             {shown.map((one) => (
               <li key={one.disease} className="kept-line">
                 <span>{condition(one.disease)}</span>
-                <span className="quiet">{sayId(words, `signs.likelihood.${one.inWords}`)}</span>
+                <span className="quiet">{sayWord(words, 'signs.likelihood.*', one.inWords)}</span>
               </li>
             ))}
           </ol>
@@ -134,7 +134,7 @@ export function ReasoningPage({ whole, changes = null }: ReasoningPageProps) {
         <p>{saySentence(words, reasoning.couldHaveMissed.sentence)}</p>
         <ul>
           {reasoning.couldHaveMissed.limits.map((limit) => (
-            <li key={limit}>{sayId(words, `signs.limit.${limit}`)}</li>
+            <li key={limit}>{sayWord(words, 'signs.limit.*', limit)}</li>
           ))}
         </ul>
         {numbers && (
@@ -162,7 +162,7 @@ export function ReasoningPage({ whole, changes = null }: ReasoningPageProps) {
         >
           <ul>
             {reasoning.notLookedFor.map((sign) => (
-              <li key={sign}>{sayId(words, `signs.sign.${sign}.name`)}</li>
+              <li key={sign}>{sayWord(words, 'signs.sign.*.name', sign)}</li>
             ))}
           </ul>
         </OneTapDeeper>

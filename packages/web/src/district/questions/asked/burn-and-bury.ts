@@ -2,7 +2,7 @@ import { always, type CautionId } from '@combside/science/disposal/cautions';
 import { fuelForBurning, fuels } from '@combside/science/disposal/fire';
 import { dippable, hotWax } from '@combside/science/disposal/hot-wax-dip';
 import { pitForBurning } from '@combside/science/disposal/pit';
-import { answered, type Figure, question, type Said, say, unstated } from '../question.ts';
+import { answered, type Figure, type QuestionWord, question, type Said, say, unstated } from '../question.ts';
 import { fieldsOf, otherWay, ways } from './other-ways.ts';
 import { readPieces } from './pieces.ts';
 
@@ -99,7 +99,11 @@ export const burnAndBury = question({
     if (stated.way !== 'burn') return otherWay(stated.way, stated);
     const { beesDead, hives, length, width, height, pitWidth, stacking, remains, cover } = stated;
     const { fuel, fuelPerHive, atOnce, hoursPerFire } = stated;
-    const takes = ['burn-and-bury.takes.geometry', 'burn-and-bury.takes.chosen', 'burn-and-bury.takes.takes-all'];
+    const takes: QuestionWord[] = [
+      'burn-and-bury.takes.geometry',
+      'burn-and-bury.takes.chosen',
+      'burn-and-bury.takes.takes-all',
+    ];
     const sources = ['CA-FAC', 'WA-AFB22', 'NZ-KILL'] as const;
     if (beesDead === 'no') return answered({ cautions, refuses: say('burn-and-bury.refuses.alive'), takes, sources });
 

@@ -2,7 +2,16 @@ import { frameKinds } from '@combside/science/brood/comb-constants';
 import { broodBalance, eggsPerDay } from '@combside/science/brood/development-calendar';
 import { beesOnCombs, broodCells, type Judged } from '@combside/science/brood/strength';
 import type { SourceId } from '@combside/sources/bibliography';
-import { answered, question, type Said, say, unstated } from '../question.ts';
+import {
+  answered,
+  dashed,
+  type QuestionWord,
+  question,
+  type Said,
+  say,
+  unstated,
+  type WordUnder,
+} from '../question.ts';
 import { askedShare } from './shared-fields.ts';
 
 type FrameName = keyof typeof frameKinds;
@@ -50,14 +59,12 @@ export const colonyStrength = question({
     const area = frame === 'measured' ? stated.sideArea : (kind?.sideArea.value ?? null);
     const sources: SourceId[] = ['BB-STR-4.2', 'IMD', 'SIM69', ...(kind?.sideArea.sources ?? [])];
     if (brood) sources.push('CELLRACE', 'RATIO');
-    const parts = {
-      takes: [
-        'colony-strength.takes.judged',
-        'colony-strength.takes.constants',
-        ...(brood ? ['colony-strength.takes.steady'] : []),
-      ],
-      sources: [...new Set(sources)],
-    };
+    const takes: QuestionWord[] = [
+      'colony-strength.takes.judged',
+      'colony-strength.takes.constants',
+      ...(brood ? (['colony-strength.takes.steady'] as const) : []),
+    ];
+    const parts = { takes, sources: [...new Set(sources)] };
     const asks = unstated({
       frame,
       ...(frame === 'measured' ? { sideArea: area } : {}),
@@ -80,7 +87,7 @@ export const colonyStrength = question({
     const said: Said[] = [
       say('colony-strength.says.bees', { ...ends(bees), covered: { number: covered, decimals: 2 } }),
     ];
-    const row = (name: string, one: Judged) => ({
+    const row = (name: WordUnder<'colony-strength.row'>, one: Judged) => ({
       label: say(`colony-strength.row.${name}`),
       low: Math.round(one.low),
       value: Math.round(one.value),
@@ -114,7 +121,7 @@ export const colonyStrength = question({
       // The ratio can be read only where every stage was judged.
       if (eggs !== null && larvae !== null && capped !== null) {
         const balance = broodBalance({ egg: filled.eggs, larva: filled.larvae, capped: filled.capped });
-        said.push(say(`colony-strength.says.balance.${balance.replaceAll(' ', '-')}`));
+        said.push(say(`colony-strength.says.balance.${dashed(balance)}`));
       }
     }
     return answered({

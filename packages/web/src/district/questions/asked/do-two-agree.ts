@@ -1,7 +1,7 @@
 import { kappa } from '@combside/science/sampling/agreement';
 import { twoTestsTwoPopulationsBayes } from '@combside/science/sampling/two-tests';
 import type { SourceId } from '@combside/sources/bibliography';
-import { type Answer, answered, question, say, unstated } from '../question.ts';
+import { type Answer, answered, type QuestionWord, question, say, unstated } from '../question.ts';
 import { counted } from './shared-fields.ts';
 
 const groups = ['one', 'two'] as const;
@@ -32,7 +32,7 @@ export const doTwoAgree = question({
   answer({ groups, ...stated }) {
     const { both, firstOnly, secondOnly, neither, both2, firstOnly2, secondOnly2, neither2 } = stated;
     const one = groups === 'one';
-    const takes = one
+    const takes: QuestionWord[] = one
       ? ['do-two-agree.takes.same', 'do-two-agree.takes.rare']
       : ['do-two-agree.takes.same-eye', 'do-two-agree.takes.independent', 'do-two-agree.takes.differ'];
     const sources: readonly SourceId[] = one ? ['FLEISS69', 'BYRT93'] : ['HUI80', 'JOSEPH95'];
@@ -94,7 +94,7 @@ function agreement([both, firstOnly, secondOnly, neither]: readonly number[]): P
 function accuracy(first: readonly number[], second: readonly number[]): Partial<Answer> {
   const found = twoTestsTwoPopulationsBayes({ tables: [first, second], prior: { alpha: 1, beta: 1 } });
   const share = (values: readonly number[], i: number) => ({ share: values[i] as number });
-  const row = (label: string, means: readonly number[], sds: readonly number[], i: number) => {
+  const row = (label: QuestionWord, means: readonly number[], sds: readonly number[], i: number) => {
     const [mean, sd] = [means[i] as number, sds[i] as number];
     return { label: say(label), low: Math.max(0, mean - 2 * sd), value: mean, high: Math.min(1, mean + 2 * sd) };
   };

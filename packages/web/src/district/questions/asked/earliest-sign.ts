@@ -1,6 +1,6 @@
 import type { DaySpan } from '@combside/science/brood/calendar-day';
 import { earliestSigns } from '@combside/science/diagnosis/earliest-sign';
-import { answered, question, say } from '../question.ts';
+import { answered, question, say, type WordUnder } from '../question.ts';
 import { askedDay, dayIn, daysFrom } from './shared-fields.ts';
 
 /** When is the earliest sign after an exposure to American foulbrood? There is never a last day. */
@@ -15,7 +15,7 @@ export const earliestSign = question({
     const day = dayIn(exposedOn);
     if (day === null) return answered({ asks: ['exposedOn'], ...parts });
     const found = earliestSigns({ exposedOn: day });
-    const row = (name: string, { earliest, latest }: DaySpan) => ({
+    const row = (name: WordUnder<'earliest-sign.row'>, { earliest, latest }: DaySpan) => ({
       label: say(`earliest-sign.row.${name}`),
       low: daysFrom(day, earliest),
       value: null,

@@ -1,5 +1,5 @@
 import { detectionProbabilityFinitePopulation } from '@combside/science/sampling/detection-probability';
-import { answered, question, say, unstated } from '../question.ts';
+import { answered, type QuestionWord, question, say, unstated } from '../question.ts';
 import { confidence, sensitivity } from './shared-fields.ts';
 import { spreadOver } from './spread-over.ts';
 
@@ -13,7 +13,7 @@ export const findingNone = question({
     confidence,
   },
   answer({ colonies, opened, sensitivity, confidence }) {
-    const takes = ['takes.random', 'takes.same-eye', 'finding-none.takes.none-seen'];
+    const takes: QuestionWord[] = ['takes.random', 'takes.same-eye', 'finding-none.takes.none-seen'];
     const sources = ['CAMERON98', 'CANNON82'] as const;
     if (colonies === null || opened === null || sensitivity === null) {
       return answered({ asks: unstated({ colonies, opened, sensitivity }), takes, sources });

@@ -3,7 +3,7 @@ import {
   plateauOfFreedom,
   probabilityOfFreedomOverTime,
 } from '@combside/science/sampling/freedom';
-import { answered, question, say, unstated } from '../question.ts';
+import { answered, type QuestionWord, question, say, unstated } from '../question.ts';
 import { askedShare, confidence } from './shared-fields.ts';
 
 /** Is the district free, and since when? Free means: below the level the rounds were designed to find. */
@@ -19,7 +19,7 @@ export const freeSince = question({
     aim: { ...confidence, to: 0.999 },
   },
   answer({ prior, introduction, round, rounds, first, apart, aim }) {
-    const takes = [
+    const takes: QuestionWord[] = [
       'free-since.takes.level',
       'free-since.takes.negative',
       'free-since.takes.independent',

@@ -1,7 +1,7 @@
 import { clopperPearson, wilson } from '@combside/science/sampling/interval';
 import { posteriorPrevalence } from '@combside/science/sampling/posterior-prevalence';
 import { blaker } from '@combside/science/sampling/true-prevalence';
-import { answered, type Figure, question, say, unstated } from '../question.ts';
+import { answered, type Figure, type QuestionWord, question, say, unstated } from '../question.ts';
 import { askedShare, confidence, counted } from './shared-fields.ts';
 
 const readings = ['counted', 'known', 'estimated'] as const;
@@ -32,14 +32,19 @@ export const howFrequent = question({
   slow: ({ reading }) => reading === 'estimated',
   answer(stated) {
     const { positives, tested, reading, confidence } = stated;
-    const takes = ['takes.random', `how-frequent.takes.${reading}`];
+    const takes: QuestionWord[] = ['takes.random', `how-frequent.takes.${reading}`];
     if (positives === null || tested === null) return answered({ asks: unstated({ positives, tested }), takes });
     if (positives > tested)
       return answered({ refuses: say('how-frequent.refuses.more', { positives, tested }), takes });
     const given = { positives, tested, confidence };
     const apparent = wilson(given);
     const share = (value: number) => ({ share: value });
-    const row = (label: string, low: number, value: number, high: number) => ({ label: say(label), low, value, high });
+    const row = (label: QuestionWord, low: number, value: number, high: number) => ({
+      label: say(label),
+      low,
+      value,
+      high,
+    });
     const figure = (rows: Extract<Figure, { kind: 'bands' }>['rows']): Figure => ({
       kind: 'bands',
       x: { label: 'how-frequent.x', shown: 'share' },

@@ -1,7 +1,7 @@
 import { detectionProbabilityFinitePopulation } from '@combside/science/sampling/detection-probability';
 import { infectedUnitsFromPrevalence } from '@combside/science/sampling/infected-units';
 import { sampleSizeToDetectFinitePopulation } from '@combside/science/sampling/sample-size-to-detect';
-import { answered, question, say, unstated } from '../question.ts';
+import { answered, type QuestionWord, question, say, unstated } from '../question.ts';
 import { confidence, sensitivity } from './shared-fields.ts';
 import { spreadOver } from './spread-over.ts';
 
@@ -16,7 +16,12 @@ export const howManyToOpen = question({
   },
   answer({ colonies, affected, sensitivity, confidence }) {
     const asks = unstated({ sensitivity });
-    const takes = ['takes.random', 'takes.same-eye', 'takes.no-false-alarm', 'how-many-to-open.takes.level'];
+    const takes: QuestionWord[] = [
+      'takes.random',
+      'takes.same-eye',
+      'takes.no-false-alarm',
+      'how-many-to-open.takes.level',
+    ];
     const sources = ['CAMERON98', 'CANNON82', 'BB-STAT-2.2'] as const;
     if (sensitivity === null) return answered({ asks, takes, sources });
     const size = (infectedUnits: number) =>

@@ -1,7 +1,17 @@
 import { meaningOfResult } from '@combside/science/laboratory/meaning-of-result';
 import { plateCount } from '@combside/science/laboratory/plate-count';
 import { loadInPool } from '@combside/science/laboratory/pooled-load';
-import { type Answer, answered, type Figure, question, type Said, say, unstated } from '../question.ts';
+import {
+  type Answer,
+  answered,
+  dashed,
+  type Figure,
+  type QuestionWord,
+  question,
+  type Said,
+  say,
+  unstated,
+} from '../question.ts';
 import { byLimits, type LoadRead, loadSaid, type StatedLimits } from './limits-of-laboratory.ts';
 import { readPlates } from './plates.ts';
 import { askedShare, confidence } from './shared-fields.ts';
@@ -29,7 +39,7 @@ const takes = {
   ownLimits: 'laboratory-number.takes.own-limits',
   noProof: 'laboratory-number.takes.no-proof',
   noConversion: 'laboratory-number.takes.no-conversion',
-};
+} as const;
 
 /** What does this laboratory number mean? */
 export const laboratoryNumber = question({
@@ -90,7 +100,7 @@ function ofLoad(stated: StatedLoad): Answer {
   if ((lower !== null && lower > load) || (upper !== null && upper < load)) {
     return answered({ refuses: say('laboratory-number.refuses.around'), ...parts });
   }
-  const values = { load: loadSaid(load), unit: { word: `laboratory-number.unit.${unit}` }, material };
+  const values = { load: loadSaid(load), unit: { word: `laboratory-number.unit.${unit}` as const }, material };
   const meant = byLimits({ load, lower, upper, unit }, stated, [say('laboratory-number.says.no-limits', values)]);
   if ('asks' in meant) return answered({ asks: meant.asks, ...parts });
   if ('refuses' in meant) return answered({ refuses: meant.refuses, ...parts });
@@ -125,7 +135,7 @@ function ofPlates(stated: StatedPlates): Answer {
     takes: [
       'laboratory-number.takes.plates',
       'laboratory-number.takes.germinate',
-      ...(parts === null ? [] : ['laboratory-number.takes.pool']),
+      ...(parts === null ? [] : (['laboratory-number.takes.pool'] as const)),
       ...Object.values(takes),
     ],
     sources: ['ISO7218', 'GARWOOD36', 'STE20'],
@@ -144,7 +154,7 @@ function ofPlates(stated: StatedPlates): Answer {
   const countable =
     countLowest === null || countHighest === null ? null : { lowest: countLowest, highest: countHighest };
   const found = plateCount({ plates, suspensionMillilitres: suspension, amount, unit, countable, confidence });
-  const word = { word: `laboratory-number.unit.${unit}` };
+  const word = { word: `laboratory-number.unit.${unit}` as const };
   const values = {
     unit: word,
     colonies: found.coloniesCounted,
@@ -157,7 +167,7 @@ function ofPlates(stated: StatedPlates): Answer {
   const said: Said[] = [
     found.reading === 'too many to count' && found.lower === null
       ? say('laboratory-number.says.plates.too-many-unknown')
-      : say(`laboratory-number.says.plates.${found.reading.replaceAll(' ', '-')}`, values),
+      : say(`laboratory-number.says.plates.${dashed(found.reading)}`, values),
   ];
   if (found.reading !== 'too many to count' && found.leftOut.length > 0) {
     said.push(say('laboratory-number.says.plates.left-out', { count: found.leftOut.length }));
@@ -195,7 +205,7 @@ function ofResult(
   result: 'positive' | 'negative',
   stated: Readonly<Record<(typeof bands)[number], number | null>>,
 ): Answer {
-  const takes = ['laboratory-number.takes.bands', 'laboratory-number.takes.no-proof'];
+  const takes: QuestionWord[] = ['laboratory-number.takes.bands', 'laboratory-number.takes.no-proof'];
   const sources = ['DOHOO03'] as const;
   const asks = bands.filter((name) => stated[name] === null);
   if (asks.length > 0) return answered({ asks, takes, sources });

@@ -47,7 +47,7 @@ export function byLimits(read: LoadRead, stated: StatedLimits, whenNone: readonl
   if (classes === null) return { refuses };
   const { load, lower, upper, unit } = read;
   const limits: LaboratoryLimits = { laboratory, method, material, statedOn, source, unit, classes };
-  const values = { load: loadSaid(load), unit: { word: `laboratory-number.unit.${unit}` }, laboratory };
+  const values = { load: loadSaid(load), unit: { word: `laboratory-number.unit.${unit}` as const }, laboratory };
   try {
     const found = meaningOfLoad({ load, lower, upper, unit, material, method, limits });
     return {

@@ -3,7 +3,7 @@ import { type CautionId, cautionsOfMethod } from '@combside/science/disposal/cau
 import { scorching } from '@combside/science/disposal/fire';
 import { type dippable, hotWax, hotWaxDip } from '@combside/science/disposal/hot-wax-dip';
 import { irradiation, irradiationConsignment } from '@combside/science/disposal/irradiation';
-import { type Answer, answered, type Figure, say, unstated } from '../question.ts';
+import { type Answer, answered, type Figure, say, unstated, type WordUnder } from '../question.ts';
 
 /** What is done with hives and boxes; burning has a file of its own. */
 export const ways = ['burn', 'scorch', 'hot wax', 'hypochlorite', 'caustic', 'irradiate'] as const;
@@ -88,7 +88,8 @@ const number = (value: number, decimals: number) => ({ number: value, decimals }
 /** What a way other than burning takes: its cautions first, then what is still asked for, then the figures. */
 export function otherWay(way: OtherWay, stated: StatedWay): Answer {
   const parts = { cautions: cautionsOf[way], takes: takesOf[way], sources: sourcesOf[way] };
-  const refuse = (what: string) => answered({ ...parts, refuses: say(`burn-and-bury.refuses.${what}`) });
+  const refuse = (what: WordUnder<'burn-and-bury.refuses'>) =>
+    answered({ ...parts, refuses: say(`burn-and-bury.refuses.${what}`) });
   if (stated.beesDead === 'no') return refuse('alive');
   if (way === 'scorch' && stated.accepted === 'no') return refuse('not-accepted');
   if (way === 'hot wax' && stated.cleanAndDry === 'no') return refuse('wet');
@@ -114,7 +115,7 @@ export function otherWay(way: OtherWay, stated: StatedWay): Answer {
   return answered({ ...parts, said: ofHypochlorite(there), figure: ofStrength(there) });
 }
 
-const takesOf: Readonly<Record<OtherWay, readonly string[]>> = {
+const takesOf: Readonly<Record<OtherWay, Answer['takes']>> = {
   scorch: ['burn-and-bury.takes.chosen-time', 'burn-and-bury.takes.scorch'],
   'hot wax': ['burn-and-bury.takes.hot-wax', 'burn-and-bury.takes.not-dipped'],
   hypochlorite: ['burn-and-bury.takes.bleach', 'burn-and-bury.takes.guidances'],
@@ -188,7 +189,12 @@ function ofStrength(stated: There<StatedWay>): Figure {
 }
 
 /** A line from nothing to twice what was stated, with what was stated on it. */
-function curve(name: string, shown: 'min' | 'number', at: number, of: (value: number) => number): Figure {
+function curve(
+  name: WordUnder<'burn-and-bury.x'> & WordUnder<'burn-and-bury.y'>,
+  shown: 'min' | 'number',
+  at: number,
+  of: (value: number) => number,
+): Figure {
   return {
     kind: 'curve',
     x: { label: `burn-and-bury.x.${name}`, shown },
@@ -198,11 +204,11 @@ function curve(name: string, shown: 'min' | 'number', at: number, of: (value: nu
   };
 }
 
-const guidanceId: Readonly<Record<GuidanceName, string>> = {
+const guidanceId = {
   'England and Wales, cleaned surfaces': 'england',
   'Poland (EU sheet)': 'poland',
   'Western Australia, metal floors': 'australia',
-};
+} as const satisfies Readonly<Record<GuidanceName, WordUnder<'burn-and-bury.says.meets'>>>;
 
 function ofHypochlorite(stated: There<StatedWay>): Answer['said'] {
   const bath = hypochloriteBath({

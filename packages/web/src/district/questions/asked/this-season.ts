@@ -1,5 +1,5 @@
 import { releaseThisSeason } from '@combside/science/brood/release-this-season';
-import { answered, type Figure, question, say, unstated } from '../question.ts';
+import { answered, type Figure, question, say, unstated, type WordUnder } from '../question.ts';
 import { askedDay, dayIn, daysFrom } from './shared-fields.ts';
 
 const days = { kind: 'number', shown: 'count', from: 0, to: 1000, step: 1, slideTo: 120, start: null } as const;
@@ -47,7 +47,7 @@ export const thisSeason = question({
     });
     const after = (day: string) => daysFrom(countedFrom, day);
     const [open, capped] = [found.lastOpenBrood ?? lastEggsOn, found.lastCappedBrood ?? lastEggsOn];
-    const broodUntil = (name: string, day: string) => ({
+    const broodUntil = (name: WordUnder<'this-season.row'>, day: string) => ({
       label: say(`this-season.row.${name}`),
       low: Math.min(0, after(day)),
       value: null,
