@@ -17,7 +17,6 @@ import {
   nothingKnown,
   type SignAnswer,
 } from '../packages/science/src/diagnosis/evidence.ts';
-import { type EvidenceItem, findingsOf, noticedBy } from '../packages/science/src/diagnosis/findings.ts';
 import type { SignChances } from '../packages/science/src/diagnosis/inference.ts';
 import { intervals } from '../packages/science/src/diagnosis/intervals.ts';
 import {
@@ -29,6 +28,7 @@ import {
 } from '../packages/science/src/diagnosis/network.ts';
 import { inferenceOf, noticedGiven, posterior, reachOf, weigh } from '../packages/science/src/diagnosis/posterior.ts';
 import { pointWeights, priorFrom } from '../packages/science/src/diagnosis/prior.ts';
+import { type EvidenceItem, noticedBy, sortEvidence } from '../packages/science/src/diagnosis/sort-evidence.ts';
 import { type Chance, seeded } from '../packages/science/src/random/seeded.ts';
 import { diseases, type Sign, signs } from '../packages/science/src/signs/catalogue.ts';
 
@@ -185,7 +185,7 @@ function examine({ chances, eye }: World, chance: Chance): Answer {
     believed: diseases.map((id) => disease[id]),
     truth: levels.map((level) => level > 0),
     evidence,
-    items: findingsOf(broodNetwork, evidence).items,
+    items: sortEvidence(broodNetwork, evidence).items,
   };
 }
 

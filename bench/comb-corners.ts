@@ -7,6 +7,7 @@
  * rows), whole frames as drawn, and pictures without a whole frame, on which anything found is false.
  */
 import { coarseClass } from '../packages/science/src/comb/cells/cell-classes.ts';
+import type { CombResult } from '../packages/science/src/comb/comb-result.ts';
 import { findFrameCorners } from '../packages/science/src/comb/frame/frame-corners.ts';
 import { type PaintedComb, paintComb } from '../packages/science/src/comb/painter/paint-comb.ts';
 import {
@@ -15,7 +16,8 @@ import {
   type FixedSettings,
   type PainterSettings,
 } from '../packages/science/src/comb/painter/settings.ts';
-import { type CombResult, readComb } from '../packages/science/src/comb/read-comb.ts';
+import { GreyPyramid } from '../packages/science/src/comb/photograph/grey-pyramid.ts';
+import { readComb } from '../packages/science/src/comb/read-comb.ts';
 import { scoreCells } from '../packages/science/src/comb/reading/score-reading.ts';
 
 type Point = readonly [number, number];
@@ -116,7 +118,7 @@ function whole(title: string, fixed: FixedSettings): void {
     const isInside = opening.every(([x, y]) => x >= 0 && y >= 0 && x < painted.width && y < painted.height);
     if (isInside) inside++;
     const before = process.cpuUsage();
-    const corners = findFrameCorners(painted);
+    const corners = findFrameCorners(new GreyPyramid(painted));
     milliseconds.push(process.cpuUsage(before).user / 1000);
     if (corners) {
       found++;
@@ -193,7 +195,7 @@ function none(): void {
     for (let n = 0; n < pictures; n++) {
       const seed = firstSeed + 10_000 + n;
       const painted = paintComb(drawSettings(family, seed, { frame }), seed);
-      if (!findFrameCorners(painted)) continue;
+      if (!findFrameCorners(new GreyPyramid(painted))) continue;
       found[frame] = (found[frame] ?? 0) + 1;
       if (readComb(painted).plane?.by === 'corners-found') kept++;
     }

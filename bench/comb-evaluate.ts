@@ -7,9 +7,10 @@
 import { readFileSync } from 'node:fs';
 import { decodePicture } from '../packages/cli/src/decode-picture.ts';
 import { cellClasses, coarseClass } from '../packages/science/src/comb/cells/cell-classes.ts';
+import type { CombResult } from '../packages/science/src/comb/comb-result.ts';
 import { type PaintedComb, paintComb } from '../packages/science/src/comb/painter/paint-comb.ts';
 import { drawSettings, type Family, type FixedSettings } from '../packages/science/src/comb/painter/settings.ts';
-import { type CombResult, readComb } from '../packages/science/src/comb/read-comb.ts';
+import { readComb } from '../packages/science/src/comb/read-comb.ts';
 import { type ScoredTruth, scoreCells, trueSolidness } from '../packages/science/src/comb/reading/score-reading.ts';
 
 const family = (process.argv[2] ?? 'held-out') as Family;

@@ -15,7 +15,7 @@ import { loadavg } from 'node:os';
 import { type Browser, chromium, type Page } from '@playwright/test';
 import { browserFlags, findBrowser } from '../packages/web/e2e/browser.ts';
 import { bundled } from '../packages/web/e2e/bundled.ts';
-import type { Order } from '../packages/web/src/device/comb/messages.ts';
+import type { ReadingRequest } from '../packages/web/src/device/comb/messages.ts';
 import { twelveMegapixels } from './twelve-megapixels.ts';
 
 const runs = Number(process.argv[2] ?? 3);
@@ -45,7 +45,7 @@ function readOnPage(page: Page): Promise<Read> {
         else resolve({ opened, whole: performance.now() - start, cells: told.read.part.cells.count });
       };
       addEventListener('told', listen);
-      const order: Order = { job: 'read', photograph: file, corners: null };
+      const order: ReadingRequest = { job: 'read', photograph: file, corners: null };
       dispatchEvent(new MessageEvent('message', { data: order }));
     });
   });
@@ -68,7 +68,7 @@ function readInWorker(page: Page): Promise<Read> {
           if (told.read.verdict !== 'read') reject(new Error(told.read.reasons.join()));
           else resolve({ opened, whole: performance.now() - start, cells: told.read.part.cells.count });
         };
-        const order: Order = { job: 'read', photograph: file, corners: null };
+        const order: ReadingRequest = { job: 'read', photograph: file, corners: null };
         worker.postMessage(order);
       });
     } finally {

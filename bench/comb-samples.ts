@@ -4,10 +4,12 @@
  */
 import { CellView, featureCount } from '../packages/science/src/comb/cells/cell-features.ts';
 import { outputCount, outputNumber } from '../packages/science/src/comb/cells/classifier.ts';
-import { findLattice } from '../packages/science/src/comb/lattice/lattice.ts';
-import { type LatticeCell, neighbourSteps } from '../packages/science/src/comb/lattice/lattice-growth.ts';
-import { type PaintedComb, paintComb, type TrueCell } from '../packages/science/src/comb/painter/paint-comb.ts';
+import { latticesOf } from '../packages/science/src/comb/lattice/lattice.ts';
+import { type LatticeCell, neighbourSteps } from '../packages/science/src/comb/lattice/lattice-cell.ts';
+import { type PaintedComb, paintComb } from '../packages/science/src/comb/painter/paint-comb.ts';
 import { drawSettings } from '../packages/science/src/comb/painter/settings.ts';
+import type { TrueCell } from '../packages/science/src/comb/painter/truth.ts';
+import { GreyPyramid } from '../packages/science/src/comb/photograph/grey-pyramid.ts';
 import type { Chance } from '../packages/science/src/random/seeded.ts';
 
 export interface Sample {
@@ -34,9 +36,10 @@ export function samplesOf(seed: number, chance: Chance): Sample[] {
     { ...drawn, width: Math.round(share * drawn.width), height: Math.round(share * drawn.height) },
     seed,
   );
-  const lattice = findLattice(painted);
-  if (lattice.cells.length < 20) return [];
-  const view = new CellView(painted, lattice.pitch);
+  const pyramid = new GreyPyramid(painted);
+  const lattice = latticesOf(pyramid)().next().value;
+  if (!lattice || lattice.cells.length < 20) return [];
+  const view = new CellView(pyramid, lattice.pitch);
   const places = withBrim(lattice.cells, lattice.pitch, painted, chance);
   const buckets: LatticeCell[][] = Array.from({ length: outputCount }, () => []);
   for (const place of places) {

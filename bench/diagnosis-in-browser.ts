@@ -10,7 +10,8 @@
  */
 import { loadavg } from 'node:os';
 import { chromium } from '@playwright/test';
-import { draftFrom, type Tap } from '../packages/casework/src/examine/draft.ts';
+import { draftFrom } from '../packages/casework/src/draft/draft-from-taps.ts';
+import type { Tap } from '../packages/casework/src/draft/tap.ts';
 import { loadPack } from '../packages/law/src/load-pack.ts';
 import type { ColonyState } from '../packages/record/src/states.ts';
 import { signs } from '../packages/science/src/signs/catalogue.ts';

@@ -10,7 +10,7 @@ import type { Look } from '../packages/science/src/brood/look.ts';
 import { assessLook, defaultSettings } from '../packages/science/src/diagnosis/assess.ts';
 import { couldHaveMissed } from '../packages/science/src/diagnosis/could-have-missed.ts';
 import { type Evidence, emptyEvidence } from '../packages/science/src/diagnosis/evidence.ts';
-import { type Finding, Inference } from '../packages/science/src/diagnosis/inference.ts';
+import { Inference, type Observation } from '../packages/science/src/diagnosis/inference.ts';
 import { intervals } from '../packages/science/src/diagnosis/intervals.ts';
 import { broodNetwork } from '../packages/science/src/diagnosis/network.ts';
 import { nextChecks } from '../packages/science/src/diagnosis/next-check.ts';
@@ -95,7 +95,7 @@ for (const [name, evidence] of cases) {
 function growth(conditions: number, seenSigns: number): number {
   const chance = seeded(conditions * 1000 + seenSigns);
   const levels = [3, ...new Array<number>(conditions - 1).fill(2)];
-  const findings: Finding[] = Array.from({ length: seenSigns }, () => ({
+  const findings: Observation[] = Array.from({ length: seenSigns }, () => ({
     sign: {
       takenAway: false,
       background: [0.05, 0.01, 0.002],

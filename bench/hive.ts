@@ -11,7 +11,7 @@ import { type BrowserContext, chromium, type Page } from '@playwright/test';
 import { browserFlags, findBrowser } from '../packages/web/e2e/browser.ts';
 import { bundled } from '../packages/web/e2e/bundled.ts';
 import { scriptsOfFirstLoad } from '../packages/web/e2e/first-load.ts';
-import { startServer } from '../packages/web/e2e/server.ts';
+import { serverFolder, startServer } from '../packages/web/e2e/server.ts';
 import type { RecordBench } from './record.page.ts';
 
 const phone = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, locale: 'en-GB' } as const;
@@ -100,7 +100,7 @@ console.log(
     .map((one) => one.toFixed(1))
     .join(' ')}`,
 );
-const server = await startServer();
+const server = await startServer(serverFolder(), () => ['--demo']);
 const browser = await chromium.launch({ executablePath: await findBrowser(), args: browserFlags() });
 try {
   const context = await browser.newContext({ ...phone, baseURL: server.address, bypassCSP: true });

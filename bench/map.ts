@@ -6,9 +6,12 @@
  * planning, and what a person in Chromium waits from opening the map, and from each step of its scale, until what lies
  * there is drawn. "Drawn" is what the map itself says it has rendered, never its load event.
  */
+
 import { chmodSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { daysLater } from '@combside/calendar/day';
+import { dayOf } from '@combside/calendar/instant';
 import { chromium, type Page } from '@playwright/test';
 import { foldVersion } from '../packages/record/src/fold.ts';
 import { startServer } from '../packages/server/src/start.ts';
@@ -123,7 +126,7 @@ async function questions(cookie: string): Promise<void> {
 }
 
 function dayBefore(days: number): string {
-  return new Date(Date.now() - days * 86_400_000).toISOString().slice(0, 10);
+  return daysLater(dayOf(new Date().toISOString()), -days);
 }
 
 async function inTheBrowser(): Promise<void> {

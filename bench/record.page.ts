@@ -5,8 +5,8 @@ import {
   sampleApiary,
   sampleColony,
   sampleId,
-  sampleKept,
   sampleState,
+  sampleStoredEntry,
 } from '../packages/record/src/acceptance/samples.ts';
 import { openBook } from '../packages/record/src/book.ts';
 import type { Proposal } from '../packages/record/src/entry.ts';
@@ -96,7 +96,7 @@ const record = {
     const device = sampleId(1, 1);
     let seq = 0;
     const begun = performance.now();
-    let batch: ReturnType<typeof sampleKept>[] = [];
+    let batch: ReturnType<typeof sampleStoredEntry>[] = [];
     const flush = async () => {
       await store.commit({ entries: batch, states: batch.map((kept) => sampleState([kept])) });
       batch = [];
@@ -105,12 +105,22 @@ const record = {
       const body = { ...sampleApiary('north'), name: `Stand ${a}` };
       const about = { type: 'apiary', id: sampleId(2, a) };
       batch.push(
-        sampleKept({ device, seq: ++seq, id: sampleId(3, seq), about, kind: 'apiary', body, version: apiary.version }),
+        sampleStoredEntry({
+          device,
+          seq: ++seq,
+          id: sampleId(3, seq),
+          about,
+          kind: 'apiary',
+          body,
+          version: apiary.version,
+        }),
       );
       for (let c = 0; c < coloniesEach; c++) {
         const colony = { type: 'colony', id: sampleId(4, a * coloniesEach + c) };
         const hive = sampleColony(about.id, `${c + 1}`);
-        batch.push(sampleKept({ device, seq: ++seq, id: sampleId(3, seq), about: colony, kind: 'colony', body: hive }));
+        batch.push(
+          sampleStoredEntry({ device, seq: ++seq, id: sampleId(3, seq), about: colony, kind: 'colony', body: hive }),
+        );
       }
       if (batch.length >= 490) await flush();
     }

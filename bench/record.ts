@@ -9,7 +9,7 @@
 import { cpus, loadavg } from 'node:os';
 import { chromium } from '@playwright/test';
 import { sampleBodies } from '../packages/record/src/acceptance/golden-bodies.ts';
-import { sampleColony, sampleId, sampleKept } from '../packages/record/src/acceptance/samples.ts';
+import { sampleColony, sampleId, sampleStoredEntry } from '../packages/record/src/acceptance/samples.ts';
 import type { Entry } from '../packages/record/src/entry.ts';
 import { fold, summarise } from '../packages/record/src/fold.ts';
 import { examination } from '../packages/record/src/kinds/examination.ts';
@@ -36,7 +36,7 @@ function colonies(): Entry[][] {
   return Array.from({ length: examinations / perColony }, (_, i) => {
     const about = { type: 'colony', id: sampleId(2, i) };
     const sealed = (kind: string, version: number, content: unknown) =>
-      sampleKept({ device, seq: ++seq, id: sampleId(3, seq), about, kind, version, body: content }).entry;
+      sampleStoredEntry({ device, seq: ++seq, id: sampleId(3, seq), about, kind, version, body: content }).entry;
     return [
       sealed('colony', 1, sampleColony(sampleId(4, i >> 3), `${i}`)),
       ...Array.from({ length: perColony }, () => sealed('examination', examination.version, body)),

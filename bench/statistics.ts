@@ -94,12 +94,8 @@ function inR(patienceSeconds: number): Map<string, { ms: number; value: number }
 
 const patience = Number(process.argv[2] ?? 20);
 const reference = inR(patience / 1000);
-const byCall = Map.groupBy ? Map.groupBy(cases, ({ call }) => call) : groupByCall();
-function groupByCall() {
-  const groups = new Map<string, Case[]>();
-  for (const one of cases) groups.set(one.call, [...(groups.get(one.call) ?? []), one]);
-  return groups;
-}
+const byCall = new Map<string, Case[]>();
+for (const one of cases) byCall.set(one.call, [...(byCall.get(one.call) ?? []), one]);
 
 const rows = [...byCall].map(([call, group]) => {
   let ours = 0;

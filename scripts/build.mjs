@@ -5,7 +5,7 @@ import { house, run, spent } from './run.mjs';
 
 /** What the built pages are made of: the packages the screens may import, and the recipe. */
 const ingredients = [
-  ...['sources', 'words', 'science', 'record', 'law', 'casework', 'papers', 'contract', 'web'].map(
+  ...['calendar', 'sources', 'words', 'science', 'record', 'law', 'casework', 'papers', 'contract', 'web'].map(
     (name) => `packages/${name}/src`,
   ),
   'packages/web/public',

@@ -1,4 +1,5 @@
-import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { chmodSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { buildWhenStale } from './build.mjs';
 import { installWhenNeeded } from './install.mjs';
@@ -8,9 +9,10 @@ const fullDisk = 'The disk is full: make room, then run the command again.';
 
 const results = join(house, 'test-results');
 
-/** What a step found: how many passed, what failed and what was skipped, by name. */
+/** What a step found: how many passed, what failed and what was skipped, by name; and what it said, where it was kept. */
 class Tally {
   passed = 0;
+  output = '';
   failed = [];
   skipped = [];
 
@@ -26,45 +28,78 @@ class Tally {
   }
 }
 
-/** Every step in the order in which it runs. A step that fails does not keep the next from running. */
-const steps = [
-  ['Lint and format', lint],
-  ['Types', types],
-  ['The house itself: arrows, purity, sources, rooms, notices', () => unitTests('house', ['--project', 'checks'])],
-  ['Unit, property and acceptance tests', () => unitTests('unit', ['--project', '!checks'])],
-  ['Dead code', deadCode],
-  ['Build of the pages', build],
-  ['Browser journeys', journeys],
+/**
+ * Every step by its heading, in turns. A turn has one lane or two, which run beside each other; the steps of a lane run
+ * one after another. A step that fails does not keep the next from running.
+ */
+const turns = [
+  [
+    [['Types', types]],
+    [
+      ['Lint and format', lint],
+      ['Dead code', deadCode],
+      ['Build of the pages', build],
+      [
+        'The house itself: arrows, purity, sources, rooms, notices',
+        () => unitTests('house', ['--project', 'checks'], { quiet: true }),
+      ],
+    ],
+  ],
+  [[['Unit, property and acceptance tests', () => unitTests('unit', ['--project', '!checks'])]]],
+  [[['Browser journeys', journeys]]],
+  [[['Nothing left in the temporary folder', nothingLeft]]],
 ];
 
 /** Installs when needed, runs every step, names what failed and what was skipped, and closes with one line of counts. */
 export async function testCombside() {
   const since = performance.now();
   const whole = new Tally();
+  const times = [];
   endChildrenOnInterrupt();
+  useOwnTemporaryFolder();
   try {
     await installWhenNeeded();
     rmSync(results, { recursive: true, force: true });
     mkdirSync(results, { recursive: true });
-    for (const [heading, step] of steps) {
-      const began = performance.now();
-      console.log(`\n== ${heading}`);
-      const tally = await attempt(heading, step);
-      whole.add(tally);
-      console.log(`== ${heading}: ${counts(tally)} (${spent(began)})`);
+    for (const lanes of turns) {
+      const isAlone = lanes.length === 1;
+      await Promise.all(
+        lanes.map(async (steps) => {
+          for (const [heading, step] of steps) {
+            const began = performance.now();
+            if (isAlone) console.log(`\n== ${heading}`);
+            const tally = await attempt(heading, step);
+            whole.add(tally);
+            const line = `${counts(tally)} (${spent(began)})`;
+            times.push([heading, spent(began), isAlone ? '' : ' beside another']);
+            // Steps beside each other keep what they say to the end, so that nobody reads two at once.
+            if (!isAlone) console.log(`\n== ${heading}\n${tally.output.trimEnd()}`.trimEnd());
+            console.log(`== ${heading}: ${line}`);
+          }
+        }),
+      );
     }
   } catch (error) {
     if (error.code !== 'ENOSPC' && !(error instanceof Missing)) throw error;
-    console.error(
-      error instanceof Missing ? error.message : 'The disk is full: make room, then run the command again.',
-    );
+    console.error(error instanceof Missing ? error.message : fullDisk);
     whole.failed.push('what the tests need');
   }
   for (const name of whole.skipped) console.log(`skipped: ${name}`);
   for (const name of whole.failed) console.log(`failed: ${name}`);
-  console.log(`\nIn all ${spent(since)}.`);
+  console.log('\nTime by step');
+  for (const [heading, time, beside] of times) console.log(`${time.padStart(12)}  ${heading}${beside}`);
+  console.log(`${spent(since).padStart(12)}  in all`);
   process.exitCode = whole.failed.length === 0 && whole.passed > 0 ? 0 : 1;
   console.log(counts(whole));
+}
+
+/** Gives this run a temporary folder of its own, removed with it: what is in it at the last step was left by this run. */
+function useOwnTemporaryFolder() {
+  const folder = mkdtempSync(join(tmpdir(), 'combside-'));
+  // As root the databases run as another user, who must be able to pass.
+  chmodSync(folder, 0o755);
+  process.env.TMPDIR = folder;
+  process.once('exit', () => rmSync(folder, { recursive: true, force: true }));
 }
 
 async function attempt(heading, step) {
@@ -92,37 +127,39 @@ function command(packageName, name = packageName) {
 
 async function lint() {
   const tally = new Tally();
-  const { code } = await runNode([command('@biomejs/biome', 'biome'), 'check', '--error-on-warnings', '.']);
+  const args = [command('@biomejs/biome', 'biome'), 'check', '--error-on-warnings', '.'];
+  const { code, output } = await runNode(args, { quiet: true });
+  tally.output = output;
   tally.judge('lint and format (npx biome check --write . mends most of it)', code === 0);
   return tally;
 }
 
-/** Checks each package under its own compiler settings, and all tests under theirs; two at a time, remembering what is unchanged. */
+/** Checks each package under its own compiler settings, tests and benches under theirs, remembering what is unchanged. */
 async function types() {
   const tally = new Tally();
-  const tsc = command('typescript', 'tsc');
-  const projects = [
-    ['tests', 'tsconfig.tests.json'],
-    ...readdirSync(join(house, 'packages'))
-      .filter((name) => existsSync(join(house, 'packages', name, 'tsconfig.json')))
-      .map((name) => [name, `packages/${name}/tsconfig.json`]),
-  ];
-  const queue = projects[Symbol.iterator]();
-  const work = async () => {
-    for (const [name, path] of queue) {
-      const memory = join(house, '.cache/types', `${name}.tsbuildinfo`);
-      const { code, output } = await runNode([tsc, '-p', path, '--incremental', '--tsBuildInfoFile', memory], {
-        quiet: true,
-      });
-      if (code !== 0) console.log(output.trimEnd());
-      tally.judge(`types of ${name} (npx tsc -p ${path})`, code === 0);
-    }
-  };
-  await Promise.all([work(), work()]);
-  return tally;
+  const { code, output } = await runNode([command('typescript', 'tsc'), '--build', '--verbose', '--pretty', 'false'], {
+    quiet: true,
+  });
+  const lines = output.split(/\r?\n/);
+  // The compiler names the project it turns to, then what is wrong there.
+  const wrong = new Set();
+  let here = '';
+  for (const line of lines) {
+    here = /Building project '(.+)'/.exec(line)?.[1] ?? here;
+    if (/error TS\d+/.test(line)) wrong.add(here);
+  }
+  const packages = readdirSync(join(house, 'packages')).map((name) => `packages/${name}/tsconfig.json`);
+  for (const path of [...packages, 'tsconfig.tests.json', 'tsconfig.bench.json']) {
+    const isChecked = lines.includes(`    * ${path}`);
+    if (!isChecked) tally.output += `tsconfig.json does not name ${path}, so nobody checks its types.\n`;
+    tally.judge(`types of ${path} (npx tsc -b ${path})`, isChecked && !wrong.has(join(house, path)));
+  }
+  const isProgress = (line) => /^\d+:\d+:\d+ [AP]M - |^ {4}[*] |^$/.test(line);
+  for (const line of lines) if (!isProgress(line)) tally.output += `${line}\n`;
+  return whole(tally, code, 'tsc -b');
 }
 
-async function unitTests(name, projects) {
+async function unitTests(name, projects, { quiet = false } = {}) {
   const report = join(results, `${name}.json`);
   const args = [
     command('vitest'),
@@ -133,8 +170,9 @@ async function unitTests(name, projects) {
     `--outputFile.json=${report}`,
   ];
   // CI: a missing snapshot is then a failure, and is not written down as if it had been right.
-  const { code } = await runNode(args, { env: { CI: '1' } });
+  const { code, output } = await runNode(args, { env: { CI: '1' }, quiet });
   const tally = new Tally();
+  if (quiet) tally.output = output;
   for (const file of readReport(report)?.testResults ?? []) {
     const path = file.name.slice(house.length + 1);
     for (const { status, fullName } of file.assertionResults) {
@@ -150,14 +188,15 @@ async function unitTests(name, projects) {
 
 async function deadCode() {
   const tally = new Tally();
-  const { code } = await runNode([command('knip'), '--no-progress', '--no-config-hints']);
+  const { code, output } = await runNode([command('knip'), '--no-progress', '--no-config-hints'], { quiet: true });
+  tally.output = output;
   tally.judge('dead code (npx knip)', code === 0);
   return tally;
 }
 
 async function build() {
   const tally = new Tally();
-  tally.judge('build of the pages', await buildWhenStale());
+  tally.judge('build of the pages', await buildWhenStale({ quiet: true }));
   return tally;
 }
 
@@ -186,6 +225,18 @@ async function journeys() {
   };
   for (const suite of readReport(report)?.suites ?? []) visit(suite, []);
   return whole(tally, code, 'playwright test');
+}
+
+/** What known tools keep in the temporary folder for their next run, and cannot be told to keep elsewhere. */
+const toolsKeep = /^(tsx-|playwright-transform-cache-|node-compile-cache)/;
+
+/** Everything this run put into its temporary folder must be gone again. */
+async function nothingLeft() {
+  const tally = new Tally();
+  const left = readdirSync(tmpdir()).filter((name) => !toolsKeep.test(name));
+  for (const name of left) console.log(`left in the temporary folder: ${name}`);
+  tally.judge(`nothing is left in the temporary folder (${left.length} left)`, left.length === 0);
+  return tally;
 }
 
 function readReport(path) {

@@ -30,7 +30,7 @@ export async function cruiseHouse(house: string): Promise<Cruise> {
     validate: true,
     ruleSet: { forbidden: [...rules] },
     doNotFollow: { path: '(^|/)node_modules/' },
-    exclude: { path: '(^|/)(dist|test-results)/' },
+    exclude: { path: '(^|/)(dist|test-results|[.]cache)/' },
     tsPreCompilationDeps: true,
     enhancedResolveOptions: {
       exportsFields: ['exports'],

@@ -4,8 +4,7 @@ export interface Ban {
   readonly remedy: string;
 }
 
-const clock =
-  'take the instant as an argument (the edge reads the clock) and compute with calendar arithmetic of our own';
+const clock = 'take the instant as an argument (the edge reads the clock) and compute with @combside/calendar';
 const timeZone = 'this reads the time zone of the machine: use the UTC member, or give the zone to Intl.DateTimeFormat';
 const chance = 'take a seeded source of chance (science/random) or the identity as an argument';
 const locale = 'leave text to words, and give the language explicitly; compare strings by code unit (< and >)';
@@ -67,6 +66,13 @@ export const bannedMembers: readonly Ban[] = [
     'getHours',
     'getMinutes',
     'getSeconds',
+    'getYear',
+    'setFullYear',
+    'setMonth',
+    'setDate',
+    'setHours',
+    'setMinutes',
+    'setSeconds',
     'toDateString',
     'toTimeString',
   ),
@@ -81,7 +87,13 @@ export const bannedForms = {
   },
   'date-without-instant': {
     name: 'date-without-instant',
-    remedy: `write Date.UTC(...), Date.parse(text with an offset) or new Date(instant): ${clock}`,
+    remedy: `write Date.UTC(...), Date.parse(text with an offset) or new Date(one instant): ${clock}`,
+  },
+  'date-kept': {
+    name: 'date-kept',
+    remedy:
+      'ask new Date(instant) at once for toISOString(), getTime() or a getUTC member: kept, it can be written or compared in ' +
+      'the time zone of the machine',
   },
   'intl-without-language': { name: 'intl-without-language', remedy: `write new Intl.Name(language, ...): ${locale}` },
   'intl-without-time-zone': {

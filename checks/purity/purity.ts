@@ -10,9 +10,12 @@ export interface Impurity {
   readonly remedy: string;
 }
 
-/** Which files may put instants and numbers into words: with Intl when they name the language, with Date when they name the instant. */
+/** What is allowed to which files. */
 export interface Leave {
+  /** To put numbers and days into words with Intl, when they name the language. */
   readonly toFormat: (file: string) => boolean;
+  /** To count days with the parts of Date that know neither clock nor zone. */
+  readonly toReckon: (file: string) => boolean;
 }
 
 const globals = new Map(bannedGlobals.map((ban) => [ban.name, ban]));
@@ -41,8 +44,9 @@ export function findImpurities(files: readonly string[], options: ts.CompilerOpt
       const { line } = source.getLineAndCharacterOfPosition(node.getStart(source));
       found.push({ ban: ban.name, file: source.fileName, line: line + 1, remedy: ban.remedy });
     };
+    const may = { format: leave.toFormat(source.fileName), reckon: leave.toReckon(source.fileName) };
     const visit = (node: ts.Node): void => {
-      judge(node, report, (identifier) => isGlobal(identifier, checker, program), leave.toFormat(source.fileName));
+      judge(node, report, (identifier) => isGlobal(identifier, checker, program), may);
       ts.forEachChild(node, visit);
     };
     visit(source);
@@ -54,7 +58,7 @@ function judge(
   node: ts.Node,
   report: (node: ts.Node, ban: Ban) => void,
   isGlobalName: (identifier: ts.Identifier) => boolean,
-  mayFormat: boolean,
+  may: { readonly format: boolean; readonly reckon: boolean },
 ): void {
   if (ts.isIdentifier(node)) {
     const member = members.get(node.text);
@@ -62,8 +66,8 @@ function judge(
     if (node.text === 'Math' && isGlobalName(node)) judgeMath(node, report);
     const global = globals.get(node.text);
     if (global && isGlobalName(node)) {
-      if (node.text === 'Intl' && mayFormat) judgeIntl(node, report);
-      else if (node.text === 'Date' && mayFormat) judgeDate(node, report);
+      if (node.text === 'Intl' && may.format) judgeIntl(node, report);
+      else if (node.text === 'Date' && may.reckon) judgeDate(node, report);
       else report(node, global);
     }
   }
@@ -89,11 +93,23 @@ function judgeMath(node: ts.Identifier, report: (node: ts.Node, ban: Ban) => voi
 
 function judgeDate(node: ts.Identifier, report: (node: ts.Node, ban: Ban) => void): void {
   const parent = node.parent;
-  // The type of an instant reads no clock.
-  if (ts.isTypeReferenceNode(parent)) return;
+  if (ts.isTypeReferenceNode(parent)) {
+    report(node, bannedForms['date-kept']);
+    return;
+  }
   const isReading = ts.isPropertyAccessExpression(parent) && ['UTC', 'parse'].includes(parent.name.text);
-  const isMaking = ts.isNewExpression(parent) && (parent.arguments ?? []).length > 0;
+  // With several arguments Date counts in the time zone of the machine.
+  const isMaking = ts.isNewExpression(parent) && parent.arguments?.length === 1;
   if (!isReading && !isMaking) report(node, bannedForms['date-without-instant']);
+  else if (isMaking && !isAskedAtOnce(parent)) report(node, bannedForms['date-kept']);
+}
+
+/** True for `new Date(x).toISOString()` and its like; a banned member is reported by its own name. */
+function isAskedAtOnce(made: ts.Node): boolean {
+  const access = made.parent;
+  if (!ts.isPropertyAccessExpression(access)) return false;
+  const name = access.name.text;
+  return name === 'toISOString' || name === 'getTime' || name.startsWith('getUTC') || members.has(name);
 }
 
 function judgeIntl(node: ts.Identifier, report: (node: ts.Node, ban: Ban) => void): void {

@@ -4,8 +4,13 @@ export interface Misplacement {
   readonly remedy: string;
 }
 
-/** Packages whose folders under `src/` are rooms with a page of their own. */
-const packagesWithRooms = ['science', 'casework', 'web', 'server'];
+/**
+ * Folders below `src/` that need no page: suites run by tests, entries that stay as they were sealed, the catalogues of one
+ * language, a pack's cases, and what the page of a package says already (`src/` itself).
+ */
+const needsNoPage = /[/](acceptance|golden|fixtures|migrations|packs|reference|en|de)([/]|$)/;
+
+const source = /[.](ts|tsx|mjs)$/;
 
 /** A page of a room fits one screen. */
 const longestPage = 60;
@@ -39,7 +44,8 @@ const workplaceNames = [
 ].map((halves) => halves.join(''));
 
 /**
- * Finds packages and rooms without their one-screen README.
+ * Finds packages without their one-screen README, and rooms: every folder below `src/`, at any depth, with two source files
+ * or more.
  *
  * @param paths every file of the house, relative
  * @param linesOf how many lines a file has
@@ -47,13 +53,17 @@ const workplaceNames = [
 export function roomsWithoutPage(paths: readonly string[], linesOf: (path: string) => number): Misplacement[] {
   const here = new Set(paths);
   const rooms = new Set<string>();
+  const sources = new Map<string, number>();
   for (const path of paths) {
-    const [packages, name = '', src, room, file] = path.split('/');
+    const [packages, name = '', src, ...below] = path.split('/');
     if (packages !== 'packages') continue;
     rooms.add(`packages/${name}`);
-    if (packagesWithRooms.includes(name) && src === 'src' && room && file && room !== 'acceptance')
-      rooms.add(`packages/${name}/src/${room}`);
+    const folder = path.slice(0, path.lastIndexOf('/'));
+    if (src !== 'src' || below.length < 2 || needsNoPage.test(folder)) continue;
+    if (path.endsWith('/README.md')) rooms.add(folder);
+    if (source.test(path)) sources.set(folder, (sources.get(folder) ?? 0) + 1);
   }
+  for (const [folder, count] of sources) if (count > 1) rooms.add(folder);
   return [...rooms].sort().flatMap((room) => {
     const page = `${room}/README.md`;
     if (!here.has(page)) {

@@ -1,14 +1,16 @@
 import { defineConfig } from '@playwright/test';
 import { browserFlags, findBrowser } from './e2e/browser.ts';
+import { zone } from './e2e/day.ts';
 
 /**
  * Browser journeys: `*.phone.spec.ts` run on the phone only, `*.desk.spec.ts` on the desk only, every other `*.spec.ts`
- * on both. One at a time: each has the server and its database beside it.
+ * on both. Two spec files at a time, each with a server and a database of its own; they share nothing.
  */
 export default defineConfig({
   testDir: 'e2e',
   outputDir: 'test-results/runs',
-  workers: 1,
+  globalSetup: './e2e/plant-once.ts',
+  workers: 2,
   // No second try: a journey that passes only sometimes has found something.
   retries: 0,
   forbidOnly: true,
@@ -21,9 +23,10 @@ export default defineConfig({
   use: {
     launchOptions: { executablePath: await findBrowser(), args: browserFlags() },
     locale: 'en-GB',
-    timezoneId: 'Europe/Berlin',
+    timezoneId: zone,
     screenshot: 'only-on-failure',
-    trace: 'retain-on-failure',
+    // Its snapshots show every step; filming each page besides would slow them all.
+    trace: { mode: 'retain-on-failure', screenshots: false },
     actionTimeout: 30_000,
   },
   projects: [

@@ -1,7 +1,7 @@
-import { mkdtempSync, readFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { expect, test } from 'vitest';
+import { expect, onTestFinished, test } from 'vitest';
 import { demo } from './demo.ts';
 
 function run(...args: string[]): Promise<{ code: number; out: string[]; err: string[] }> {
@@ -20,7 +20,9 @@ const patience = 180_000;
 test(
   'the whole slice works: visit without signal, paper, sealed chain, office',
   async () => {
-    const paper = join(mkdtempSync(join(tmpdir(), 'combside-demo-test-')), 'result.pdf');
+    const folder = mkdtempSync(join(tmpdir(), 'combside-demo-test-'));
+    onTestFinished(() => rmSync(folder, { recursive: true }));
+    const paper = join(folder, 'result.pdf');
     const { code, out, err } = await run('--paper', paper);
     expect(err).toEqual([]);
     expect(code).toBe(0);

@@ -2,9 +2,9 @@ import { mkdtemp, rm, stat, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
+import { dayOf, instantOf } from '@combside/calendar/instant';
 import type { Act, Done } from '@combside/casework/act';
 import { dutiesOwed } from '@combside/casework/assess/duties-owed';
-import { saysSuspect } from '@combside/casework/assess/suspicion';
 import {
   asInspector,
   demoAuthority,
@@ -14,16 +14,17 @@ import {
   officeLead,
 } from '@combside/casework/demo/people';
 import { type WalkStep, walkthrough } from '@combside/casework/demo/walkthrough';
+import { draftFrom } from '@combside/casework/draft/draft-from-taps';
 import { fullClaim } from '@combside/casework/examine/claim';
 import { beforeOpening, recordCleanDown } from '@combside/casework/examine/clean-down';
 import { closeColony } from '@combside/casework/examine/close-colony';
-import { draftFrom } from '@combside/casework/examine/draft';
 import { endVisit } from '@combside/casework/examine/end-visit';
 import { startVisit } from '@combside/casework/examine/start-visit';
 import { walk } from '@combside/casework/examine/walk';
 import { visitsToMake } from '@combside/casework/plan/today';
 import type { InspectionRecord } from '@combside/casework/report/inspection-record';
 import { makeInspectionRecord } from '@combside/casework/report/make-inspection-record';
+import { saysSuspect } from '@combside/casework/result/result-words';
 import { visitPage } from '@combside/contract/visit-page';
 import { loadPack } from '@combside/law/load-pack';
 import { inspectionPdf } from '@combside/papers/inspection/inspection-pdf';
@@ -205,7 +206,7 @@ async function openPhone({ server }: Stage) {
       return exchange({ book, store, transport: guarded(() => connected, transport), hasher, verifier });
     },
     today: async () => {
-      const day = new Date(clock).toISOString().slice(0, 10);
+      const day = dayOf(instantOf(clock));
       const visits = await book.states('visit', { inspector: inspectorOfTheDay.id });
       const places = await Promise.all(
         visits.map((one) => book.state({ type: 'apiary', id: one.visit.current?.body.apiary ?? '' })),

@@ -85,7 +85,7 @@ export function diagnosed(read: Read, pack: Pack): Diagnosis {
   };
 }
 
-interface Asked {
+interface DiagnoseOptions {
   readonly json: boolean;
   readonly help: boolean;
   readonly schema: boolean;
@@ -96,8 +96,8 @@ interface Asked {
   readonly wrong: string | null;
 }
 
-function understood(args: readonly string[]): Asked {
-  let asked: Asked = {
+function understood(args: readonly string[]): DiagnoseOptions {
+  let asked: DiagnoseOptions = {
     json: false,
     help: false,
     schema: false,

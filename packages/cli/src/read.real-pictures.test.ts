@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
-import { type CombResult, readComb } from '@combside/science/comb/read-comb';
+import type { CombResult } from '@combside/science/comb/comb-result';
+import { readComb } from '@combside/science/comb/read-comb';
 import { scoreCells } from '@combside/science/comb/reading/score-reading';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { decodePicture } from './decode-picture.ts';

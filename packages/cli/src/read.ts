@@ -7,9 +7,10 @@
  */
 import { readdir, readFile, stat } from 'node:fs/promises';
 import { basename, join } from 'node:path';
+import type { CombResult } from '@combside/science/comb/comb-result';
 import type { CombPlane } from '@combside/science/comb/frame/comb-plane';
 import { isQuadrilateral } from '@combside/science/comb/frame/frame-plane';
-import { type CombResult, type ReadOptions, readComb } from '@combside/science/comb/read-comb';
+import { type ReadOptions, readComb } from '@combside/science/comb/read-comb';
 import { type Language, languages } from '@combside/words/language';
 import { loadWords } from '@combside/words/load-words';
 import type { Words } from '@combside/words/words';

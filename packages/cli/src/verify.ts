@@ -77,7 +77,7 @@ export function told(verdict: Verdict, words: Words<'check'>, keyOfItsOwn: boole
   return lines;
 }
 
-interface Asked {
+interface VerifyOptions {
   readonly file: string | undefined;
   readonly data: string;
   readonly depth: Depth;
@@ -86,7 +86,7 @@ interface Asked {
 }
 
 /** @returns what was asked, the usage when it was asked for, or what could not be understood */
-function read(args: readonly string[]): Asked | string {
+function read(args: readonly string[]): VerifyOptions | string {
   const text = { type: 'string' } as const;
   const yes = { type: 'boolean' } as const;
   try {

@@ -1,4 +1,5 @@
-import { later, millisecondsOf, type Span } from './calendar.ts';
+import { millisecondsOf } from '@combside/calendar/instant';
+import { later, type Span } from '@combside/calendar/span';
 import type { DutyKind, FactKind, Pack, Rule } from './pack.ts';
 
 /** Something that was written down and that the law looks at. `at` is when it happened, not when it was typed. */

@@ -1,4 +1,5 @@
-import { later, millisecondsOf } from './calendar.ts';
+import { millisecondsOf } from '@combside/calendar/instant';
+import { later } from '@combside/calendar/span';
 import type { Pack } from './pack.ts';
 
 /** A medicine or a change of combs, as the keeper answered. `lastOn` is a date, or null when nobody knows. */

@@ -10,7 +10,7 @@ import { type Kinds, kinds as knownKinds } from './kinds/registry.ts';
 import type { ResealingBody } from './kinds/resealing.ts';
 import type { Chance, Hasher, Keys, Verifier, WallClock } from './ports.ts';
 import { openReader, type Reader, refoldStale } from './reader.ts';
-import type { Change, DeviceStore, Identity, Kept, OfficeKey, SetAside } from './store.ts';
+import type { Change, DeviceStore, Identity, OfficeKey, StoredEntry, Superseded } from './store.ts';
 import { beginsItsChain, trustedDevices } from './trust.ts';
 
 export interface BookPorts {
@@ -134,7 +134,7 @@ export async function openBook(ports: BookPorts, options: BookOptions): Promise<
   async function beginChain(
     inside: DeviceStore,
     predecessor: string | null,
-    unsent: readonly Kept[],
+    unsent: readonly StoredEntry[],
     reason: string,
   ): Promise<{ identity: Identity; touched: readonly About[] }> {
     const identity: Identity = { device: newId(), person: options.person };
@@ -172,7 +172,7 @@ export async function openBook(ports: BookPorts, options: BookOptions): Promise<
     await inside.commit({
       expected: { device: identity.device, head: null },
       identity,
-      setAside: unsent.map((kept): SetAside => ({ kept, reason, setAsideAt })),
+      setAside: unsent.map((kept): Superseded => ({ kept, reason, setAsideAt })),
       entries: effect.added,
       erase: effect.erase,
       states: effect.states,
@@ -185,7 +185,7 @@ export async function openBook(ports: BookPorts, options: BookOptions): Promise<
 
   async function renewIn(inside: DeviceStore, reason: string) {
     const { device } = await identityIn(inside);
-    const unsent: Kept[] = [];
+    const unsent: StoredEntry[] = [];
     for (let left = await inside.outboxSize(); left > 0; left = 0) unsent.push(...(await inside.outbox(left)));
     // The predecessor's own first entry cannot move to another chain; it stays as evidence only.
     const movable = unsent.filter(({ entry }) => entry.envelope.device === device && entry.envelope.kind !== 'device');
@@ -227,7 +227,7 @@ export async function openBook(ports: BookPorts, options: BookOptions): Promise<
     }
 
     const sameFact = await inside.byId(fresh.map(({ entry }) => entry.envelope.id));
-    const coming: Kept[] = [];
+    const coming: StoredEntry[] = [];
     const seen = new Set<string>();
     for (const kept of fresh) {
       const { id, bodyHash } = kept.entry.envelope;
@@ -238,11 +238,11 @@ export async function openBook(ports: BookPorts, options: BookOptions): Promise<
       seen.add(id);
     }
 
-    const taken: Kept[] = [];
+    const taken: StoredEntry[] = [];
     const stays = new Set(held.map(({ envelope }) => envelope.id));
     const release = (await inside.held()).map(({ envelope }) => envelope.id).filter((id) => !stays.has(id));
     const now = clock.now();
-    const accept = async (batch: readonly Kept[]) => {
+    const accept = async (batch: readonly StoredEntry[]) => {
       const effect = await effectOf(inside, { added: batch }, kinds);
       const before = await inside.clock();
       let reading = before;
@@ -347,7 +347,7 @@ export async function openBook(ports: BookPorts, options: BookOptions): Promise<
 }
 
 interface SortedOut {
-  readonly good: readonly Kept[];
+  readonly good: readonly StoredEntry[];
   readonly known: readonly string[];
   readonly held: readonly Entry[];
   readonly rejected: readonly { readonly id: string; readonly reason: string }[];
@@ -367,20 +367,20 @@ interface SortingPorts {
 async function sortedOut(ports: SortingPorts, arriving: readonly Arriving[]): Promise<SortedOut> {
   const { store, hasher, verifier, kinds } = ports;
   const rejected: { id: string; reason: string }[] = [];
-  const candidates = new Map<string, Kept>();
+  const candidates = new Map<string, StoredEntry>();
   for (const { entry, receivedAt } of arriving) {
     if (!entryShape.safeParse(entry).success) {
       rejected.push({ id: String((entry as Partial<Entry> | null)?.envelope?.id ?? 'none'), reason: 'wrong shape' });
       continue;
     }
-    const kept: Kept = { entry, hash: await linkOf(hasher, entry.envelope), receivedAt, refused: null };
+    const kept: StoredEntry = { entry, hash: await linkOf(hasher, entry.envelope), receivedAt, refused: null };
     const twin = candidates.get(kept.hash);
     if (twin === undefined || twin.receivedAt === null) candidates.set(kept.hash, kept);
   }
   const stored = await store.byHash([...candidates.keys()]);
   const known = [...stored.values()].map(({ entry }) => entry.envelope.id);
   // A known own entry that comes back from the office carries its receipt: settle it with the rest.
-  const good: Kept[] = [...candidates.values()].filter(({ hash, receivedAt }) => {
+  const good: StoredEntry[] = [...candidates.values()].filter(({ hash, receivedAt }) => {
     const here = stored.get(hash);
     return here !== undefined && here.receivedAt === null && receivedAt !== null;
   });
@@ -388,8 +388,8 @@ async function sortedOut(ports: SortingPorts, arriving: readonly Arriving[]): Pr
 
   const office = await store.office();
   const held: Entry[] = [];
-  const fails = (kept: Kept, reason: string) => rejected.push({ id: kept.entry.envelope.id, reason });
-  const checked = async (kept: Kept, publicKey: string, person: string | null): Promise<boolean> => {
+  const fails = (kept: StoredEntry, reason: string) => rejected.push({ id: kept.entry.envelope.id, reason });
+  const checked = async (kept: StoredEntry, publicKey: string, person: string | null): Promise<boolean> => {
     const { entry } = kept;
     if (entry.salt !== null && !(await bodyMatches(hasher, entry))) return !fails(kept, 'wrong body hash');
     if (!(await signatureMatches(verifier, entry.envelope, publicKey))) return !fails(kept, 'wrong signature');
@@ -440,7 +440,7 @@ async function sortedOut(ports: SortingPorts, arriving: readonly Arriving[]): Pr
 }
 
 /** Whether one of these entries stands where an own unsent entry stands: another device uses our name. */
-async function clashesWithUnsent(inside: DeviceStore, device: string, fresh: readonly Kept[]): Promise<boolean> {
+async function clashesWithUnsent(inside: DeviceStore, device: string, fresh: readonly StoredEntry[]): Promise<boolean> {
   for (const { entry, hash } of fresh) {
     if (entry.envelope.device !== device) continue;
     const [here] = await inside.chain(device, entry.envelope.seq, 1);
@@ -449,7 +449,7 @@ async function clashesWithUnsent(inside: DeviceStore, device: string, fresh: rea
   return false;
 }
 
-function receiptsOf(sorted: SortedOut, stored: ReadonlyMap<string, Kept>): Receipt[] {
+function receiptsOf(sorted: SortedOut, stored: ReadonlyMap<string, StoredEntry>): Receipt[] {
   return sorted.good.flatMap(({ hash, receivedAt }) => {
     const here = stored.get(hash);
     return here !== undefined && here.receivedAt === null && receivedAt !== null

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { nodeHasher, nodeSigner, nodeVerifier, seededChance } from './acceptance/node-ports.ts';
 import { chainBeginning, linkOf, reseal, seal, verifyChain, verifyEntry } from './chain.ts';
 import type { Entry, Proposal } from './entry.ts';
-import type { Kept } from './store.ts';
+import type { StoredEntry } from './store.ts';
 
 const device = '01900000-0001-7000-8000-000000000001';
 const person = '01900000-0002-7000-8000-000000000001';
@@ -40,12 +40,12 @@ describe('a sealed chain', () => {
 
   test('survives JSON', async () => {
     const { kept } = await sealedChain(3);
-    expect(await verifyChain(verifying, JSON.parse(JSON.stringify(kept)) as Kept[], calm)).toEqual([]);
+    expect(await verifyChain(verifying, JSON.parse(JSON.stringify(kept)) as StoredEntry[], calm)).toEqual([]);
   });
 
   test('sealed in two goes is the same chain', async () => {
     const { kept, ports } = await sealedChain(1);
-    const last = kept.at(-1) as Kept;
+    const last = kept.at(-1) as StoredEntry;
     const head = { device, seq: 2, hash: last.hash };
     const more = await seal(ports, { device, by: person, head, clock: last.entry.envelope.clock }, [
       { kind: 'note', version: 1, about: colony, replaces: [], body: { text: 'later' } },
@@ -55,14 +55,14 @@ describe('a sealed chain', () => {
 
   test('tells what is wrong and where', async () => {
     const { kept } = await sealedChain(4);
-    const at = (seq: number) => kept[seq - 1] as Kept;
-    const faults = async (chain: readonly Kept[]) =>
+    const at = (seq: number) => kept[seq - 1] as StoredEntry;
+    const faults = async (chain: readonly StoredEntry[]) =>
       (await verifyChain(verifying, chain, calm)).map(({ seq, fault }) => `${seq} ${fault}`);
     const without = (seq: number) => kept.filter(({ entry }) => entry.envelope.seq !== seq);
     expect(await faults(without(3))).toEqual(['4 gap']);
     expect(await faults(without(1))).toEqual(['2 no device entry']);
     expect(await faults(without(5))).toEqual([]); // an end cut off: only a checkpoint shows it
-    const other = (await sealedChain(4, 2)).kept[2] as Kept;
+    const other = (await sealedChain(4, 2)).kept[2] as StoredEntry;
     expect(await faults([...without(3), other])).toEqual(['3 wrong link', '3 wrong signature', '4 wrong link']);
     expect(await faults([...kept, other])).toContain('3 fork');
     const changed = { ...at(2), entry: { ...at(2).entry, body: { text: 'something else' } } };
@@ -77,7 +77,7 @@ describe('a sealed chain', () => {
 
   test('any single change to an envelope is noticed', async () => {
     const { kept, signer } = await sealedChain(1);
-    const { entry } = kept[1] as Kept;
+    const { entry } = kept[1] as StoredEntry;
     const fields = Object.keys(entry.envelope) as (keyof Entry['envelope'])[];
     await fc.assert(
       fc.asyncProperty(fc.constantFrom(...fields), fc.nat(), async (field, dice) => {

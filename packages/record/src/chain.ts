@@ -38,7 +38,7 @@ import { RecordError } from './errors.ts';
 import { newIdentifier } from './identifier.ts';
 import { deviceBody } from './kinds/device.ts';
 import type { Chance, Hasher, Signer, Verifier, WallClock } from './ports.ts';
-import type { Head, Kept } from './store.ts';
+import type { Head, StoredEntry } from './store.ts';
 
 const saltBytes = 16;
 
@@ -75,7 +75,7 @@ export interface ChainEnd {
 }
 
 export interface Sealed {
-  readonly kept: readonly Kept[];
+  readonly kept: readonly StoredEntry[];
   readonly clock: string | null;
 }
 
@@ -90,7 +90,7 @@ export async function seal(
   proposals: readonly Proposal[],
   told: (count: number) => void = () => undefined,
 ): Promise<Sealed> {
-  const kept: Kept[] = [];
+  const kept: StoredEntry[] = [];
   let { head, clock } = end;
   for (const proposal of proposals) {
     const wall = ports.clock.now();
@@ -121,8 +121,8 @@ export async function reseal(
   ports: Pick<SealPorts, 'hasher' | 'signer'>,
   end: Pick<ChainEnd, 'device' | 'head'>,
   originals: readonly Entry[],
-): Promise<Kept[]> {
-  const kept: Kept[] = [];
+): Promise<StoredEntry[]> {
+  const kept: StoredEntry[] = [];
   let head = end.head;
   for (const original of originals) {
     const { signature: _signature, prev: _prev, seq: _seq, ...content } = original.envelope;
@@ -220,7 +220,7 @@ export interface ChainContext {
  */
 export async function verifyChain(
   ports: VerifyPorts,
-  chain: readonly Kept[],
+  chain: readonly StoredEntry[],
   context: ChainContext,
 ): Promise<ChainFinding[]> {
   const findings: ChainFinding[] = [];

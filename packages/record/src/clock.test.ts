@@ -1,7 +1,8 @@
+import { dayMilliseconds } from '@combside/calendar/day';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { seededChance } from './acceptance/node-ports.ts';
-import { dayMilliseconds, instantAt, millisecondsAt, observe, readClock, runsAhead, tick } from './clock.ts';
+import { instantAt, millisecondsAt, observe, readClock, runsAhead, tick } from './clock.ts';
 import { identifier } from './entry.ts';
 import { newIdentifier } from './identifier.ts';
 

@@ -2,30 +2,30 @@ import type { About, Entry } from './entry.ts';
 import type { ErasureBody } from './kinds/erasure.ts';
 import type { Kinds } from './kinds/registry.ts';
 import { folded } from './reader.ts';
-import { aboutKey, type Change, type EntryStore, type Kept, type KeptState } from './store.ts';
+import { aboutKey, type Change, type EntryStore, type FoldedState, type StoredEntry } from './store.ts';
 
 /** What comes and goes in a store. */
-export interface Coming {
-  readonly added: readonly Kept[];
+export interface EntriesMoved {
+  readonly added: readonly StoredEntry[];
   /** Entries that stop counting: set aside, or refused. */
-  readonly gone?: readonly Kept[];
+  readonly gone?: readonly StoredEntry[];
 }
 
 /** What a change does to the entities it touches. */
 export interface Effect {
   /** The added entries, without the bodies that an erasure has named, whichever came first. */
-  readonly added: readonly Kept[];
+  readonly added: readonly StoredEntry[];
   /** Envelope hashes of stored entries whose bodies are now erased. */
   readonly erase: readonly string[];
-  readonly states: readonly KeptState[];
+  readonly states: readonly FoldedState[];
   readonly dropStates: readonly About[];
   readonly touched: readonly About[];
 }
 
 /** Works out the effect of entries coming and going. Call it inside `exclusive`, and commit what it returns there. */
-export async function effectOf(store: EntryStore<Change>, coming: Coming, kinds: Kinds): Promise<Effect> {
+export async function effectOf(store: EntryStore<Change>, coming: EntriesMoved, kinds: Kinds): Promise<Effect> {
   const touched = new Map<string, About>();
-  const arriving = new Map<string, Kept[]>();
+  const arriving = new Map<string, StoredEntry[]>();
   for (const kept of coming.added) {
     if (kept.refused !== null) continue;
     const key = aboutKey(kept.entry.envelope.about);
@@ -38,9 +38,9 @@ export async function effectOf(store: EntryStore<Change>, coming: Coming, kinds:
 
   const leaving = new Set((coming.gone ?? []).map(({ hash }) => hash));
   const before = await store.entriesAbout([...touched.values()]);
-  const stripped = new Map<string, Kept>();
+  const stripped = new Map<string, StoredEntry>();
   const erase: string[] = [];
-  const states: KeptState[] = [];
+  const states: FoldedState[] = [];
   const dropStates: About[] = [];
   for (const [key, about] of touched) {
     const staying = (before.get(key) ?? []).filter(({ hash }) => !leaving.has(hash));
@@ -69,7 +69,7 @@ export async function effectOf(store: EntryStore<Change>, coming: Coming, kinds:
 }
 
 /** Identifiers that erasure entries of one entity name. */
-function erasedIn(entries: readonly Kept[], kinds: Kinds): Set<string> {
+function erasedIn(entries: readonly StoredEntry[], kinds: Kinds): Set<string> {
   const erased = new Set<string>();
   for (const { entry } of entries) {
     if (kinds.get(entry.envelope.kind)?.fold.as !== 'erasure') continue;

@@ -6,19 +6,19 @@ import {
   type Cursor,
   type DeviceChange,
   type DeviceStore,
-  type Draft,
   type DraftChange,
+  type FoldedState,
   type Head,
   type Identity,
-  type Kept,
-  type KeptState,
   type OfficeChange,
   type OfficeKey,
   type OfficeStore,
   type Placement,
-  type SetAside,
+  type StoredDraft,
+  type StoredEntry,
+  type Superseded,
 } from './store.ts';
-import { type FoldedType, groupsOf, groupWanted, type SummaryByType, type Where } from './summary.ts';
+import { type FoldedType, groupFiltered, groupsOf, type SummaryByType, type SummaryFilter } from './summary.ts';
 
 /** A device store that forgets everything when the program ends: for tests, the demo and the command line. */
 export function memoryDeviceStore(): DeviceStore {
@@ -46,19 +46,19 @@ class MemoryStore implements DeviceStore, OfficeStore {
   #clock: string | null = null;
   #identity: Identity | null = null;
   #office: OfficeKey | null = null;
-  readonly #byHash = new Map<string, Kept>();
+  readonly #byHash = new Map<string, StoredEntry>();
   readonly #byId = new Map<string, string>();
   /** Envelope hashes by seq; place 0 is never used. */
   readonly #chains = new Map<string, (string | undefined)[]>();
   readonly #abouts = new Map<string, Set<string>>();
-  readonly #states = new Map<string, KeptState>();
+  readonly #states = new Map<string, FoldedState>();
   readonly #groups = new Map<string, Set<string>>();
   readonly #outbox = new Set<string>();
   readonly #cursors = new Map<string, Cursor>();
   readonly #sequences = new Map<string, string[]>();
   readonly #held = new Map<string, Entry>();
-  readonly #setAside: SetAside[] = [];
-  readonly #drafts = new Map<string, Draft>();
+  readonly #setAside: Superseded[] = [];
+  readonly #drafts = new Map<string, StoredDraft>();
   readonly #placements = new Map<string, Placement[]>();
   readonly #placedAlready = new Map<string, Set<string>>();
   readonly #memberships = new Map<string, Set<string>>();
@@ -167,7 +167,7 @@ class MemoryStore implements DeviceStore, OfficeStore {
     }
   }
 
-  #add(kept: Kept): void {
+  #add(kept: StoredEntry): void {
     const { envelope } = kept.entry;
     this.#byHash.set(kept.hash, kept);
     let chain = this.#chains.get(envelope.device);
@@ -181,7 +181,7 @@ class MemoryStore implements DeviceStore, OfficeStore {
     grouped(this.#abouts, aboutKey(envelope.about)).add(kept.hash);
   }
 
-  #remove(kept: Kept): void {
+  #remove(kept: StoredEntry): void {
     const { envelope } = kept.entry;
     this.#byHash.delete(kept.hash);
     const chain = this.#chains.get(envelope.device);
@@ -194,7 +194,7 @@ class MemoryStore implements DeviceStore, OfficeStore {
     this.#outbox.delete(kept.hash);
   }
 
-  #keepState(kept: KeptState): void {
+  #keepState(kept: FoldedState): void {
     const key = aboutKey(kept.summary.about);
     this.#dropState(key);
     this.#states.set(key, kept);
@@ -245,25 +245,25 @@ class MemoryStore implements DeviceStore, OfficeStore {
     return heads.filter((head) => head !== null).sort((a, b) => (a.device < b.device ? -1 : 1));
   }
 
-  async byHash(hashes: readonly string[]): Promise<Map<string, Kept>> {
+  async byHash(hashes: readonly string[]): Promise<Map<string, StoredEntry>> {
     await this.#pause?.();
     return new Map(hashes.flatMap((hash) => pairs(hash, this.#byHash.get(hash))));
   }
 
-  async byId(ids: readonly string[]): Promise<Map<string, Kept>> {
+  async byId(ids: readonly string[]): Promise<Map<string, StoredEntry>> {
     await this.#pause?.();
     return new Map(ids.flatMap((id) => pairs(id, this.#byHash.get(this.#byId.get(id) ?? ''))));
   }
 
-  async chain(device: string, seq: number, limit: number): Promise<Kept[]> {
+  async chain(device: string, seq: number, limit: number): Promise<StoredEntry[]> {
     await this.#pause?.();
     const hashes = (this.#chains.get(device) ?? []).slice(seq).filter((hash) => hash !== undefined);
     return hashes.slice(0, limit).flatMap((hash) => this.#byHash.get(hash) ?? []);
   }
 
-  async entriesAbout(abouts: readonly About[]): Promise<Map<string, Kept[]>> {
+  async entriesAbout(abouts: readonly About[]): Promise<Map<string, StoredEntry[]>> {
     await this.#pause?.();
-    const found = new Map<string, Kept[]>();
+    const found = new Map<string, StoredEntry[]>();
     for (const about of abouts) {
       const hashes = this.#abouts.get(aboutKey(about));
       if (hashes?.size)
@@ -280,9 +280,9 @@ class MemoryStore implements DeviceStore, OfficeStore {
     return new Map(abouts.map(aboutKey).flatMap((key) => pairs(key, this.#states.get(key)?.state)));
   }
 
-  async summaries<T extends FoldedType>(type: T, where?: Where): Promise<SummaryByType[T][]> {
+  async summaries<T extends FoldedType>(type: T, where?: SummaryFilter): Promise<SummaryByType[T][]> {
     await this.#pause?.();
-    const keys = where === undefined ? this.#states.keys() : (this.#groups.get(groupWanted(type, where)) ?? []);
+    const keys = where === undefined ? this.#states.keys() : (this.#groups.get(groupFiltered(type, where)) ?? []);
     const rows: SummaryByType[T][] = [];
     for (const key of keys) {
       const summary = this.#states.get(key)?.summary;
@@ -305,7 +305,7 @@ class MemoryStore implements DeviceStore, OfficeStore {
     return this.#office;
   }
 
-  async outbox(limit: number): Promise<Kept[]> {
+  async outbox(limit: number): Promise<StoredEntry[]> {
     const waiting = [...this.#outbox].flatMap((hash) => this.#byHash.get(hash) ?? []);
     waiting.sort((a, b) => a.entry.envelope.seq - b.entry.envelope.seq);
     return waiting.slice(0, limit);
@@ -331,25 +331,25 @@ class MemoryStore implements DeviceStore, OfficeStore {
     return [...this.#held.values()];
   }
 
-  async setAside(): Promise<SetAside[]> {
+  async setAside(): Promise<Superseded[]> {
     return [...this.#setAside];
   }
 
-  async refused(): Promise<Kept[]> {
+  async refused(): Promise<StoredEntry[]> {
     const own = this.#chains.get(this.#identity?.device ?? '') ?? [];
     return own.flatMap((hash) => this.#byHash.get(hash ?? '') ?? []).filter((kept) => kept.refused !== null);
   }
 
-  async draft(key: string): Promise<Draft | null> {
+  async draft(key: string): Promise<StoredDraft | null> {
     return structuredCopy(this.#drafts.get(key) ?? null);
   }
 
-  async drafts(prefix: string): Promise<Draft[]> {
+  async drafts(prefix: string): Promise<StoredDraft[]> {
     const found = [...this.#drafts.values()].filter(({ key }) => key.startsWith(prefix));
     return found.sort((a, b) => (a.key < b.key ? -1 : 1)).map(structuredCopy);
   }
 
-  async changeDraft({ key, savedAt, become }: DraftChange, alongside: readonly Draft[] = []): Promise<void> {
+  async changeDraft({ key, savedAt, become }: DraftChange, alongside: readonly StoredDraft[] = []): Promise<void> {
     const value = become(structuredCopy(this.#drafts.get(key)?.value ?? null));
     if (value === null) this.#drafts.delete(key);
     else this.#drafts.set(key, structuredCopy({ key, value, savedAt }));
@@ -366,7 +366,7 @@ class MemoryStore implements DeviceStore, OfficeStore {
     return this.#placements.get(scope)?.[position - 1] ?? null;
   }
 
-  async placed(scope: string, position: number, limit: number): Promise<{ placement: Placement; kept: Kept }[]> {
+  async placed(scope: string, position: number, limit: number): Promise<{ placement: Placement; kept: StoredEntry }[]> {
     await this.#pause?.();
     const after = (this.#placements.get(scope) ?? []).slice(position, position + limit);
     return after.flatMap((placement) => {

@@ -15,10 +15,11 @@
  * that comes to belong to a further scope brings all its earlier entries along. Positions run without a gap and are
  * given inside `exclusive`, so whoever has read up to a position has read everything up to there, for good.
  */
+import { dayMilliseconds } from '@combside/calendar/day';
 import { checkedProposals, contentFault, namedBy } from './admission.ts';
 import { bodyMatches, chainBeginning, emptyDigest, extendDigest, linkOf, seal, signatureMatches } from './chain.ts';
 import { signCheckpoint } from './checkpoint.ts';
-import { dayMilliseconds, instantAt, millisecondsAt, observe, readClock } from './clock.ts';
+import { instantAt, millisecondsAt, observe, readClock } from './clock.ts';
 import { effectOf } from './effect.ts';
 import { type About, type Entry, entry as entryShape, identifier, type Proposal } from './entry.ts';
 import { RecordError } from './errors.ts';
@@ -31,11 +32,11 @@ import { openReader, type Reader, refoldStale } from './reader.ts';
 import {
   aboutKey,
   type Head,
-  type Kept,
   type OfficeChange,
   type OfficeKey,
   type OfficeStore,
   type Placement,
+  type StoredEntry,
 } from './store.ts';
 import { batchLimit, type Checkpoint, countThatFits, type Greeting, type Page, type PushResult } from './transport.ts';
 import { beginsItsChain, type TrustedDevice, trustedDevices } from './trust.ts';
@@ -123,11 +124,11 @@ export async function openOffice(ports: OfficePorts, options: OfficeOptions): Pr
    */
   async function take(
     inside: OfficeStore,
-    coming: readonly Kept[],
+    coming: readonly StoredEntry[],
     proposals: readonly Proposal[],
     by: string,
     growth: Growth,
-  ): Promise<readonly Kept[]> {
+  ): Promise<readonly StoredEntry[]> {
     const now = clock.now();
     let reading = await inside.clock();
     for (const { entry, refused } of coming) {
@@ -135,7 +136,7 @@ export async function openOffice(ports: OfficePorts, options: OfficeOptions): Pr
     }
     const head = await inside.head(options.device);
     const sealed = await seal(sealPorts, { device: options.device, by, head, clock: reading }, proposals);
-    const written = sealed.kept.map((kept): Kept => ({ ...kept, receivedAt: instantAt(now) }));
+    const written = sealed.kept.map((kept): StoredEntry => ({ ...kept, receivedAt: instantAt(now) }));
     const effect = await effectOf(inside, { added: [...coming, ...written] }, kinds);
     const counting = effect.added.filter(({ refused }) => refused === null);
     await growth.load(written.flatMap(({ entry }) => namedPlaces(entry, kinds)));
@@ -156,12 +157,12 @@ export async function openOffice(ports: OfficePorts, options: OfficeOptions): Pr
   /** Positions for new entries, and for the earlier entries of entities that come to belong to a further scope. */
   async function placementsOf(
     inside: OfficeStore,
-    counting: readonly Kept[],
+    counting: readonly StoredEntry[],
     growth: Growth,
   ): Promise<Pick<OfficeChange, 'placements' | 'memberships' | 'follows'>> {
-    const place = new Map<string, Map<string, Kept>>();
-    const into = (scope: string, kept: Kept) => {
-      const list = place.get(scope) ?? new Map<string, Kept>();
+    const place = new Map<string, Map<string, StoredEntry>>();
+    const into = (scope: string, kept: StoredEntry) => {
+      const list = place.get(scope) ?? new Map<string, StoredEntry>();
       list.set(kept.hash, kept);
       place.set(scope, list);
     };
@@ -246,10 +247,10 @@ export async function openOffice(ports: OfficePorts, options: OfficeOptions): Pr
     const sameFact = await inside.byId(readable.map(({ id }) => id));
     const heads = new Map<string, Head | null>();
     const ordered = [...readable].sort((a, b) => byPlace(a.entry, b.entry));
-    const coming: Kept[] = [];
+    const coming: StoredEntry[] = [];
     const proposals: Proposal[] = [];
-    const accepted = new Map<string, Kept>();
-    const facts = new Map<string, Kept>(sameFact);
+    const accepted = new Map<string, StoredEntry>();
+    const facts = new Map<string, StoredEntry>(sameFact);
     const growth = growthOf(inside, kinds);
     await growth.load(readable.flatMap(({ entry }) => namedPlaces(entry, kinds)));
 
@@ -294,7 +295,7 @@ export async function openOffice(ports: OfficePorts, options: OfficeOptions): Pr
         const after = await growth.scopesWith(entry);
         refused = court.author.mayWrite(entry, { before, after });
       }
-      const kept: Kept =
+      const kept: StoredEntry =
         refused === null
           ? { entry, hash, receivedAt, refused }
           : { entry: { envelope: entry.envelope, salt: null, body: null }, hash, receivedAt, refused };
@@ -322,7 +323,7 @@ export async function openOffice(ports: OfficePorts, options: OfficeOptions): Pr
   }
 
   /** Why an entry of a sound chain does not count, as far as the record itself can say. */
-  function contentRefusal(item: SentEntry, court: Court, facts: ReadonlyMap<string, Kept>): string | null {
+  function contentRefusal(item: SentEntry, court: Court, facts: ReadonlyMap<string, StoredEntry>): string | null {
     const { entry } = item;
     if (entry.envelope.by !== court.author.person) return 'wrong author';
     const fault = contentFault(entry, false, kinds);
@@ -333,7 +334,7 @@ export async function openOffice(ports: OfficePorts, options: OfficeOptions): Pr
   }
 
   /** What the office writes about an entry it has just received. */
-  function officeWords({ entry: { envelope }, hash, refused }: Kept, now: number): Proposal[] {
+  function officeWords({ entry: { envelope }, hash, refused }: StoredEntry, now: number): Proposal[] {
     const device: About = { type: 'device', id: envelope.device };
     if (refused !== null) {
       const body = { entry: envelope.id, seq: envelope.seq, envelopeHash: hash, reason: refused };
@@ -456,7 +457,7 @@ interface Court {
   readonly results: Map<Sent, PushResult>;
 }
 
-function resultFor(id: string, kept: Kept): PushResult {
+function resultFor(id: string, kept: StoredEntry): PushResult {
   const receivedAt = kept.receivedAt ?? instantAt(0);
   return kept.refused === null
     ? { id, outcome: 'received', receivedAt }
@@ -479,7 +480,7 @@ interface Growth {
   scopesOf(about: About): Promise<string[]>;
   /** Scopes the entity would have with this entry. */
   scopesWith(entry: Entry): Promise<string[]>;
-  add(kept: Kept): Promise<void>;
+  add(kept: StoredEntry): Promise<void>;
 }
 
 function growthOf(inside: OfficeStore, kinds: Kinds): Growth {
@@ -522,7 +523,7 @@ function growthOf(inside: OfficeStore, kinds: Kinds): Growth {
     return [...all];
   }
 
-  async function add({ entry }: Kept): Promise<void> {
+  async function add({ entry }: StoredEntry): Promise<void> {
     const placing = placingOf(entry, kinds);
     for (const follow of placing.follows) {
       follows.push(follow);

@@ -2,18 +2,18 @@ import type { About, Entry } from './entry.ts';
 import { byClock, flaggedIn, fold, foldVersionOf, summarise } from './fold.ts';
 import { type Kinds, kinds as knownKinds } from './kinds/registry.ts';
 import type { StateBase, StateByType } from './states.ts';
-import { aboutKey, type Change, type EntryStore, type Kept, type KeptState } from './store.ts';
-import type { FoldedType, SummaryByType, Where } from './summary.ts';
+import { aboutKey, type Change, type EntryStore, type FoldedState, type StoredEntry } from './store.ts';
+import type { FoldedType, SummaryByType, SummaryFilter } from './summary.ts';
 
 /** Reading the record: the same on a phone and at the office. */
 export interface Reader {
   /** The folded state; null when nothing was written about the entity here. */
   state<T extends keyof StateByType>(about: { readonly type: T; readonly id: string }): Promise<StateByType[T] | null>;
   /** States of a group, in the order of their identifiers. */
-  states<T extends keyof StateByType>(type: T, where: Where): Promise<StateByType[T][]>;
-  summaries<T extends FoldedType>(type: T, where?: Where): Promise<SummaryByType[T][]>;
+  states<T extends keyof StateByType>(type: T, where: SummaryFilter): Promise<StateByType[T][]>;
+  summaries<T extends FoldedType>(type: T, where?: SummaryFilter): Promise<SummaryByType[T][]>;
   /** Entries that count about one entity, in the order of their clocks. */
-  history(about: About): Promise<Kept[]>;
+  history(about: About): Promise<StoredEntry[]>;
 }
 
 /** Opens a store for reading. States made by another version of the fold are never shown: they are folded anew. */
@@ -37,7 +37,7 @@ export function openReader(store: EntryStore<Change>, kinds: Kinds = knownKinds)
     async state<T extends keyof StateByType>(about: { readonly type: T; readonly id: string }) {
       return ((await statesOf([about])).get(aboutKey(about)) as StateByType[T] | undefined) ?? null;
     },
-    async states<T extends keyof StateByType>(type: T, where: Where) {
+    async states<T extends keyof StateByType>(type: T, where: SummaryFilter) {
       const rows = await store.summaries(type, where);
       const abouts = rows.map(({ about }) => about).sort((a, b) => (a.id < b.id ? -1 : 1));
       const found = await statesOf(abouts);
@@ -53,7 +53,7 @@ export function openReader(store: EntryStore<Change>, kinds: Kinds = knownKinds)
 }
 
 /** Folds one entity's entries into what a store keeps. */
-export function folded(about: About, entries: readonly Entry[], kinds: Kinds): KeptState {
+export function folded(about: About, entries: readonly Entry[], kinds: Kinds): FoldedState {
   const state = fold(about, entries, kinds);
   return { state, summary: summarise(state) };
 }
@@ -79,6 +79,6 @@ export async function refoldStale(
   });
 }
 
-function entryOf(kept: Kept): Entry {
+function entryOf(kept: StoredEntry): Entry {
   return kept.entry;
 }

@@ -1,6 +1,6 @@
 import type { About, Entry } from './entry.ts';
 import type { StateBase } from './states.ts';
-import type { FoldedType, Summary, SummaryByType, Where } from './summary.ts';
+import type { FoldedType, Summary, SummaryByType, SummaryFilter } from './summary.ts';
 
 /**
  * Ports to whatever keeps the record: memory, the phone's IndexedDB, the office's PostgreSQL. A store knows places in
@@ -22,7 +22,7 @@ export interface Head {
  * An entry as kept. The envelope's hash names this very envelope; the identifier names the fact, and at most one entry
  * that counts bears it (a fact sealed twice after a phone was cloned counts once).
  */
-export interface Kept {
+export interface StoredEntry {
   readonly entry: Entry;
   /** SHA-256 of the canonical envelope without its signature, hexadecimal. */
   readonly hash: string;
@@ -33,7 +33,7 @@ export interface Kept {
 }
 
 /** A folded state with its summary; both carry the version of the fold that made them. */
-export interface KeptState {
+export interface FoldedState {
   readonly state: StateBase;
   readonly summary: Summary;
 }
@@ -46,9 +46,9 @@ export interface Change {
    * New entries. RecordError `entry clash`, and nothing stored, when an entry stands already at the same device and seq,
    * or when two entries that count would share an identifier.
    */
-  readonly entries?: readonly Kept[];
+  readonly entries?: readonly StoredEntry[];
   /** States to keep, replacing older ones of the same entity. */
-  readonly states?: readonly KeptState[];
+  readonly states?: readonly FoldedState[];
   /** Entries the office has received, or refused and why. */
   readonly receipts?: readonly {
     readonly hash: string;
@@ -72,13 +72,13 @@ export interface EntryStore<C extends Change = Change> {
   /** Heads of all chains, sorted by device. */
   heads(): Promise<Head[]>;
   /** Entries by envelope hash, refused ones too; key is the hash; unknown ones are left out. */
-  byHash(hashes: readonly string[]): Promise<Map<string, Kept>>;
+  byHash(hashes: readonly string[]): Promise<Map<string, StoredEntry>>;
   /** Entries that count, by identifier; unknown ones are left out. */
-  byId(ids: readonly string[]): Promise<Map<string, Kept>>;
+  byId(ids: readonly string[]): Promise<Map<string, StoredEntry>>;
   /** Entries of one chain from `seq` on, in order, refused ones too, at most `limit`. */
-  chain(device: string, seq: number, limit: number): Promise<Kept[]>;
+  chain(device: string, seq: number, limit: number): Promise<StoredEntry[]>;
   /** Every entry that counts (not refused) about each of these entities; key is `aboutKey`. Entities without one are left out. Any order. */
-  entriesAbout(abouts: readonly About[]): Promise<Map<string, Kept[]>>;
+  entriesAbout(abouts: readonly About[]): Promise<Map<string, StoredEntry[]>>;
 
   /**
    * Kept states; key is `aboutKey`; entities without a kept state are left out. A store may drop states (never
@@ -86,7 +86,7 @@ export interface EntryStore<C extends Change = Change> {
    */
   states(abouts: readonly About[]): Promise<Map<string, StateBase>>;
   /** Summaries of a type, all of them or those of one group. Any order. */
-  summaries<T extends FoldedType>(type: T, where?: Where): Promise<SummaryByType[T][]>;
+  summaries<T extends FoldedType>(type: T, where?: SummaryFilter): Promise<SummaryByType[T][]>;
   /** Entities whose summary was made by another fold version, at most `limit`. */
   stale(foldVersion: number, limit: number): Promise<About[]>;
 }
@@ -104,13 +104,13 @@ export interface Cursor {
 }
 
 /** An own entry taken out of its chain because another device writes under the same name; kept as evidence. */
-export interface SetAside {
-  readonly kept: Kept;
+export interface Superseded {
+  readonly kept: StoredEntry;
   readonly reason: string;
   readonly setAsideAt: string;
 }
 
-export interface Draft {
+export interface StoredDraft {
   readonly key: string;
   /** Anything JSON can say. */
   readonly value: unknown;
@@ -134,7 +134,7 @@ export interface DeviceChange extends Change {
   /** Envelope hashes that the page added to the cursor's scope, in order; a cursor at position 0 empties the list. */
   readonly sequence?: readonly string[];
   /** Own unsent entries to take out of the log. Applied before `entries`, so that the same identifiers may come back re-sealed. */
-  readonly setAside?: readonly SetAside[];
+  readonly setAside?: readonly Superseded[];
   /** States to forget, of entities about which no entry that counts is left. */
   readonly dropStates?: readonly About[];
   /** Entries that cannot be verified yet because their device is not known here. */
@@ -143,7 +143,7 @@ export interface DeviceChange extends Change {
   readonly release?: readonly string[];
   /** The office this copy belongs to: its device and key, known from the first contact on. */
   readonly office?: OfficeKey;
-  readonly saveDrafts?: readonly Draft[];
+  readonly saveDrafts?: readonly StoredDraft[];
   readonly removeDrafts?: readonly string[];
 }
 
@@ -162,25 +162,25 @@ export interface DeviceStore extends EntryStore<DeviceChange> {
   identity(): Promise<Identity | null>;
   office(): Promise<OfficeKey | null>;
   /** Own entries without receipt, in chain order, at most `limit`. */
-  outbox(limit: number): Promise<Kept[]>;
+  outbox(limit: number): Promise<StoredEntry[]>;
   outboxSize(): Promise<number>;
   cursor(scope: string): Promise<Cursor | null>;
   cursors(): Promise<Cursor[]>;
   sequence(scope: string): Promise<string[]>;
   held(): Promise<Entry[]>;
-  setAside(): Promise<SetAside[]>;
+  setAside(): Promise<Superseded[]>;
   /** Own entries the office refused, oldest first. */
-  refused(): Promise<Kept[]>;
-  draft(key: string): Promise<Draft | null>;
+  refused(): Promise<StoredEntry[]>;
+  draft(key: string): Promise<StoredDraft | null>;
   /** Drafts whose key begins with `prefix`, sorted by key. */
-  drafts(prefix: string): Promise<Draft[]>;
+  drafts(prefix: string): Promise<StoredDraft[]>;
   /**
    * Changes one draft in one stroke: between the reading and the storing nobody else writes it, whatever tab or handle
    * they come from. Durable when it returns. Does not wait for `exclusive`: a tap never stands behind an exchange.
    *
    * @param alongside further drafts stored in the same stroke
    */
-  changeDraft(change: DraftChange, alongside?: readonly Draft[]): Promise<void>;
+  changeDraft(change: DraftChange, alongside?: readonly StoredDraft[]): Promise<void>;
 }
 
 /** An entry's place in a scope. Positions of a scope run 1, 2, 3... without a gap, in commit order. */
@@ -210,7 +210,7 @@ export interface OfficeStore extends EntryStore<OfficeChange> {
   tail(scope: string): Promise<Placement | null>;
   placement(scope: string, position: number): Promise<Placement | null>;
   /** Entries after `position`, in order, at most `limit`. */
-  placed(scope: string, position: number, limit: number): Promise<{ placement: Placement; kept: Kept }[]>;
+  placed(scope: string, position: number, limit: number): Promise<{ placement: Placement; kept: StoredEntry }[]>;
   /** Which of these entries stand in the scope already. */
   placedAlready(scope: string, hashes: readonly string[]): Promise<Set<string>>;
   /** Scopes of each entity; key is `aboutKey`; entities without one are left out. */

@@ -103,7 +103,7 @@ export type Summary = SummaryByType[FoldedType] | SummaryBase;
  * apiaries `of district` or `of keeper`, colonies `of apiary`, visits `of apiary` or `of inspector`, movements `of apiary` at
  * either end.
  */
-export type Where =
+export type SummaryFilter =
   | { readonly district: string }
   | { readonly keeper: string }
   | { readonly apiary: string }
@@ -124,7 +124,7 @@ export function groupsOf(summary: Summary): string[] {
 }
 
 /** The group that a question names; equal to one of `groupsOf` of every summary that answers it. */
-export function groupWanted(type: FoldedType, where: Where): string {
+export function groupFiltered(type: FoldedType, where: SummaryFilter): string {
   for (const [field, value] of Object.entries(where)) return groupName(type, field, value);
   throw new TypeError('a question without a field: give one of district, keeper, apiary, inspector');
 }

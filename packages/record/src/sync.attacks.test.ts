@@ -1,10 +1,10 @@
+import { dayMilliseconds } from '@combside/calendar/day';
 import { describe, expect, test, vi } from 'vitest';
 import { nodeHasher, nodeKeys, nodeSigner, nodeVerifier } from './acceptance/node-ports.ts';
 import { sampleApiary } from './acceptance/samples.ts';
 import { type SmallPhone, smallWorld } from './acceptance/small-world.ts';
 import { toBase64Url } from './bytes.ts';
 import { bodyHashOf, linkOf, signedBytes } from './chain.ts';
-import { dayMilliseconds } from './clock.ts';
 import type { About, Entry, Proposal } from './entry.ts';
 import { apiary } from './kinds/apiary.ts';
 import type { Kind } from './kinds/kind.ts';

@@ -33,7 +33,7 @@ import type { Book, Receipt } from './book.ts';
 import { bodyMatches, chainBeginning, emptyDigest, extendDigest, linkOf, signatureMatches } from './chain.ts';
 import { checkpointIsSigned } from './checkpoint.ts';
 import type { Hasher, Verifier } from './ports.ts';
-import type { Cursor, DeviceStore, Kept, OfficeKey } from './store.ts';
+import type { Cursor, DeviceStore, OfficeKey, StoredEntry } from './store.ts';
 import { batchLimit, countThatFits, everyoneScope, type Page, type PushResult, type Transport } from './transport.ts';
 
 export interface SyncPorts {
@@ -118,7 +118,7 @@ export async function exchange(
   /** Entries whose body no longer matches its hash here: only their envelopes are sent. */
   const withheld = new Set<string>();
   while (!stopped()) {
-    const waiting: Kept[] =
+    const waiting: StoredEntry[] =
       resendFrom === null
         ? await store.outbox(batchLimit)
         : await store.chain((await book.identity()).device, resendFrom, batchLimit);
@@ -226,7 +226,7 @@ interface Damaged {
 
 async function noteAnswers(
   ports: SyncPorts,
-  batch: readonly Kept[],
+  batch: readonly StoredEntry[],
   results: readonly PushResult[],
   withheld: ReadonlySet<string>,
 ): Promise<Answers> {
@@ -275,7 +275,7 @@ async function noteAnswers(
   return { received, settled: receipts.length, refused, faults, stop };
 }
 
-async function ownCopy({ store, hasher, verifier }: SyncPorts, { entry }: Kept): Promise<OwnCopy> {
+async function ownCopy({ store, hasher, verifier }: SyncPorts, { entry }: StoredEntry): Promise<OwnCopy> {
   const [first] = await store.chain(entry.envelope.device, 1, 1);
   const beginning = first === undefined ? null : chainBeginning(first.entry);
   if (beginning === null || !(await signatureMatches(verifier, entry.envelope, beginning.publicKey))) {

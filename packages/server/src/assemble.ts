@@ -13,10 +13,10 @@ import type { Database } from './store/database.ts';
 import { keysIn } from './store/keys.ts';
 import { wallClock } from './store/node-ports.ts';
 import { openServerOffice } from './store/office.ts';
-import type { OfficePart } from './store/parts.ts';
 import { secretIn } from './store/secret.ts';
+import type { OfficePort } from './store/server-ports.ts';
 
-export interface Materials {
+export interface AssemblyOptions {
   readonly database: Database;
   /** Folder for photographs, keys and the session secret. */
   readonly data: string;
@@ -38,10 +38,10 @@ export interface Materials {
 }
 
 /** The server without its socket: every part, and the application that answers. */
-export interface House {
+export interface AssembledServer {
   readonly app: ReturnType<typeof makeApp>;
   readonly office: Office;
-  readonly part: OfficePart;
+  readonly part: OfficePort;
   readonly accounts: Accounts;
   readonly photographs: Photographs;
   readonly combReadings: CombReadings;
@@ -52,15 +52,15 @@ export interface House {
 }
 
 /** Puts the parts together over an open database. */
-export async function assemble(materials: Materials): Promise<House> {
-  const { database, data, address, complain } = materials;
-  const clock = materials.clock ?? wallClock;
+export async function assemble(options: AssemblyOptions): Promise<AssembledServer> {
+  const { database, data, address, complain } = options;
+  const clock = options.clock ?? wallClock;
   const { office, part } = await openServerOffice(database, keysIn(join(data, 'keys')), clock);
   const accounts = await openAccounts({
     database,
     secret: await secretIn(join(data, 'keys', 'session-secret')),
     address,
-    ...(materials.attemptsPerMinute === undefined ? {} : { attemptsPerMinute: materials.attemptsPerMinute }),
+    ...(options.attemptsPerMinute === undefined ? {} : { attemptsPerMinute: options.attemptsPerMinute }),
   });
   const photographs = await openPhotographs(database, join(data, 'photographs'), clock);
   await photographs.settle(new Date(clock.now()));
@@ -70,7 +70,7 @@ export async function assemble(materials: Materials): Promise<House> {
     database,
     photographs,
     pathOf: photographs.pathOf,
-    thread: materials.thread ?? readingThread(),
+    thread: options.thread ?? readingThread(),
     clock,
     stopping: stopping.signal,
     complain,
@@ -82,11 +82,11 @@ export async function assemble(materials: Materials): Promise<House> {
     photographs,
     combReadings,
     arrivals,
-    web: materials.web,
-    background: materials.background ?? { kind: 'none' },
+    web: options.web,
+    background: options.background ?? { kind: 'none' },
     // The law of the place is the agency's to say; without its word, the invented one of the demonstration.
     program: version(),
-    pack: materials.pack,
+    pack: options.pack,
     server: office.key,
     now: () => new Date(clock.now()),
     secure: address.startsWith('https:'),

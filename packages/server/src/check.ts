@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { databaseRecord } from './check/database-record.ts';
-import { type Exported, readExport, writeExport } from './check/export-file.ts';
+import { type ExportWritten, readExport, writeExport } from './check/export-file.ts';
 import type { WholeRecord } from './check/records.ts';
 import { type Depth, depths, type RecordFinding, type Verdict, verifyRecord } from './check/verify-record.ts';
 import { startCluster } from './store/cluster.ts';
@@ -11,7 +11,7 @@ import { keysIn } from './store/keys.ts';
 import { wallClock } from './store/node-ports.ts';
 import { openServerOffice } from './store/office.ts';
 
-export type { Depth, Exported, RecordFinding, Verdict };
+export type { Depth, ExportWritten, RecordFinding, Verdict };
 export { depths };
 
 /** Which record: the one of a server's data folder, running or not, or of an agency's own PostgreSQL. */
@@ -48,7 +48,7 @@ export async function verifyExport(path: string, depth: Depth, trustedKey?: stri
 }
 
 /** Writes the whole record to a file with a signed manifest. */
-export async function exportRecord(place: RecordPlace, path: string): Promise<Exported> {
+export async function exportRecord(place: RecordPlace, path: string): Promise<ExportWritten> {
   return withRecord(place, (record) => writeExport(record, record.signer, resolve(path), new Date(wallClock.now())));
 }
 

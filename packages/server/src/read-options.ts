@@ -7,7 +7,7 @@ import { isLoopback } from './loopback.ts';
 import type { ServerOptions } from './server-options.ts';
 import { clockFrom } from './store/node-ports.ts';
 
-type Asked = Omit<ServerOptions, 'attemptsPerMinute' | 'say' | 'words'> & {
+type StartOptions = Omit<ServerOptions, 'attemptsPerMinute' | 'say' | 'words'> & {
   readonly demo: boolean;
 };
 
@@ -21,7 +21,7 @@ export function readOptions(
   args: readonly string[],
   databaseUrl: string | undefined,
   words: Words<'server'>,
-): Asked | string {
+): StartOptions | string {
   const text = { type: 'string' } as const;
   const known = {
     data: text,

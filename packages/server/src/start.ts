@@ -2,6 +2,7 @@ import { access } from 'node:fs/promises';
 import type { Server } from 'node:http';
 import { join, resolve } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
+import { dayOf } from '@combside/calendar/instant';
 import { loadPack } from '@combside/law/load-pack';
 import type { Office } from '@combside/record/office';
 import type { WallClock } from '@combside/record/ports';
@@ -116,7 +117,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
       accounts,
       plantDemo: (begin) => {
         const now = new Date(clock.now());
-        const today = now.toISOString().slice(0, 10);
+        const today = dayOf(now.toISOString());
         return plantDemo({ database, accounts, office: part, today, now, ...(begin ? { begin } : {}) });
       },
       demo: { accounts: demoAccounts, password: demoPassword },

@@ -1,9 +1,7 @@
 import type { Page } from '@playwright/test';
 import { combPhotograph, frameUnderBees } from './comb-picture.ts';
-import { doubleTheText, expect, expectNoAxeViolations, picture, test } from './journey.ts';
+import { doubleTheText, expect, judge, picture, test } from './journey.ts';
 import { photographedVisit } from './photographed-visit.ts';
-
-test.use({ servedFor: 'combs at the desk' });
 
 const comb = (page: Page) => page.getByRole('application');
 const inPreferences = (page: Page, language: string) =>
@@ -54,8 +52,7 @@ test('stored photographs of combs are read by the office’s machine, looked at,
 
   // The page follows by itself.
   await expect(page.getByText(/This page follows by itself/)).toBeVisible();
-  await picture(page, 'combs-waiting');
-  await expectNoAxeViolations(page);
+  await judge(page, 'desk/combs-waiting/en');
   await expect(lines.filter({ hasText: 'Read by the machine, nobody has looked' })).toHaveCount(1, { timeout: 40_000 });
   await expect(lines.filter({ hasText: 'Cannot be read' })).toContainText('let the comb fill the picture', {
     timeout: 40_000,
@@ -91,8 +88,7 @@ test('stored photographs of combs are read by the office’s machine, looked at,
   await expect(page.getByText('1 cell corrected by hand')).toBeVisible();
   await expect(page.getByLabel('Frame')).toHaveValue('4');
   await expect(comb(page)).toBeVisible();
-  await picture(page, 'comb-proposed');
-  await expectNoAxeViolations(page);
+  await judge(page, 'desk/comb-proposed/en');
   await lookedAtOtherwise(page, 'comb-proposed');
   await expect(page.getByText('Ihre früheren Angaben sind wieder da.')).toBeVisible();
   await expect(comb(page)).toBeVisible();

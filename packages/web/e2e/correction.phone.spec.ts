@@ -1,7 +1,6 @@
 import type { Page } from '@playwright/test';
-import { doubleTheText, expect, expectNoAxeViolations, picture, test } from './journey.ts';
-
-test.use({ servedFor: 'correction' });
+import { now } from './day.ts';
+import { doubleTheText, expect, judge, picture, test } from './journey.ts';
 
 async function signIn(page: Page, email: string): Promise<void> {
   await page.goto('/');
@@ -43,8 +42,7 @@ test('a closed colony is corrected with a reason, and both readings are shown in
   await expect(page.getByLabel('Note')).toHaveValue('The gate sticks (invented)');
   await page.getByRole('button', { name: 'Keep this note' }).click();
   await expect(page.getByRole('list', { name: 'Notes' })).toContainText('The gate sticks (invented)');
-  await picture(page, 'note-on-visit');
-  await expectNoAxeViolations(page);
+  await judge(page, 'phone/note-on-visit/en');
 
   // The closed colony, prefilled on the screens it was made on.
   await page.goto(`${visit}/walk`);
@@ -54,8 +52,7 @@ test('a closed colony is corrected with a reason, and both readings are shown in
   await expect(page.getByRole('heading', { name: 'Correct colony 1' })).toBeVisible();
   await expect(page.getByRole('radio', { name: 'Both', exact: true }).first()).toHaveAttribute('aria-checked', 'true');
   await expect(page.getByRole('radio', { name: 'Yes', exact: true }).first()).toHaveAttribute('aria-checked', 'true');
-  await picture(page, 'correct-look');
-  await expectNoAxeViolations(page);
+  await judge(page, 'phone/correct-look/en');
   await page.getByRole('button', { name: /^Signs/ }).click();
   await page.getByRole('tab', { name: /^Cappings/ }).click();
   await page
@@ -76,8 +73,7 @@ test('a closed colony is corrected with a reason, and both readings are shown in
   const write = page.getByRole('button', { name: 'Write the correction' });
   await expect(write).toBeDisabled();
   await choose(page, 'Forgot to enter it');
-  await picture(page, 'correct-why');
-  await expectNoAxeViolations(page);
+  await judge(page, 'phone/correct-why/en');
   await write.click();
 
   // Both stand there, with who and why.
@@ -90,8 +86,7 @@ test('a closed colony is corrected with a reason, and both readings are shown in
   await page.getByLabel('Note').fill('Queen marked white (invented)');
   await page.getByRole('button', { name: 'Keep this note' }).click();
   await expect(page.getByRole('list', { name: 'Notes' })).toContainText('Queen marked white (invented)');
-  await picture(page, 'corrected');
-  await expectNoAxeViolations(page);
+  await judge(page, 'phone/corrected/en');
   await doubleTheText(page);
   await picture(page, 'corrected-double');
   expect(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth)).toBe(true);
@@ -100,13 +95,11 @@ test('a closed colony is corrected with a reason, and both readings are shown in
   await page.evaluate(() => localStorage.setItem('combside.preferences', JSON.stringify({ language: 'de' })));
   await page.goto(colony);
   await expect(page.getByText(/^Berichtigt von Ines Marrowby/)).toBeVisible();
-  await picture(page, 'de-corrected');
-  await expectNoAxeViolations(page);
+  await judge(page, 'phone/corrected/de');
   await page.getByRole('link', { name: 'Diesen Eintrag berichtigen' }).click();
   await page.getByRole('button', { name: 'Warum berichtigt wird' }).click();
   await expect(page.getByRole('button', { name: 'Berichtigung eintragen' })).toBeDisabled();
-  await picture(page, 'de-correct-why');
-  await expectNoAxeViolations(page);
+  await judge(page, 'phone/correct-why/de');
   await page.evaluate(() => localStorage.setItem('combside.preferences', JSON.stringify({ language: 'en' })));
 
   // Nothing changed is no correction.
@@ -134,8 +127,7 @@ test('a closed colony is corrected with a reason, and both readings are shown in
   await expect(office.getByText('Sunken cappings: was looked for and not seen, is seen, 1 to 10 cells')).toBeVisible();
   await expect(office.getByText('Queen marked white (invented)')).toBeVisible();
   await expect(office.getByText('The gate sticks (invented)')).toBeVisible();
-  await picture(office, 'office-corrected');
-  await expectNoAxeViolations(office);
+  await judge(office, 'desk/office-corrected/en');
   await desk.close();
 });
 
@@ -145,7 +137,7 @@ test('what was written elsewhere arrives within a minute while the screen is in 
   server,
 }) => {
   test.setTimeout(180_000);
-  await page.clock.install();
+  await page.clock.install({ time: now() });
   await signIn(page, 'ines@quillmoor.example');
   await page.getByRole('link', { name: 'At the hive' }).click();
   await expect(page.getByText('at the office')).toBeVisible({ timeout: 60_000 });

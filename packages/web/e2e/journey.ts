@@ -2,68 +2,105 @@ import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import AxeBuilder from '@axe-core/playwright';
 import { test as base, expect, type Page } from '@playwright/test';
-import { type RunningServer, startServer } from './server.ts';
+import { setClock } from './day.ts';
+import { startPlantedServer } from './planted-server.ts';
+import type { Screen } from './screens.ts';
+import type { RunningServer } from './server.ts';
 
 const pictures = join(import.meta.dirname, '../test-results/pictures');
 
-/** What a journey is given: the page, and a server of its own worker, at which relative addresses point. */
-interface WorkerFixtures {
-  /**
-   * Whom the server stands for. A spec that needs the district as it was planted says so with its own name
-   * (`test.use({ servedFor: 'kill' })`) and gets a server of its own; the others share one.
-   */
-  readonly servedFor: string;
-  readonly server: RunningServer;
+/** The server of the spec file whose journeys a worker is making. */
+class ServerOfFile {
+  #file = '';
+  #server: RunningServer | undefined;
+
+  async of(file: string): Promise<RunningServer> {
+    if (this.#server && this.#file === file) return this.#server;
+    await this.remove();
+    this.#server = await startPlantedServer();
+    this.#file = file;
+    return this.#server;
+  }
+
+  async remove(): Promise<void> {
+    const ending = this.#server;
+    this.#server = undefined;
+    await ending?.remove();
+  }
 }
 
-/** The test function of every browser journey. Use it in place of Playwright's own. */
-export const test = base.extend<object, WorkerFixtures>({
-  servedFor: ['every journey', { scope: 'worker', option: true }],
-  server: [
+/**
+ * The test function of every browser journey; use it in place of Playwright's own. `server` is a real one of the file's
+ * own, with the district as it was planted when its first journey begins, and relative addresses point at it. Server and
+ * pages stand on the journeys' day (`day.ts`).
+ */
+export const test = base.extend<{ server: RunningServer }, { serverOfFile: ServerOfFile }>({
+  serverOfFile: [
     // Playwright reads the first parameter's pattern to learn what a fixture leans on; this one leans on nothing.
     // biome-ignore lint/correctness/noEmptyPattern: the form Playwright asks for
     async ({}, use) => {
-      const server = await startServer();
+      const server = new ServerOfFile();
       await use(server);
       await server.remove();
     },
-    { scope: 'worker', timeout: 240_000 },
+    { scope: 'worker' },
   ],
+  server: [async ({ serverOfFile }, use, { file }) => use(await serverOfFile.of(file)), { timeout: 240_000 }],
   baseURL: async ({ server }, use) => use(server.address),
+  browser: [
+    async ({ browser }, use) => {
+      // Also for the second phone or desk that a journey opens by itself.
+      const opened = browser.newContext.bind(browser);
+      browser.newContext = async (options) => {
+        const context = await opened(options);
+        await setClock(context);
+        return context;
+      };
+      await use(browser);
+    },
+    { scope: 'worker' },
+  ],
 });
 
 export { expect };
 
 /**
- * Demands that the accessibility rules of WCAG 2.2 A and AA, and axe's own best practices, find nothing on the page as it
- * stands.
+ * Demands that the page shows a screen in its language, and that the accessibility rules of WCAG 2.2 A and AA, and axe's
+ * own best practices, find nothing on it as it stands. Takes its picture where pictures are asked for.
  *
+ * @param screen each of the table is judged once in a run
  * @throws the assertion's error, naming each rule, what it is about and the elements that break it
  */
-export async function expectNoAxeViolations(page: Page): Promise<void> {
+export async function judge(page: Page, screen: Screen): Promise<void> {
+  await picture(page, screen);
+  await expect(page.locator('html')).toHaveAttribute('lang', screen.slice(-2));
   // Head and foot stay in sight while the rest moves under them; axe would judge a button half under the foot as small.
   const before = page.viewportSize();
   const height = await page.evaluate(() => document.documentElement.scrollHeight);
   if (before && height > before.height) await page.setViewportSize({ width: before.width, height });
   const { violations, passes } = await new AxeBuilder({ page })
+    // Passed rules are counted, not listed element by element.
+    .options({ resultTypes: ['violations'] })
     .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
     .analyze();
   if (before) await page.setViewportSize(before);
   const told = violations.map(
     ({ id, help, nodes }) => `${id}: ${help}\n${nodes.map(({ html }) => `    ${html}`).join('\n')}`,
   );
-  expect(told, `accessibility of ${page.url()}`).toEqual([]);
+  expect(told, `accessibility of ${screen} at ${page.url()}`).toEqual([]);
   expect(passes.length, 'axe looked at nothing').toBeGreaterThan(0);
 }
 
 /**
- * Takes the picture of a whole page, named `<project>-<name>.png`, into `test-results/pictures/`, for a person to look at.
+ * Where pictures are asked for (`COMBSIDE_PICTURES=1`), takes that of the whole page into `test-results/pictures/`, for a
+ * person to look at.
  *
  * @param name what the picture shows, in lower case with hyphens
  */
 export async function picture(page: Page, name: string): Promise<void> {
+  if (!process.env.COMBSIDE_PICTURES) return;
   mkdirSync(pictures, { recursive: true });
-  const path = join(pictures, `${base.info().project.name}-${name}.png`);
+  const path = join(pictures, `${name.replaceAll('/', '-')}.png`);
   await page.screenshot({ path, fullPage: true, animations: 'disabled' });
 }
 

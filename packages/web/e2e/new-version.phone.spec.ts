@@ -2,8 +2,9 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:f
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';
-import { expect, expectNoAxeViolations, installed, picture, test } from './journey.ts';
-import { type RunningServer, startServer } from './server.ts';
+import { expect, installed, judge, test } from './journey.ts';
+import { startPlantedServer } from './planted-server.ts';
+import type { RunningServer } from './server.ts';
 
 const built = join(import.meta.dirname, '../dist');
 
@@ -72,7 +73,7 @@ const versionTest = test.extend<{ program: Program; own: RunningServer }>({
   },
   own: [
     async ({ program }, use) => {
-      const server = await startServer(['--web', program.folder]);
+      const server = await startPlantedServer(['--web', program.folder]);
       await use(server);
       await server.remove();
     },
@@ -135,8 +136,7 @@ versionTest(
     const take = again.getByRole('button', { name: 'Change to it now' });
     await expect(take).toBeVisible({ timeout: 30_000 });
     expect(await versionOf(again)).toBe('first');
-    await picture(again, 'new-version');
-    await expectNoAxeViolations(again);
+    await judge(again, 'phone/new-version/en');
 
     // Taken when pressed; what was recorded is there.
     await take.click();

@@ -5,7 +5,11 @@ import { seal } from '@combside/record/chain';
 import type { Proposal } from '@combside/record/entry';
 import { newIdentifier } from '@combside/record/identifier';
 import type { APIRequestContext } from '@playwright/test';
-import { ecdsa, ecdsaSha256, publicKeyText, webChance, webClock, webHasher } from '../src/device/keys/web-ports.ts';
+import { ecdsa, ecdsaSha256, publicKeyText, webChance, webHasher } from '../src/device/keys/web-ports.ts';
+import { dayBefore, now } from './day.ts';
+
+const clock = { now };
+const visitedOn = dayBefore(29);
 
 interface PhotographedVisit {
   readonly visit: string;
@@ -40,7 +44,7 @@ export async function photographedVisit(
     (one: { label: string }) => one.label === '1',
   );
 
-  const newId = () => newIdentifier(webClock, webChance);
+  const newId = () => newIdentifier(clock, webChance);
   const [device, visit] = [newId(), newId()];
   const pair = await crypto.subtle.generateKey(ecdsa, false, ['sign', 'verify']);
   const signer = {
@@ -52,7 +56,7 @@ export async function photographedVisit(
     hash: createHash('sha256').update(file).digest('hex'),
     mediaType: 'image/jpeg',
     bytes: file.length,
-    takenAt: new Date(Date.UTC(2026, 4, 4, 8, 30, n)).toISOString(),
+    takenAt: `${visitedOn}T08:30:0${n}.000Z`,
     caption: '',
   }));
   const proposal = (kind: string, version: number, type: string, id: string, body: object): Proposal => ({
@@ -63,9 +67,9 @@ export async function photographedVisit(
     replaces: [],
   });
   const bodyOf = (sample: string) => sampleBodies[sample]?.body as object;
-  const hours = { startedAt: '2026-05-04T08:00:00.000Z', endedAt: '2026-05-04T09:00:00.000Z' };
+  const hours = { startedAt: `${visitedOn}T08:00:00.000Z`, endedAt: `${visitedOn}T09:00:00.000Z` };
   const { kept } = await seal(
-    { hasher: webHasher, signer, chance: webChance, clock: webClock },
+    { hasher: webHasher, signer, chance: webChance, clock },
     { device, by: person, head: null, clock: null },
     [
       proposal('device', 1, 'device', device, {
@@ -79,7 +83,7 @@ export async function photographedVisit(
         ...bodyOf('examination.2'),
         visit,
         apiary,
-        observedAt: '2026-05-04T08:40:00.000Z',
+        observedAt: `${visitedOn}T08:40:00.000Z`,
         photographs,
       }),
     ],

@@ -1,5 +1,9 @@
 import type { Page } from '@playwright/test';
-import { doubleTheText, expect, expectNoAxeViolations, picture, test } from './journey.ts';
+import { dayBefore, written } from './day.ts';
+import { doubleTheText, expect, judge, picture, test } from './journey.ts';
+
+/** Day on which the invented laboratory stated its limits. */
+const statedOn = dayBefore(143);
 
 const password = 'quillmoor-comb-7';
 
@@ -79,7 +83,7 @@ test('the office asks its first seven questions by keyboard, and each link bring
   await signIn(page);
   await page.getByRole('link', { name: 'Questions' }).press('Enter');
   await expect(page.getByText('Choose a question on the left.')).toBeVisible();
-  await expectNoAxeViolations(page);
+  await judge(page, 'desk/questions/en');
 
   await ask(page, 'How many colonies must I open?');
   await expect(page.locator('.asks')).toContainText('Chance that your look finds an affected colony');
@@ -96,8 +100,7 @@ test('the office asks its first seven questions by keyboard, and each link bring
   await expect(page.locator('.answer')).toContainText('of 41');
   await page.getByRole('textbox', { name: 'Colonies on the site' }).fill('40');
   await expect(page.getByRole('table')).toContainText('not even all');
-  await picture(page, 'how-many-to-open');
-  await expectNoAxeViolations(page);
+  await judge(page, 'desk/how-many-to-open/en');
 
   // Kept as a note: in the book of this desk, and from there at the office.
   await tabTo(page, 'button', 'Keep as a note');
@@ -105,8 +108,7 @@ test('the office asks its first seven questions by keyboard, and each link bring
   await type(page, { 'On which apiary? Any part of its name, or of its keeper’s': 'Hazel Bank' });
   const keep = page.getByRole('button', { name: /^Keep on Hazel Bank/ });
   await expect(keep).toBeEnabled({ timeout: 60_000 });
-  await picture(page, 'keep-note');
-  await expectNoAxeViolations(page);
+  await judge(page, 'desk/keep-note/en');
   const asked = page.waitForResponse((answer) => answer.url().includes('/api/apiaries?') && answer.ok());
   await page.getByLabel('On which apiary? Any part of its name, or of its keeper’s').fill('Hazel Ban');
   const { apiaries } = (await (await asked).json()) as { apiaries: { apiary: string; name: string }[] };
@@ -122,8 +124,7 @@ test('the office asks its first seven questions by keyboard, and each link bring
   await page.getByRole('link', { name: 'Open Hazel Bank' }).press('Enter');
   const notes = page.getByRole('list', { name: 'Notes' });
   await expect(notes).toContainText('Open 26 of 40: if at least 4 are affected');
-  await picture(page, 'note-on-apiary');
-  await expectNoAxeViolations(page);
+  await judge(page, 'desk/note-on-apiary/en');
   await notes.getByRole('link', { name: 'Open this question again, with what was stated' }).press('Enter');
   await expect(page.locator('.answer')).toHaveText(/^Open 26 of 40: if at least 4 are affected/);
   await expect(page.getByRole('textbox', { name: 'Colonies on the site' })).toHaveValue('40');
@@ -135,8 +136,7 @@ test('the office asks its first seven questions by keyboard, and each link bring
     'Chance that your look finds an affected colony': '80',
   });
   await answerKeptByLink(page, /^Up to \d+ colonies of 40 .* may still be affected/);
-  await picture(page, 'finding-none');
-  await expectNoAxeViolations(page);
+  await judge(page, 'desk/finding-none/en');
 
   await ask(page, 'How common is it really?');
   await type(page, { Positive: '45', 'Tested or opened': '150' });
@@ -144,8 +144,7 @@ test('the office asks its first seven questions by keyboard, and each link bring
   await pick(page, 'What do you know of the test?', 1);
   await type(page, { 'Affected colonies it finds': '96', 'Unaffected colonies it lets be': '89' });
   await answerKeptByLink(page, /about 22% really affected, between 14% and 32%/);
-  await picture(page, 'how-frequent');
-  await expectNoAxeViolations(page);
+  await judge(page, 'desk/how-frequent/en');
   // The slow way waits for its button.
   await page.getByRole('radio', { name: 'How often it was right in a trial' }).press('Space');
   await expect(page.locator('.answer')).toHaveCount(0);
@@ -166,8 +165,7 @@ test('the office asks its first seven questions by keyboard, and each link bring
   });
   await page.getByLabel('Day of the first round').fill('2024-05-01');
   await answerKeptByLink(page, /98\.9%; it has kept the 95% aimed at since round 2, on 1 May 2025/);
-  await picture(page, 'free-since');
-  await expectNoAxeViolations(page);
+  await judge(page, 'desk/free-since/en');
 
   await ask(page, 'Do two inspectors agree?');
   await type(page, {
@@ -177,8 +175,7 @@ test('the office asks its first seven questions by keyboard, and each link bring
     'Neither did': '256',
   });
   await answerKeptByLink(page, /kappa\) is 0\.67, between 0\.52 and 0\.82/);
-  await picture(page, 'do-two-agree');
-  await expectNoAxeViolations(page);
+  await judge(page, 'desk/do-two-agree/en');
 
   await ask(page, 'What does this laboratory number mean?');
   await type(page, {
@@ -190,14 +187,13 @@ test('the office asks its first seven questions by keyboard, and each link bring
   await expect(page.locator('.asks')).toContainText('Colony-forming units per');
   await pick(page, 'Colony-forming units per', 0);
   await expect(page.locator('.asks')).toContainText('Its limits were stated on');
-  await page.getByLabel('Its limits were stated on').fill('2026-01-10');
+  await page.getByLabel('Its limits were stated on').fill(statedOn);
   await type(page, {
     'Where its limits are written': 'letter of that day',
     'Its classes': '0 few\n100 some\n1000 many',
   });
   await answerKeptByLink(page, /240 per gram is “some” by the limits of Quillmoor laboratory \(invented\)/);
-  await picture(page, 'laboratory-number');
-  await expectNoAxeViolations(page);
+  await judge(page, 'desk/laboratory-number/en');
 
   await ask(page, 'What do I need to destroy or disinfect?');
   const cautions = page.getByRole('region', { name: 'Before anything else' });
@@ -219,8 +215,7 @@ test('the office asks its first seven questions by keyboard, and each link bring
   await type(page, { 'Fuel for one hive': '12', 'Hives on one fire': '2', 'Until nothing glows, one fire': '2' });
   await expect(page.getByText('48 kg of fuel (Dry wood), 2 fires one after the other, about 4 hours')).toBeVisible();
   await answerKeptByLink(page, /^A pit 1\.28 m long, 1 m wide and 0\.81 m deep takes 4 hives/);
-  await picture(page, 'burn-and-bury');
-  await expectNoAxeViolations(page);
+  await judge(page, 'desk/burn-and-bury/en');
   await page.goto('/district/questions/burn-and-bury?fuel=petrol');
   await expect(page.getByRole('alert')).toContainText('left out: fuel=petrol');
 });
@@ -241,7 +236,6 @@ test('an answer is kept on the case so far: the visit that left a suspicion', as
   await expect(page.getByRole('status').filter({ hasText: 'at the office.' })).toBeVisible({ timeout: 60_000 });
   await page.getByRole('link', { name: `Open ${suspect.name}` }).press('Enter');
   await expect(page.getByRole('list', { name: 'Notes' }).last()).toContainText('What did finding none tell me?');
-  await expectNoAxeViolations(page);
 });
 
 test('limits of a laboratory are kept for every district, corrected with a reason, and read what plates show', async ({
@@ -253,7 +247,7 @@ test('limits of a laboratory are kept for every district, corrected with a reaso
     laboratory: 'Quillmoor laboratory (invented)',
     method: 'culture',
     material: 'brood-nest honey',
-    statedOn: '2026-01-10',
+    statedOn,
     source: 'letter of that day',
     classes: '0 few\n100 some\n1000 many',
   };
@@ -262,7 +256,9 @@ test('limits of a laboratory are kept for every district, corrected with a reaso
   await expect(keep).toBeEnabled({ timeout: 60_000 });
   await keep.press('Enter');
   await expect(page.getByText('Kept, and at the office: every district sees them.')).toBeVisible({ timeout: 60_000 });
-  const kept = page.getByRole('button', { name: /^Quillmoor laboratory .* as stated on 10 January 2026$/ });
+  const kept = page.getByRole('button', {
+    name: new RegExp(`^Quillmoor laboratory .* as stated on ${written(statedOn)}$`),
+  });
   await expect(kept).toHaveCount(1);
   await expect(page.getByText('Written in: letter of that day. Entered by Wilda Harrowgate')).toBeVisible();
   await expect(keep).toHaveCount(0);
@@ -284,13 +280,13 @@ test('limits of a laboratory are kept for every district, corrected with a reaso
     const writing = database.transaction('drafts', 'readwrite');
     writing.objectStore('drafts').put({
       key: 'laboratory-limits/Old laboratory',
-      savedAt: '2026-01-01T00:00:00.000Z',
+      savedAt: '2020-01-01T00:00:00.000Z',
       value: {
         laboratory: 'Old laboratory (invented)',
         method: 'culture',
         material: 'adult bees',
         unit: 'bee',
-        statedOn: '2025-03-01',
+        statedOn: '2020-03-01',
         source: 'its page',
         classes: '0 none\n5 some',
       },
@@ -314,7 +310,6 @@ test('limits of a laboratory are kept for every district, corrected with a reaso
   await expect(page.getByText('240 per gram falls into no one class')).toBeVisible();
   await answerKeptByLink(page, /^240 colony-forming units per gram/);
   await picture(page, 'plates');
-  await expectNoAxeViolations(page);
 });
 
 test('other ways than burning, the calendar and the strength of a colony answer by keyboard and by link', async ({
@@ -346,7 +341,6 @@ test('other ways than burning, the calendar and the strength of a colony answer 
   });
   await expect(page.locator('.answer')).toHaveText(/^6 dips for 11 pieces: 60 minutes/);
   await picture(page, 'hot-wax');
-  await expectNoAxeViolations(page);
 
   const ways = {
     scorch: 'accepted=yes&boxes=4&minutesPerBox=3',
@@ -361,14 +355,12 @@ test('other ways than burning, the calendar and the strength of a colony answer 
     await expect(cautions).toContainText('permit and local law decide');
     await picture(page, `way-${way}`);
   }
-  await expectNoAxeViolations(page);
 
   await ask(page, 'When was this cell laid, when will it emerge?');
   await pick(page, 'What is in it?', 2);
   await page.getByLabel('Seen on').fill('2026-06-21');
   await answerKeptByLink(page, 'Laid between 31 May 2026 and 12 June 2026.');
-  await picture(page, 'when-laid');
-  await expectNoAxeViolations(page);
+  await judge(page, 'desk/when-laid/en');
 
   await ask(page, 'When is the earliest sign after an exposure?');
   await page.getByLabel('Day on which spores may have come in').fill('2026-05-01');
@@ -383,8 +375,7 @@ test('other ways than burning, the calendar and the strength of a colony answer 
   await page.getByLabel('Day from which the law counts').fill('2026-07-01');
   await page.getByLabel('Last day with fresh eggs this season').fill('2026-09-20');
   await answerKeptByLink(page, /^Yes, by the calendar: all 2 looks find brood this season/);
-  await picture(page, 'this-season');
-  await expectNoAxeViolations(page);
+  await judge(page, 'desk/this-season/en');
 
   await ask(page, 'How strong is this colony?');
   await pick(page, 'Which frames?', 0);
@@ -397,8 +388,7 @@ test('other ways than burning, the calendar and the strength of a colony answer 
   });
   await expect(page.getByText('So much capped brood comes from about 102 eggs a day')).toBeVisible();
   await answerKeptByLink(page, /^About 9,058 bees on 8 comb sides/);
-  await picture(page, 'colony-strength');
-  await expectNoAxeViolations(page);
+  await judge(page, 'desk/colony-strength/en');
 });
 
 test('questions read well in German, with twice the text, and on a narrow window', async ({ page }) => {
@@ -406,28 +396,36 @@ test('questions read well in German, with twice the text, and on a narrow window
   await page.evaluate(() =>
     localStorage.setItem('combside.preferences', JSON.stringify({ language: 'de', theme: 'paper' })),
   );
-  const links = {
-    'how-frequent': 'positives=45&tested=150&reading=known&sensitivity=0.96&specificity=0.89',
-    'free-since': 'introduction=0.01&round=0.8&first=2024-05-01',
-    'burn-and-bury': 'way=hypochlorite&beesDead=yes',
-    'this-season': 'countedFrom=2026-07-01&firstLookAfterDays=40&looks=2&daysBetweenLooks=30&lastEggsOn=2026-08-01',
-    'laboratory-number': 'report=plates&plates=1+0.1+12%0A1:10+0.1+2&suspension=20&amount=10&unit=bee&parts=5',
-  };
-  for (const [question, inputs] of Object.entries(links)) {
+  const links = [
+    ['how-frequent', 'desk/how-frequent/de', 'positives=45&tested=150&reading=known&sensitivity=0.96&specificity=0.89'],
+    ['free-since', 'desk/free-since/de', 'introduction=0.01&round=0.8&first=2024-05-01'],
+    ['burn-and-bury', 'desk/burn-and-bury/de', 'way=hypochlorite&beesDead=yes'],
+    [
+      'this-season',
+      'desk/this-season/de',
+      'countedFrom=2026-07-01&firstLookAfterDays=40&looks=2&daysBetweenLooks=30&lastEggsOn=2026-08-01',
+    ],
+    [
+      'laboratory-number',
+      'desk/laboratory-number/de',
+      'report=plates&plates=1+0.1+12%0A1:10+0.1+2&suspension=20&amount=10&unit=bee&parts=5',
+    ],
+  ] as const;
+  for (const [question, screen, inputs] of links) {
     for (const width of [1440, 390]) {
       await page.setViewportSize({ width, height: width === 390 ? 844 : 900 });
       await page.goto(`/district/questions/${question}?${inputs}`);
       await expect(page.locator('.question-page h2')).toBeVisible();
       if (inputs.includes('round')) await expect(page.locator('.answer')).toContainText('hält sie seit Runde 2');
-      await expectNoAxeViolations(page);
-      await picture(page, `de-${question}-${width}`);
+      if (width === 1440) await judge(page, screen);
+      else await picture(page, `${screen}-narrow`);
       await doubleTheText(page);
       await expect
         .poll(() => page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth), {
           message: `${question} at ${width} px is wider than the window with twice the text`,
         })
         .toBeLessThanOrEqual(0);
-      await picture(page, `de-${question}-${width}-twice`);
+      await picture(page, `${screen}-${width}-twice`);
     }
   }
 });

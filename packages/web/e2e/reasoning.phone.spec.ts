@@ -1,5 +1,6 @@
 import type { Page } from '@playwright/test';
-import { doubleTheText, expect, expectNoAxeViolations, picture, test } from './journey.ts';
+import { dayBefore } from './day.ts';
+import { doubleTheText, expect, judge, picture, test } from './journey.ts';
 
 const password = 'quillmoor-comb-7';
 
@@ -43,16 +44,14 @@ test('the reasoning at the comb: order, why, what next, what was missed, what wa
   await expect(page.getByText('%')).toHaveCount(0);
   await expect(page.getByText(/in the district|one with a case/)).toHaveCount(0);
   await expect(page.locator('.check-step').first().locator('svg')).toBeVisible();
-  await picture(page, 'reasoning');
-  await expectNoAxeViolations(page);
+  await judge(page, 'phone/reasoning/en');
 
   // Numbers one tap deeper, each marked.
   await page.getByRole('button', { name: 'Show the numbers' }).click();
   await expect(page.getByText('expert band', { exact: true })).toBeVisible();
   await expect(page.locator('.condition-bar')).toHaveCount(14);
   await expect(page.locator('.condition-bars')).not.toContainText(/\b100%|\(0%/);
-  await picture(page, 'reasoning-numbers');
-  await expectNoAxeViolations(page);
+  await judge(page, 'phone/reasoning-numbers/en');
   await page.getByRole('button', { name: 'Hide the numbers' }).click();
 
   // Sources one tap away.
@@ -71,8 +70,7 @@ test('the reasoning at the comb: order, why, what next, what was missed, what wa
   await expect(page.getByRole('button', { name: 'Change it' })).toBeDisabled();
   await page.getByLabel('Chance before the look, per cent').fill('40');
   await page.getByLabel('Why', { exact: true }).fill('Cold, wet spring in this valley');
-  await picture(page, 'reasoning-known');
-  await expectNoAxeViolations(page);
+  await judge(page, 'phone/reasoning-known/en');
   await page.getByRole('button', { name: 'Change it' }).click();
   await expect(page.getByText('Changed: Cold, wet spring in this valley')).toBeVisible();
   await page.getByRole('button', { name: 'Take the change of Chalkbrood back' }).click();
@@ -92,10 +90,9 @@ test('the reasoning at the comb: order, why, what next, what was missed, what wa
   await page.getByRole('radio', { name: 'Pen-side kit, American foulbrood' }).click();
   await page.getByRole('radio', { name: 'positive', exact: true }).click();
   await page.getByLabel('Batch, as printed on the kit').fill('INV-0042');
-  await page.getByLabel('Last day of use printed on the kit').fill('2020-01-31');
+  await page.getByLabel('Last day of use printed on the kit').fill(dayBefore(1));
   await expect(page.getByText(/past its last day/)).toBeVisible();
-  await picture(page, 'test-read-here');
-  await expectNoAxeViolations(page);
+  await judge(page, 'phone/test-read-here/en');
   await page.getByRole('button', { name: 'Keep this test' }).click();
   await expect(page.getByText(/batch INV-0042 · use by/)).toBeVisible();
   await page.getByRole('button', { name: /^Back to colony/ }).click();
@@ -123,12 +120,13 @@ test('stonebrood shows the caution before anything else, and the page stands in 
     timeout: 30_000,
   });
   expect(await page.getByRole('main').textContent()).not.toMatch(/\b(signs|reasoning|casework)\.[a-z]/);
-  await picture(page, 'reasoning-german');
-  await expectNoAxeViolations(page);
-  for (const theme of ['dark', 'sun']) {
+  await judge(page, 'phone/reasoning/de');
+  for (const [theme, screen] of [
+    ['dark', 'phone/reasoning-dark/de'],
+    ['sun', 'phone/reasoning-sun/de'],
+  ] as const) {
     await page.evaluate((name) => document.documentElement.setAttribute('data-theme', name), theme);
-    await picture(page, `reasoning-${theme}`);
-    await expectNoAxeViolations(page);
+    await judge(page, screen);
   }
   await doubleTheText(page);
   await picture(page, 'reasoning-double-text');

@@ -25,16 +25,21 @@ export interface RunningServer {
   readonly remove: () => Promise<void>;
 }
 
+/** A temporary folder for a server. The database runs as another user when this is root, and must be able to pass through. */
+export function serverFolder(): string {
+  const folder = mkdtempSync(join(tmpdir(), 'combside-e2e-'));
+  chmodSync(folder, 0o755);
+  return folder;
+}
+
 /**
- * Starts a server on a free port, with a fresh embedded database in a temporary folder, seeded with the demo district.
+ * Starts a server on a free port of this machine.
  *
- * @param options further options for the server, after the usual ones
+ * @param folder where its data stand or come to stand, in `data`; removed with the server
+ * @param options for the server; asked for anew at every start
  * @throws Error with everything the server printed, when it ends or does not answer within three minutes
  */
-export async function startServer(options: readonly string[] = []): Promise<RunningServer> {
-  const folder = mkdtempSync(join(tmpdir(), 'combside-e2e-'));
-  // The database runs as another user when this is root: it must be able to pass through.
-  chmodSync(folder, 0o755);
+export async function startServer(folder: string, options: () => readonly string[]): Promise<RunningServer> {
   const data = join(folder, 'data');
   const port = await freePort();
   const address = `http://127.0.0.1:${port}`;
@@ -54,8 +59,7 @@ export async function startServer(options: readonly string[] = []): Promise<Runn
         String(port),
         '--host',
         '127.0.0.1',
-        '--demo',
-        ...options,
+        ...options(),
       ],
       { cwd: house, stdio: ['ignore', 'pipe', 'pipe'] },
     );
@@ -64,7 +68,7 @@ export async function startServer(options: readonly string[] = []): Promise<Runn
     for (const stream of [started.stdout, started.stderr])
       stream?.setEncoding('utf8').on('data', (text) => (printed += text));
     const deadline = performance.now() + 180_000;
-    // It answers before the demo district is whole; it says that it is open when it is.
+    // It answers before all is ready; it says that it is open when it is.
     while (!(printed.slice(before).includes(address) && (await answers(address)))) {
       if (started.exitCode !== null)
         throw new Error(`the server ended with code ${started.exitCode} before it answered:\n${printed}`);

@@ -1,9 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from '@playwright/test';
-import { doubleTheText, expect, expectNoAxeViolations, installed, picture, test } from './journey.ts';
-
-// The office is stopped on the way, and no other journey may have begun the visits made here.
-test.use({ servedFor: 'visit' });
+import { doubleTheText, expect, installed, judge, picture, test } from './journey.ts';
 
 const password = 'quillmoor-comb-7';
 
@@ -33,8 +30,7 @@ test('an inspector examines an apiary without a network, and the office sees it 
 }) => {
   test.setTimeout(360_000);
   await signIn(page, server.address, 'ines@quillmoor.example');
-  await picture(page, 'front-door');
-  await expectNoAxeViolations(page);
+  await judge(page, 'phone/front-door/en');
   await page.getByRole('link', { name: 'At the hive' }).click();
   await expect(page.getByText(/^\d visits? planned$/)).toBeVisible({ timeout: 60_000 });
   await expect(page.getByText('at the office')).toBeVisible({ timeout: 60_000 });
@@ -45,8 +41,7 @@ test('an inspector examines an apiary without a network, and the office sees it 
   await context.setOffline(true);
   await page.reload();
   await expect(page.getByText('no signal')).toBeVisible();
-  await picture(page, 'today');
-  await expectNoAxeViolations(page);
+  await judge(page, 'phone/today/en');
 
   // Start the visit: site read back, colonies counted.
   await page.getByRole('link', { name: /^Hazel Bank/ }).click();
@@ -54,22 +49,18 @@ test('an inspector examines an apiary without a network, and the office sees it 
   await page.getByRole('button', { name: '6, as registered' }).click();
   await choose(page, 'with consent');
   await page.getByRole('button', { name: 'keeper', exact: true }).click();
-  await picture(page, 'start-visit');
-  await expectNoAxeViolations(page);
+  await judge(page, 'phone/start-visit/en');
   await page.getByRole('button', { name: 'Start the visit' }).click();
   await expect(page.getByText('0 of 6')).toBeVisible();
-  await picture(page, 'plan');
-  await expectNoAxeViolations(page);
+  await judge(page, 'phone/plan/en');
   await page.getByRole('link', { name: 'Stings and working alone' }).click();
   await expect(page.getByRole('heading', { name: 'If something happens' })).toBeVisible();
-  await picture(page, 'safety-card');
-  await expectNoAxeViolations(page);
+  await judge(page, 'phone/safety-card/en');
   await page.getByRole('button', { name: 'Back' }).click();
 
   // Two colonies with nothing seen.
   await page.getByRole('button', { name: /^Open colony/ }).click();
-  await picture(page, 'colony');
-  await expectNoAxeViolations(page);
+  await judge(page, 'phone/colony/en');
   await nothingSeen(page, '1');
   await expect(page.getByText('1 of 6')).toBeVisible();
   await page.getByRole('button', { name: 'Open colony 2' }).click();
@@ -82,8 +73,7 @@ test('an inspector examines an apiary without a network, and the office sees it 
   await page.getByRole('button', { name: /^Sunken cappings not looked/ }).click();
   await choose(page, '11–100');
   await expect(page.locator('.status')).toContainText('Hazel Bank');
-  await picture(page, 'signs');
-  await expectNoAxeViolations(page);
+  await judge(page, 'phone/signs/en');
 
   // The page is killed in the middle: everything tapped is there again.
   await page.reload();
@@ -111,8 +101,7 @@ test('an inspector examines an apiary without a network, and the office sees it 
   for (let step = 0; step < 4; step++) await page.getByRole('button', { name: 'Thread when it broke: More' }).click();
   await page.getByRole('button', { name: 'Keep this rope test' }).click();
   await expect(page.locator('.kept-line')).toContainText('20 mm');
-  await picture(page, 'rope-test');
-  await expectNoAxeViolations(page);
+  await judge(page, 'phone/rope-test/en');
   await page.getByRole('button', { name: 'Undo: Rope test' }).click();
   await expect(page.locator('.kept-line')).toHaveCount(0);
   await page.setInputFiles('input[type=file]', {
@@ -127,7 +116,6 @@ test('an inspector examines an apiary without a network, and the office sees it 
   await page.locator('.reasoning-line').click();
   await expect(page.getByRole('heading', { name: 'For it' })).toBeVisible({ timeout: 30_000 });
   await picture(page, 'reasons');
-  await expectNoAxeViolations(page);
   await expect(page.getByText('%')).toHaveCount(0);
   await page.getByRole('button', { name: 'Show the numbers' }).click();
   await expect(page.getByText(/Expert bands, not measured rates/)).toBeVisible();
@@ -140,29 +128,25 @@ test('an inspector examines an apiary without a network, and the office sees it 
   await choose(page, 'Yes', 'Top bar toward me');
   await choose(page, 'American foulbrood');
   await expect(page.getByText('A test was begun and not kept. If you close now, it is left out.')).toBeVisible();
-  await picture(page, 'close');
-  await expectNoAxeViolations(page);
+  await judge(page, 'phone/close/en');
   await page.getByRole('button', { name: 'I suspect American foulbrood' }).click();
   await expect(page.getByText('First: close the hive, move nothing, take a specimen.')).toBeVisible({
     timeout: 30_000,
   });
-  await picture(page, 'suspect');
-  await expectNoAxeViolations(page);
+  await judge(page, 'phone/suspect/en');
 
   // Clean down before the next colony, each answered.
   await page.getByRole('button', { name: 'Clean down before the next colony' }).click();
   await expect(page.getByRole('button', { name: 'Keep and go on' })).toBeDisabled();
   await choose(page, 'Changed', 'Flamed', 'Wiped');
   await expect(page.locator('.status')).toContainText('Hazel Bank · Colony 3');
-  await picture(page, 'clean-down');
-  await expectNoAxeViolations(page);
+  await judge(page, 'phone/clean-down/en');
   await page.getByRole('button', { name: 'Keep and go on' }).click();
   await expect(page.getByText('3 of 6')).toBeVisible();
   // Beside a suspicion no number reassures.
   await expect(page.getByText('How much the looks so far could find')).toBeHidden();
   await page.getByRole('radio', { name: 'Walking order' }).click();
-  await picture(page, 'walking-order');
-  await expectNoAxeViolations(page);
+  await judge(page, 'phone/walking-order/en');
 
   // The dead hive: the scale is the sign.
   await page.getByRole('button', { name: 'Open colony 4' }).click();
@@ -212,8 +196,7 @@ test('an inspector examines an apiary without a network, and the office sees it 
   // The end: what is open is said, and the exit asks for its own clean-down.
   await page.getByRole('link', { name: 'End the visit' }).click();
   await expect(page.locator('.status')).toContainText('Hazel Bank');
-  await picture(page, 'end');
-  await expectNoAxeViolations(page);
+  await judge(page, 'phone/end/en');
   await page.getByRole('button', { name: 'End it and make the written result' }).click();
   await expect(page.getByRole('alert')).toBeVisible();
   await page.getByRole('link', { name: 'Clean down before you leave' }).click();
@@ -238,8 +221,7 @@ test('an inspector examines an apiary without a network, and the office sees it 
   await page.mouse.down();
   await page.mouse.move(box.x + 120, box.y + 20, { steps: 6 });
   await page.mouse.up();
-  await picture(page, 'result');
-  await expectNoAxeViolations(page);
+  await judge(page, 'phone/result/en');
   const words = (await page.getByRole('article').textContent()) ?? '';
   expect(words).not.toMatch(/\d %|\d%|healthy|expert band/i);
   await page.getByRole('button', { name: 'Handed over', exact: true }).click();
@@ -263,12 +245,10 @@ test('an inspector examines an apiary without a network, and the office sees it 
     timeout: 30_000,
   });
   await picture(page, 'corrected-after-handing-over');
-  await expectNoAxeViolations(page);
   await page.getByRole('link', { name: 'To the written result' }).click();
   await expect(page.getByText(/The paper in hand is older than the record/)).toBeVisible();
   await expect(page.getByRole('article')).toContainText('Result no. 2, corrected. It replaces the result handed over');
   await picture(page, 'result-outdated');
-  await expectNoAxeViolations(page);
   await choose(page, 'Read out');
   await page.getByRole('button', { name: 'Handed over', exact: true }).click();
   await expect(page.getByText(/^Handed over at/)).toBeVisible();
@@ -290,15 +270,14 @@ test('an inspector examines an apiary without a network, and the office sees it 
   await expect(office.getByText('Dark scale stuck to the lower wall').first()).toBeVisible();
   await expect(office.getByRole('heading', { name: /Colony 4: suspect/ })).toBeVisible();
   await expect(office.getByRole('img', { name: /Photograph of colony 3/ })).toBeVisible({ timeout: 30_000 });
-  await picture(office, 'office-visit');
-  await expectNoAxeViolations(office);
+  await judge(office, 'desk/office-visit/en');
   await desk.close();
 });
 
 test('every screen of a visit stands in German and at twice the text', async ({ page }) => {
   await page.addInitScript(() => localStorage.setItem('combside.preferences', JSON.stringify({ language: 'de' })));
   await page.goto('/');
-  await expectNoAxeViolations(page);
+  await judge(page, 'phone/front-door/de');
   await page.getByLabel('E-Mail').fill('ines@quillmoor.example');
   await page.getByLabel('Passwort').fill(password);
   await page.getByRole('button', { name: 'Anmelden' }).click();
@@ -311,17 +290,14 @@ test('every screen of a visit stands in German and at twice the text', async ({ 
     .filter({ hasText: /Einverständnis|Einwilligung|Zustimmung/ })
     .first()
     .click();
-  await picture(page, 'de-start');
-  await expectNoAxeViolations(page);
+  await judge(page, 'phone/start/de');
   await page.getByRole('button', { name: 'Besuch beginnen' }).click();
   await page.getByRole('button', { name: /^Volk .* öffnen$/ }).click();
   await doubleTheText(page);
-  await picture(page, 'de-colony-double');
-  await expectNoAxeViolations(page);
+  await judge(page, 'phone/colony/de');
   await page.getByRole('button', { name: 'Zeichen', exact: true }).click();
   await doubleTheText(page);
-  await picture(page, 'de-signs-double');
-  await expectNoAxeViolations(page);
+  await judge(page, 'phone/signs/de');
   // Nothing sticks out sideways.
   expect(await page.evaluate(() => document.documentElement.scrollWidth <= document.documentElement.clientWidth)).toBe(
     true,

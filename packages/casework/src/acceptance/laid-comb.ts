@@ -1,7 +1,7 @@
 import type { CombReadingBody } from '@combside/record/kinds/comb-reading';
 import type { PhotographReference } from '@combside/record/kinds/examination';
 import { type CellClass, coarseClass } from '@combside/science/comb/cells/cell-classes';
-import type { CombCell, CombResult } from '@combside/science/comb/read-comb';
+import type { CombCell, CombResult } from '@combside/science/comb/comb-result';
 import { readCells } from '@combside/science/comb/reading/reading';
 
 /** What the machine would say of a comb whose cells are known: rows of 40 cells, 20 px apart, given one by one. */

@@ -1,4 +1,4 @@
-import { millisecondsOf } from '@combside/law/calendar';
+import { millisecondsOf } from '@combside/calendar/instant';
 import type { Proposal } from '@combside/record/entry';
 import type { ApiaryBody } from '@combside/record/kinds/apiary';
 import type { ColonyBody } from '@combside/record/kinds/colony';

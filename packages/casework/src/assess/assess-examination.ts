@@ -1,3 +1,4 @@
+import { dayOf } from '@combside/calendar/instant';
 import { isNotifiable, type Pack, type SuspicionRule } from '@combside/law/pack';
 import { suspicionsByRule } from '@combside/law/suspicion';
 import type { PriorChanged } from '@combside/record/kinds/assessment';
@@ -11,15 +12,15 @@ import {
 } from '@combside/science/diagnosis/assess';
 import { tooLittleBrood } from '@combside/science/diagnosis/could-have-missed';
 import type { Evidence } from '@combside/science/diagnosis/evidence';
-import { ropeThreshold } from '@combside/science/diagnosis/findings';
 import { shownBeyondError } from '@combside/science/diagnosis/measured-pattern';
+import { ropeThreshold } from '@combside/science/diagnosis/sort-evidence';
 import { type DiseaseId, diseases } from '@combside/science/signs/catalogue';
 import { type Finding, finding } from '../act.ts';
-import { speaksOfTrouble } from '../examine/sign-order.ts';
-import type { ResultWord } from '../examine/vocabulary.ts';
+import { speaksOfTrouble } from '../draft/sign-order.ts';
+import type { ResultWord } from '../result/result-words.ts';
+import { earlierSuspicion } from '../result/suspicion.ts';
 import { evidenceFrom, lookOf, type Setting } from './evidence.ts';
 import { maskingEnd } from './masking-end.ts';
-import { earlierSuspicion } from './suspicion.ts';
 
 /** A suspicion as it stands: by the inspector's own act, or by a named rule of the pack. Never by a probability. */
 export interface Suspicion {
@@ -125,7 +126,7 @@ function isOfBrood(material: string): boolean {
 
 /** A kit read after the last day printed on it makes no suspicion: it is to be repeated. */
 function countsAsPositive(test: HiveTest, examination: ExaminationBody): boolean {
-  const readOn = test.readOn ?? examination.observedAt.slice(0, 10);
+  const readOn = test.readOn ?? dayOf(examination.observedAt);
   return test.result === 'positive' && (test.expires === null || readOn <= test.expires);
 }
 

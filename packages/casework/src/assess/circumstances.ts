@@ -1,9 +1,9 @@
-import { daysBetween } from '@combside/law/calendar';
+import { dayOf, daysBetween } from '@combside/calendar/instant';
 import type { CircumstancesKnown } from '@combside/record/kinds/assessment';
 import type { ApiarySummary, ColonySummary, MovementSummary } from '@combside/record/summary';
 import type { DiseaseId } from '@combside/science/signs/catalogue';
-import type { Draft } from '../examine/draft.ts';
-import { saysSuspect } from './suspicion.ts';
+import type { ExaminationDraft } from '../draft/examination-draft.ts';
+import { saysSuspect } from '../result/result-words.ts';
 
 /** The short rows this device or the office holds: lists, never the log. */
 export interface KnownRows {
@@ -91,7 +91,7 @@ export const nothingLookedUp: CircumstancesKnown = {
  */
 export function withWhatWasSaid(
   known: CircumstancesKnown | null,
-  draft: Pick<Draft, 'honeyPositive'>,
+  draft: Pick<ExaminationDraft, 'honeyPositive'>,
 ): CircumstancesKnown | null {
   if (draft.honeyPositive === null) return known;
   const before = known ?? nothingLookedUp;
@@ -144,7 +144,7 @@ function touches(
   if (statedAt.size === 0) return false;
   return movements.some((one) => {
     if (one.happened === false || one.latest === null || one.what === null || !bearsDisease.has(one.what)) return false;
-    if (one.latest > of.observedAt.slice(0, 10)) return false;
+    if (one.latest > dayOf(of.observedAt)) return false;
     const other = one.from === of.apiary ? one.to : one.to === of.apiary ? one.from : null;
     const since = other === null ? undefined : statedAt.get(other);
     return since !== undefined && daysBetween(one.latest, since) <= contactWindowDays;

@@ -1,5 +1,5 @@
-import type { Span } from '@combside/law/calendar';
-import { daysBetween } from '@combside/law/calendar';
+import { dayOf, daysBetween } from '@combside/calendar/instant';
+import type { Span } from '@combside/calendar/span';
 import type { Pack } from '@combside/law/pack';
 import type { CircumstancesKnown, PriorChanged } from '@combside/record/kinds/assessment';
 import type { ExaminationBody } from '@combside/record/kinds/examination';
@@ -17,7 +17,7 @@ import {
 import { type TestId, testFigures } from '@combside/science/diagnosis/test-figures';
 import { type DiseaseId, diseases, isSign, type SignId } from '@combside/science/signs/catalogue';
 import { readingEvidence, sealedSidesMeasured } from '../comb/reading-evidence.ts';
-import { saysSuspect } from './suspicion.ts';
+import { saysSuspect } from '../result/result-words.ts';
 
 /** What is known besides the examination: the colony's own past, the pack in force, and what tracing and counts say. */
 export interface Setting {
@@ -112,7 +112,7 @@ function testsOf(examination: ExaminationBody, setAside: string[]): TestResult[]
     return {
       test: one.test as TestId,
       result: one.result,
-      readOn: one.readOn ?? examination.observedAt.slice(0, 10),
+      readOn: one.readOn ?? dayOf(examination.observedAt),
       ...(one.batch === '' ? {} : { batch: one.batch }),
       ...(one.expires === null ? {} : { expires: one.expires }),
     };

@@ -9,9 +9,9 @@ import { priorFrom } from '@combside/science/diagnosis/prior';
 import { leadingTwo } from '@combside/science/diagnosis/reasons';
 import type { StateId } from '@combside/science/diagnosis/states';
 import type { DiseaseId } from '@combside/science/signs/catalogue';
-import { lookStated } from '../examine/claim.ts';
-import type { Draft } from '../examine/draft.ts';
-import { examinationFrom } from '../examine/examination-from-draft.ts';
+import type { ExaminationDraft } from '../draft/examination-draft.ts';
+import { examinationFrom } from '../draft/examination-from-draft.ts';
+import { lookStated } from '../draft/look-stated.ts';
 import { notifiableDiseases } from './assess-examination.ts';
 import { withWhatWasSaid } from './circumstances.ts';
 import { evidenceFrom, type Setting } from './evidence.ts';
@@ -34,7 +34,7 @@ export interface ReasoningLine {
  * it is taken as it stands: what was not stated limits what "not seen" can mean.
  */
 export function reasoningLine(
-  draft: Draft,
+  draft: ExaminationDraft,
   setting: {
     readonly colony: ColonyState | null;
     readonly pack: Pack;
@@ -71,7 +71,7 @@ export function reasoningLine(
  * An unfinished draft as an examination, for the reasoning only: it is never sealed. A box of which nothing was stated
  * yet counts as looked at when a sign was seen there, and as not looked at otherwise.
  */
-export function examinationSoFar(draft: Draft, observedAt: string) {
+export function examinationSoFar(draft: ExaminationDraft, observedAt: string) {
   const stated = lookStated(draft);
   const anything = draft.signs.length > 0 || draft.ropeTests.length > 0;
   const look = stated.ok

@@ -1,5 +1,5 @@
 import type { CombReadingBody } from '@combside/record/kinds/comb-reading';
-import { unpackCells } from './pack-cells.ts';
+import { decodeCells } from './encode-cells.ts';
 import type { ReadingPart } from './propose-reading.ts';
 
 /** A cell is the same when its middle was found again within this share of the distance between cells. A setting of ours. */
@@ -19,8 +19,8 @@ export function carryCorrections(
   corrections: CombReadingBody['corrections'],
   to: ReadingPart,
 ): CombReadingBody['corrections'] {
-  const before = unpackCells(from);
-  const after = unpackCells(to.cells);
+  const before = decodeCells(from);
+  const after = decodeCells(to.cells);
   const words = new Map(corrections.map((one) => [one.cell, one.class]));
   return [...words].flatMap(([cell, word]) => {
     const place = before[cell];

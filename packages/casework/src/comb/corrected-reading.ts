@@ -1,7 +1,7 @@
 import type { CombReadingBody } from '@combside/record/kinds/comb-reading';
 import { type CellClass, cellClasses, coarseClass } from '@combside/science/comb/cells/cell-classes';
 import { agreement, type CombReading, readCells } from '@combside/science/comb/reading/reading';
-import { type KeptCell, unpackCells } from './pack-cells.ts';
+import { decodeCells, type KeptCell } from './encode-cells.ts';
 
 /** One cell with the machine's word and, where a person said something, the person's. */
 export interface CorrectedCell extends KeptCell {
@@ -45,7 +45,7 @@ export function isCellClass(word: string): word is CellClass {
 export function correctedReading(body: Pick<CombReadingBody, 'cells' | 'corrections'>): CorrectedReading | null {
   let kept: KeptCell[];
   try {
-    kept = unpackCells(body.cells);
+    kept = decodeCells(body.cells);
   } catch (error) {
     if (error instanceof RangeError) return null;
     throw error;

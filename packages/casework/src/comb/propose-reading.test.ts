@@ -1,6 +1,6 @@
 import { fold } from '@combside/record/fold';
 import type { ColonyState, VisitState } from '@combside/record/states';
-import type { CombResult } from '@combside/science/comb/read-comb';
+import type { CombResult } from '@combside/science/comb/comb-result';
 import { readerVersion } from '@combside/science/comb/reading/reader-version';
 import { describe, expect, test } from 'vitest';
 import { broodComb, combPlace, laidComb, laidPicture, photographOf } from '../acceptance/laid-comb.ts';

@@ -2,11 +2,11 @@ import type { Proposal } from '@combside/record/entry';
 import { type CombReadingBody, combReading, mostCellsKept } from '@combside/record/kinds/comb-reading';
 import type { PhotographReference } from '@combside/record/kinds/examination';
 import type { ColonyState, VisitState } from '@combside/record/states';
-import type { CombResult } from '@combside/science/comb/read-comb';
+import type { CombResult } from '@combside/science/comb/comb-result';
 import { readerVersion } from '@combside/science/comb/reading/reader-version';
 import { type Act, done, refused } from '../act.ts';
 import { isCellClass } from './corrected-reading.ts';
-import { packCells } from './pack-cells.ts';
+import { encodeCells } from './encode-cells.ts';
 
 /** Longest side of a photograph whose reading is kept, pixels. */
 export const longestSideKept = 16_383;
@@ -106,7 +106,7 @@ export function readingPart(read: ReadPhotograph): ReadingPart | null {
       region: read.region?.map(([x, y]) => ({ x, y })) ?? null,
       secondLook: (result.reading?.secondLook ?? []).map(({ cell, outlying, why }) => ({ cell, outlying, why })),
     },
-    cells: packCells(
+    cells: encodeCells(
       result.cells.map((cell) => ({
         ...cell,
         x: inside(cell.x, picture.width),

@@ -1,6 +1,6 @@
 import type { ColonyState } from '@combside/record/states';
 import type { MeasuredPattern } from '@combside/science/diagnosis/measured-pattern';
-import { hiveType } from '../examine/vocabulary.ts';
+import { hiveType } from '../register/hive-types.ts';
 import { samePlace } from './compare-readings.ts';
 import { correctedReading } from './corrected-reading.ts';
 import { solidnessError } from './reader-error.ts';

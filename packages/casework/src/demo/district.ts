@@ -1,4 +1,5 @@
-import { dayOf, millisecondsOf } from '@combside/law/calendar';
+import { dayMilliseconds } from '@combside/calendar/day';
+import { dayOf, millisecondsOf } from '@combside/calendar/instant';
 import { assessLook } from '@combside/science/diagnosis/assess';
 import { seeded } from '@combside/science/random/seeded';
 import { hideTruth } from './hidden-truth.ts';
@@ -32,7 +33,7 @@ export async function demoDistrictFrom(input: DemoInput): Promise<DemoDistrict> 
     ...input,
     chance: seeded(input.seed),
     ledger,
-    at: (daysAgo, hours, minutes = 0) => midnight - daysAgo * 86_400_000 + hours * 3_600_000 + minutes * 60_000,
+    at: (daysAgo, hours, minutes = 0) => midnight - daysAgo * dayMilliseconds + hours * 3_600_000 + minutes * 60_000,
     weigh: weighingOnce(),
   };
   const register: DemoRegister = enterRegister(world);

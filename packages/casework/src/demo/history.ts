@@ -1,20 +1,22 @@
-import { dateOf, dayOf, instantOf } from '@combside/law/calendar';
+import { dateOf, dayMilliseconds, weekdayOf } from '@combside/calendar/day';
+import { dayOf, instantOf } from '@combside/calendar/instant';
 import type { ApiaryBody } from '@combside/record/kinds/apiary';
 import { handover } from '@combside/record/kinds/handover';
 import { note } from '@combside/record/kinds/note';
 import type { ColonyState } from '@combside/record/states';
-import { saysSuspect } from '../assess/suspicion.ts';
+import type { Tap } from '../draft/tap.ts';
 import { recordCleanDown } from '../examine/clean-down.ts';
 import { closeColony } from '../examine/close-colony.ts';
-import type { Tap } from '../examine/draft.ts';
 import { endVisit } from '../examine/end-visit.ts';
-import { calmConditions, standingAt, startVisit } from '../examine/start-visit.ts';
+import { calmConditions, startVisit } from '../examine/start-visit.ts';
 import { walk } from '../examine/walk.ts';
 import { planVisit } from '../plan/today.ts';
 import { changeApiary } from '../register/apiary.ts';
 import { newMovement } from '../register/movement.ts';
 import { acceptColonyChange, openProposals } from '../register/settle.ts';
+import { standingAt } from '../register/standing-at.ts';
 import { makeInspectionRecord } from '../report/make-inspection-record.ts';
+import { saysSuspect } from '../result/result-words.ts';
 import { carriedOut } from './carried-out.ts';
 import { asInspector, type DemoPerson, demoAuthority, demoTimeZone, inspectors, officeLead } from './people.ts';
 import type { DemoRegister } from './register.ts';
@@ -107,11 +109,9 @@ function onFreeDays(world: World, register: DemoRegister, stories: readonly Omit
 /** The nearest earlier working day from April to October. */
 function workingDayInSeason(world: World, daysAgo: number): number {
   for (let back = daysAgo; ; back++) {
-    const days = Math.floor(world.at(back, 12) / 86_400_000);
-    const { month } = dateOf(days);
-    // 1 January 1970 was a Thursday.
-    const weekday = (((days + 4) % 7) + 7) % 7;
-    if (month >= 4 && month <= 10 && weekday >= 1 && weekday <= 5) return back;
+    const day = dayOf(instantOf(world.at(back, 12)));
+    const { month } = dateOf(day);
+    if (month >= 4 && month <= 10 && weekdayOf(day) <= 5) return back;
   }
 }
 
@@ -218,7 +218,7 @@ async function playVisit(world: World, register: DemoRegister, truth: Truth, sto
   });
   ledger.write(pen(), carriedOut(ended).proposals);
   if (present && keeperName !== null) await handOver(world, visit, story.apiary, inspector, keeperName, pen());
-  acceptDeadHives(world, story, clock + 86_400_000);
+  acceptDeadHives(world, story, clock + dayMilliseconds);
 }
 
 /** What the inspector does at one colony: from the truth of that day, through the look that was taken. */
@@ -286,7 +286,7 @@ function lookAt(
             answer: {
               asked: true,
               answer: 'yes',
-              lastOn: instantOf(world.at(story.daysAgo + 20, 12)).slice(0, 10),
+              lastOn: dayOf(instantOf(world.at(story.daysAgo + 20, 12))),
               what: '',
             },
           },

@@ -1,4 +1,4 @@
-import { instantOf } from '@combside/law/calendar';
+import { instantOf } from '@combside/calendar/instant';
 import { planVisit } from '../plan/today.ts';
 import { carriedOut } from './carried-out.ts';
 import { type DemoPerson, inspectorOfTheDay, inspectors, officeLead } from './people.ts';

@@ -1,4 +1,4 @@
-import { dayOf, instantOf } from '@combside/law/calendar';
+import { dayOf, instantOf } from '@combside/calendar/instant';
 import type { ApiaryBody } from '@combside/record/kinds/apiary';
 import type { ColonyBody } from '@combside/record/kinds/colony';
 import type { KeeperBody } from '@combside/record/kinds/keeper';

@@ -2,7 +2,7 @@ import type { RopeTest } from '@combside/record/kinds/examination';
 import type { Chance } from '@combside/science/random/seeded';
 import { type ConditionId, signs } from '@combside/science/signs/catalogue';
 import { linkOf } from '@combside/science/signs/links';
-import type { Tap } from '../examine/draft.ts';
+import type { Tap } from '../draft/tap.ts';
 
 /** How often a colony of the demonstration shows a sign of its condition: inside the bands of the catalogue's words. */
 const shownIn = { typical: 0.75, sometimes: 0.3, rare: 0.04, 'never described': 0 } as const;

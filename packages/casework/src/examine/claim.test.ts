@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { smallSite } from '../acceptance/small-site.ts';
-import { fullClaim, lesserClaim, lookStated } from './claim.ts';
-import { draftFrom, type Tap } from './draft.ts';
-import { signsOfTheOrdinaryLook } from './sign-order.ts';
+import { draftFrom } from '../draft/draft-from-taps.ts';
+import { lookStated } from '../draft/look-stated.ts';
+import { signsOfTheOrdinaryLook } from '../draft/sign-order.ts';
+import type { Tap } from '../draft/tap.ts';
+import { fullClaim, lesserClaim } from './claim.ts';
 
 const site = smallSite();
 const draft = (...taps: Tap[]) => draftFrom(taps, site.ledger.colony(site.colonies[0]));

@@ -1,9 +1,7 @@
-import type { ExaminationBody } from '@combside/record/kinds/examination';
-import type { SignId } from '@combside/science/signs/catalogue';
 import { type Refused, refused } from '../act.ts';
-import type { Draft } from './draft.ts';
-import { signsOfTheOrdinaryLook, speaksOfTrouble } from './sign-order.ts';
-import type { Depth } from './vocabulary.ts';
+import type { ExaminationDraft } from '../draft/examination-draft.ts';
+import { lookStated, type StatedLook } from '../draft/look-stated.ts';
+import { signsOfTheOrdinaryLook, speaksOfTrouble } from '../draft/sign-order.ts';
 
 /** The sentences a closing button may state. There is none for a whole apiary: each colony is opened by itself. */
 export const claimSentences = [
@@ -18,16 +16,10 @@ export const claimSentences = [
 export type ClaimSentence = (typeof claimSentences)[number];
 
 /** What "nothing seen" would state, in full, so that the button can say it before it is pressed. */
-export interface Claim {
+export interface Claim extends StatedLook {
   readonly ok: true;
   readonly sentence: ClaimSentence;
   readonly values: Readonly<Record<string, string | number>>;
-  readonly depth: Depth;
-  readonly boxes: ExaminationBody['boxes'];
-  readonly beesShaken: boolean | null;
-  readonly hold: ExaminationBody['hold'];
-  /** The signs the claim says were looked for and not seen, besides those tapped one by one. */
-  readonly signsNotSeen: readonly SignId[];
 }
 
 /**
@@ -37,7 +29,7 @@ export interface Claim {
  * The frames are those of the colony's own record (as corrected by taps). Refused as soon as any sign was seen, or when
  * the draft already states that less was looked at.
  */
-export function fullClaim(draft: Draft): Claim | Refused {
+export function fullClaim(draft: ExaminationDraft): Claim | Refused {
   const seen = somethingSeen(draft);
   if (seen) return seen;
   const held = draft.boxes.reduce((sum, one) => sum + one.framesHeld, 0);
@@ -74,7 +66,7 @@ export function fullClaim(draft: Draft): Claim | Refused {
  * "Less than that": nothing seen with the look the draft states. Everything that limits the look has to be stated first:
  * frames and sides of every box and whether bees were shaken off, or that only the tops or the outside were looked at.
  */
-export function lesserClaim(draft: Draft): Claim | Refused {
+export function lesserClaim(draft: ExaminationDraft): Claim | Refused {
   const seen = somethingSeen(draft);
   if (seen) return seen;
   const look = lookStated(draft);
@@ -110,39 +102,8 @@ export function lesserClaim(draft: Draft): Claim | Refused {
   };
 }
 
-/**
- * What was looked at, as far as the draft states it.
- *
- * @returns the depth and boxes, or why they do not stand yet
- */
-export function lookStated(
-  draft: Draft,
-): { readonly ok: true; readonly depth: Depth; readonly boxes: ExaminationBody['boxes'] } | Refused {
-  if (draft.depth !== null) {
-    return {
-      ok: true,
-      depth: draft.depth,
-      boxes: draft.boxes.map((one) => ({ box: one.box, framesHeld: one.framesHeld, framesSeen: 0, sides: 'one' })),
-    };
-  }
-  if (draft.boxes.length === 0) return refused('casework.refused.frames-not-known');
-  if (draft.hiveState === 'living' && draft.beesShaken === null) return refused('casework.refused.look-not-stated');
-  const boxes: ExaminationBody['boxes'] = [];
-  for (const one of draft.boxes) {
-    if (one.framesSeen === null) return refused('casework.refused.look-not-stated', { box: one.box });
-    if (one.framesSeen > 0 && one.sides === null) return refused('casework.refused.look-not-stated', { box: one.box });
-    boxes.push({ box: one.box, framesHeld: one.framesHeld, framesSeen: one.framesSeen, sides: one.sides ?? 'one' });
-  }
-  if (boxes.every((one) => one.framesSeen === 0)) return refused('casework.refused.nothing-looked-at');
-  if (draft.hiveState !== 'living' && draft.hold === null) return refused('casework.refused.hold-not-stated');
-  const everything =
-    boxes.every((one) => one.framesSeen === one.framesHeld && one.sides === 'both') &&
-    (draft.hiveState === 'living' ? draft.beesShaken === true : draft.hold === 'top bar toward the viewer');
-  return { ok: true, depth: everything ? 'full' : 'part', boxes };
-}
-
 /** Why "nothing seen" cannot be said of this draft, or null. */
-export function somethingSeen(draft: Draft): Refused | null {
+export function somethingSeen(draft: ExaminationDraft): Refused | null {
   const sign = draft.signs.find((one) => one.outcome === 'seen' && speaksOfTrouble(one.sign));
   if (sign) return refused('casework.refused.sign-was-seen', { sign: sign.sign });
   if (draft.ropeTests.some((one) => one.threadMillimetres > 0)) return refused('casework.refused.rope-was-drawn');
@@ -151,6 +112,6 @@ export function somethingSeen(draft: Draft): Refused | null {
   return null;
 }
 
-function notTowardViewer(draft: Draft): boolean {
+function notTowardViewer(draft: ExaminationDraft): boolean {
   return draft.hold !== null && draft.hold !== 'top bar toward the viewer';
 }

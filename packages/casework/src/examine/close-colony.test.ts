@@ -3,8 +3,9 @@ import { describe, expect, test } from 'vitest';
 import { arrival, type SmallSite, smallSite, startAt } from '../acceptance/small-site.ts';
 import { dutiesOwed } from '../assess/duties-owed.ts';
 import { reasoningLine } from '../assess/line.ts';
+import { draftFrom } from '../draft/draft-from-taps.ts';
+import type { Tap } from '../draft/tap.ts';
 import { type CloseColony, closeColony } from './close-colony.ts';
-import { draftFrom, type Tap } from './draft.ts';
 import { walk } from './walk.ts';
 
 const pack = await loadPack('quillmoor');

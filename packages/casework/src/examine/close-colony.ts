@@ -8,10 +8,13 @@ import { type Assessed, type AssessInput, assessExamination } from '../assess/as
 import { withWhatWasSaid } from '../assess/circumstances.ts';
 import type { Setting } from '../assess/evidence.ts';
 import { proposeAssessment } from '../assess/propose-assessment.ts';
+import { draftFrom } from '../draft/draft-from-taps.ts';
+import type { ExaminationDraft } from '../draft/examination-draft.ts';
+import { examinationFrom } from '../draft/examination-from-draft.ts';
+import { lookStated } from '../draft/look-stated.ts';
+import type { Tap } from '../draft/tap.ts';
 import { proposeChange } from '../register/propose-change.ts';
-import { fullClaim, lesserClaim, lookStated, somethingSeen } from './claim.ts';
-import { type Draft, draftFrom, type Tap } from './draft.ts';
-import { examinationFrom } from './examination-from-draft.ts';
+import { fullClaim, lesserClaim, somethingSeen } from './claim.ts';
 
 /**
  * How a colony is closed.
@@ -118,7 +121,7 @@ export function closeColony(
 }
 
 /** What a closing states about the look, from what the draft holds; or why it does not stand. */
-export function lookFor(closing: Closing, draft: Draft) {
+export function lookFor(closing: Closing, draft: ExaminationDraft) {
   if (closing === 'nothing seen' || closing === 'nothing seen with less') {
     const claim = closing === 'nothing seen' ? fullClaim(draft) : lesserClaim(draft);
     return claim.ok ? { claim: 'nothing seen' as const, look: claim } : claim;

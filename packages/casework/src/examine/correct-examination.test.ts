@@ -2,11 +2,12 @@ import { loadPack } from '@combside/law/load-pack';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { arrival, smallSite, startAt } from '../acceptance/small-site.ts';
+import { draftFrom } from '../draft/draft-from-taps.ts';
+import { signsAsked } from '../draft/sign-order.ts';
+import type { Tap } from '../draft/tap.ts';
+import { tapsFromExamination } from '../draft/taps-from-examination.ts';
 import { closeColony } from './close-colony.ts';
 import { type CorrectExamination, correctExamination } from './correct-examination.ts';
-import { draftFrom, type Tap } from './draft.ts';
-import { signsAsked } from './sign-order.ts';
-import { tapsFromExamination } from './taps-from-examination.ts';
 
 const pack = await loadPack('quillmoor');
 const at = '2027-05-04T09:30:00.000Z';

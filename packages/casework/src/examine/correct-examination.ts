@@ -9,9 +9,10 @@ import { type Assessed, assessExamination } from '../assess/assess-examination.t
 import { withWhatWasSaid } from '../assess/circumstances.ts';
 import type { Setting } from '../assess/evidence.ts';
 import { proposeAssessment } from '../assess/propose-assessment.ts';
+import { draftFrom } from '../draft/draft-from-taps.ts';
+import { examinationFrom } from '../draft/examination-from-draft.ts';
+import type { Tap } from '../draft/tap.ts';
 import { type Closing, lookFor } from './close-colony.ts';
-import { draftFrom, type Tap } from './draft.ts';
-import { examinationFrom } from './examination-from-draft.ts';
 import { sameWritten } from './what-changed.ts';
 
 export interface CorrectExamination {

@@ -1,9 +1,10 @@
 import { type VisitBody, visit } from '@combside/record/kinds/visit';
 import type { ApiaryState, ColonyState, VisitState } from '@combside/record/states';
 import { type Act, done, type Finding, finding, refused } from '../act.ts';
+import { isTouched } from '../draft/draft-from-taps.ts';
+import type { Tap } from '../draft/tap.ts';
 import { seen } from '../register/seen.ts';
 import { cleanDownOwed, cleanDownOwedAtExit } from './clean-down.ts';
-import { isTouched, type Tap } from './draft.ts';
 import { assessmentAt, examinationAt, walk } from './walk.ts';
 
 type Drafts = Readonly<Record<string, readonly Tap[]>>;

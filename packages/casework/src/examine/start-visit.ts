@@ -1,4 +1,5 @@
-import { dateOf, daysBetween, millisecondsOf } from '@combside/law/calendar';
+import { dateOf } from '@combside/calendar/day';
+import { dayOf, daysBetween } from '@combside/calendar/instant';
 import type { Proposal } from '@combside/record/entry';
 import { type AttendanceBody, attendance } from '@combside/record/kinds/attendance';
 import { type ProposedChangeBody, proposedChange } from '@combside/record/kinds/proposed-change';
@@ -7,8 +8,9 @@ import type { ApiaryState, ColonyState, VisitState } from '@combside/record/stat
 import { type Act, done, type Finding, finding, refused } from '../act.ts';
 import type { FindingId } from '../findings.ts';
 import { seen } from '../register/seen.ts';
+import { standingAt } from '../register/standing-at.ts';
+import { powers, roles, visitReasons } from '../vocabulary.ts';
 import { usualSettings, type VisitSettings } from './settings.ts';
-import { powers, roles, visitReasons } from './vocabulary.ts';
 
 /** What stands in the register about the place, to be read back to the keeper on arrival. */
 export interface ReadBack {
@@ -259,14 +261,6 @@ export function countAgainstRegister(
   };
 }
 
-/** The colonies that the register says stand at an apiary and are not gone. */
-export function standingAt(apiary: string, colonies: readonly ColonyState[]): ColonyState[] {
-  return colonies.filter((one) => {
-    const body = one.colony.current?.body;
-    return body?.apiary === apiary && body.hiveState !== 'gone';
-  });
-}
-
 function monthOf(instant: string): number {
-  return dateOf(Math.floor(millisecondsOf(instant) / 86_400_000)).month;
+  return dateOf(dayOf(instant)).month;
 }

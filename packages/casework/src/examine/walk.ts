@@ -1,7 +1,8 @@
 import type { ApiaryState, ColonyState } from '@combside/record/states';
-import { saysSuspect } from '../assess/suspicion.ts';
-import { isTouched, type Tap } from './draft.ts';
-import { standingAt } from './start-visit.ts';
+import { isTouched } from '../draft/draft-from-taps.ts';
+import type { Tap } from '../draft/tap.ts';
+import { standingAt } from '../register/standing-at.ts';
+import { saysSuspect } from '../result/result-words.ts';
 
 /** How a colony stands at this visit; each has its own shape and its own word. */
 export const walkWords = [

@@ -1,8 +1,8 @@
-import { instantOf, millisecondsOf } from '@combside/law/calendar';
+import { instantOf, millisecondsOf } from '@combside/calendar/instant';
 import type { Proposal } from '@combside/record/entry';
 import type { ApiaryState, VisitState } from '@combside/record/states';
 import { type Act, done, refused } from '../act.ts';
-import type { VisitReason } from '../examine/vocabulary.ts';
+import type { VisitReason } from '../vocabulary.ts';
 import type { VisitGround } from './planning-settings.ts';
 import type { GroundHeld } from './rank-apiaries.ts';
 import { planVisit } from './today.ts';

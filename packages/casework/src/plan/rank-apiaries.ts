@@ -1,4 +1,4 @@
-import { daysBetween } from '@combside/law/calendar';
+import { daysBetween } from '@combside/calendar/instant';
 import { metresBetween, type Point } from '../register/distance.ts';
 import { type PlanningSettings, type VisitGround, visitGrounds } from './planning-settings.ts';
 

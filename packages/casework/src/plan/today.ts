@@ -1,9 +1,9 @@
-import { millisecondsOf } from '@combside/law/calendar';
+import { millisecondsOf } from '@combside/calendar/instant';
 import { type VisitBody, visit } from '@combside/record/kinds/visit';
 import type { ApiaryState, VisitState } from '@combside/record/states';
 import { type Act, done, refused } from '../act.ts';
-import { visitReasons } from '../examine/vocabulary.ts';
 import { seen } from '../register/seen.ts';
+import { visitReasons } from '../vocabulary.ts';
 
 /** One line of Today. */
 export interface TodayVisit {

@@ -4,10 +4,10 @@ import { photograph } from '@combside/record/kinds/photograph';
 import { reason as reasonKind } from '@combside/record/kinds/reason';
 import type { ApiaryState, ColonyState } from '@combside/record/states';
 import { type Act, done, finding, refused } from '../act.ts';
-import { saysSuspect } from '../assess/suspicion.ts';
-import { standingAt } from '../examine/start-visit.ts';
+import { saysSuspect } from '../result/result-words.ts';
 import { changedFields, firstFault } from './change.ts';
 import { seen } from './seen.ts';
+import { standingAt } from './standing-at.ts';
 
 /** Enters an apiary in the register. `id` is a new identifier made by the edge. */
 export function newApiary(id: string, body: ApiaryBody): Act {

@@ -1,10 +1,10 @@
 import { type ColonyBody, colony, colonyBody } from '@combside/record/kinds/colony';
 import type { ApiaryState, ColonyState } from '@combside/record/states';
 import { type Act, done, refused } from '../act.ts';
-import { standingAt } from '../examine/start-visit.ts';
-import { hiveType } from '../examine/vocabulary.ts';
 import { changedFields, firstFault } from './change.ts';
+import { hiveType } from './hive-types.ts';
 import { seen } from './seen.ts';
+import { standingAt } from './standing-at.ts';
 
 /** Enters a colony at an apiary. Refused when its label is already used there, or the hive type is unknown. */
 export function newColony(id: string, body: ColonyBody, at: ApiaryState, colonies: readonly ColonyState[]): Act {

@@ -5,9 +5,9 @@ import { type KeeperBody, keeper } from '@combside/record/kinds/keeper';
 import { type MergeBody, merge } from '@combside/record/kinds/merge';
 import type { ApiaryState, ColonyState, KeeperState } from '@combside/record/states';
 import { type Act, done, type Finding, finding, refused } from '../act.ts';
-import { standingAt } from '../examine/start-visit.ts';
 import { changedFields } from './change.ts';
 import { seen } from './seen.ts';
+import { standingAt } from './standing-at.ts';
 
 /** Of two records the older one (by identifier, which sorts by time of making) is kept; the other is read as part of it. */
 export function keptOf(one: string, two: string): { readonly kept: string; readonly other: string } {

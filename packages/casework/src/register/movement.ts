@@ -1,4 +1,4 @@
-import { daysBetween } from '@combside/law/calendar';
+import { daysBetween } from '@combside/calendar/instant';
 import type { Proposal } from '@combside/record/entry';
 import { type MovementBody, movement, movementBody } from '@combside/record/kinds/movement';
 import type { ApiaryState, ColonyState, MovementState } from '@combside/record/states';

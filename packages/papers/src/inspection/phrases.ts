@@ -139,3 +139,7 @@ export function whenWords(words: PaperWords, visit: InspectionRecord['visit']): 
   const to = sameDay ? words.clockTime(visit.endedAt, visit.timeZone) : words.dayAndTime(visit.endedAt, visit.timeZone);
   return words.say('papers.visit.from-to', { day, from, to });
 }
+
+/** What a look at a colony came to, in words. */
+export const resultWord = (colony: ColonyRecord, words: PaperWords): string =>
+  words.say(`casework.result.${colony.result}`);

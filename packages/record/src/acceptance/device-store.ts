@@ -1,8 +1,8 @@
 import type { About } from '../entry.ts';
-import { aboutKey, type DeviceStore, type Kept } from '../store.ts';
+import { aboutKey, type DeviceStore, type StoredEntry } from '../store.ts';
 import { type AcceptanceCase, equal, failsWith } from './case.ts';
 import type { StoreSubject } from './entry-store.ts';
-import { sampleChain, sampleHash, sampleId, sampleKept } from './samples.ts';
+import { sampleChain, sampleHash, sampleId, sampleStoredEntry } from './samples.ts';
 
 const device = sampleId(1, 1);
 const successor = sampleId(1, 2);
@@ -81,7 +81,7 @@ export const deviceStoreCases: readonly AcceptanceCase<StoreSubject<DeviceStore>
   {
     name: 'held entries wait until released',
     async check({ store, again }) {
-      const [one, two] = sampleChain(device, 1, 2, colony) as [Kept, Kept];
+      const [one, two] = sampleChain(device, 1, 2, colony) as [StoredEntry, StoredEntry];
       await store.commit({ hold: [one.entry, two.entry] });
       await store.commit({ hold: [one.entry], release: [two.entry.envelope.id] });
       equal(await (await again()).held(), [one.entry], 'held');
@@ -161,7 +161,7 @@ export const deviceStoreCases: readonly AcceptanceCase<StoreSubject<DeviceStore>
   {
     name: 'a draft goes in the same transaction in which its entry comes',
     async check({ store }) {
-      const [one] = sampleChain(device, 1, 1, colony) as [Kept];
+      const [one] = sampleChain(device, 1, 1, colony) as [StoredEntry];
       await store.commit({ saveDrafts: [{ key: 'examination/a', value: 1, savedAt: at }] });
       await store.commit({ expected: { device, head: null }, entries: [one], removeDrafts: ['examination/a'] });
       equal(await store.drafts(''), [], 'drafts');
@@ -206,7 +206,7 @@ export const deviceStoreCases: readonly AcceptanceCase<StoreSubject<DeviceStore>
   {
     name: 'own entries are set aside and come back under a new device, in one change',
     async check({ store, again }) {
-      const chain = sampleChain(device, 1, 4, colony) as [Kept, Kept, Kept, Kept];
+      const chain = sampleChain(device, 1, 4, colony) as [StoredEntry, StoredEntry, StoredEntry, StoredEntry];
       await store.commit({
         identity: { device, person },
         entries: chain,
@@ -214,7 +214,7 @@ export const deviceStoreCases: readonly AcceptanceCase<StoreSubject<DeviceStore>
       });
       const unsent = chain.slice(2);
       const again1 = unsent.map(({ entry }, i) =>
-        sampleKept({
+        sampleStoredEntry({
           device: successor,
           seq: i + 1,
           id: entry.envelope.id,
@@ -239,7 +239,7 @@ export const deviceStoreCases: readonly AcceptanceCase<StoreSubject<DeviceStore>
       );
       equal((await handle.entriesAbout([colony])).get(aboutKey(colony))?.length, 4, 'each fact counts once');
       equal(await handle.outboxSize(), 3, 'outbox: one old and two new');
-      const foreign = sampleKept({
+      const foreign = sampleStoredEntry({
         device,
         seq: 3,
         id: sampleId(20, 3),

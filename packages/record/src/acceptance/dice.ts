@@ -5,6 +5,7 @@
  *
  * Everything follows from the seed but for the keys and signatures, which never decide anything.
  */
+import { dayMilliseconds } from '@combside/calendar/day';
 import { type Book, openBook } from '../book.ts';
 import type { About, Entry, Proposal } from '../entry.ts';
 import type { ApiaryBody } from '../kinds/apiary.ts';
@@ -31,7 +32,7 @@ import {
 
 const start = 1_777_883_465_120;
 const hour = 3_600_000;
-const day = 24 * hour;
+const day = dayMilliseconds;
 const districts = ['north', 'south', "east's “edge”"] as const;
 const types: readonly FoldedType[] = ['device', 'keeper', 'apiary', 'colony', 'visit', 'movement', 'laboratory'];
 

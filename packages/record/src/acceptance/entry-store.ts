@@ -1,7 +1,15 @@
 import type { About } from '../entry.ts';
-import { aboutKey, type Change, type EntryStore, type Kept } from '../store.ts';
+import { aboutKey, type Change, type EntryStore, type StoredEntry } from '../store.ts';
 import { type AcceptanceCase, equal, failsWith, truly } from './case.ts';
-import { sampleApiary, sampleChain, sampleColony, sampleHash, sampleId, sampleKept, sampleState } from './samples.ts';
+import {
+  sampleApiary,
+  sampleChain,
+  sampleColony,
+  sampleHash,
+  sampleId,
+  sampleState,
+  sampleStoredEntry,
+} from './samples.ts';
 
 /** What any store of entries must do; `again` opens a second handle on the same storage. */
 export interface StoreSubject<S> {
@@ -19,7 +27,7 @@ function last<T>(list: readonly T[]): T {
   return item;
 }
 
-function headAfter(kept: Kept) {
+function headAfter(kept: StoredEntry) {
   return { device: kept.entry.envelope.device, seq: kept.entry.envelope.seq, hash: kept.hash };
 }
 
@@ -61,7 +69,7 @@ export const entryStoreCases: readonly AcceptanceCase<StoreSubject<EntryStore<Ch
     async check({ store }) {
       const about: About = { type: 'apiary', id: sampleId(4, 1) };
       const body = sampleApiary(`north "east" '; -- \\ ąßΩж`);
-      const kept = sampleKept({ device, seq: 1, id: sampleId(5, 1), about, kind: 'apiary', body });
+      const kept = sampleStoredEntry({ device, seq: 1, id: sampleId(5, 1), about, kind: 'apiary', body });
       await store.commit({ entries: [kept], states: [sampleState([kept])] });
       equal((await store.entriesAbout([about])).get(aboutKey(about)), [kept], 'entry');
       equal((await store.summaries('apiary', { district: body.district })).length, 1, 'summaries by such a district');
@@ -70,7 +78,7 @@ export const entryStoreCases: readonly AcceptanceCase<StoreSubject<EntryStore<Ch
   {
     name: 'a moved head refuses the whole change',
     async check({ store }) {
-      const [one, two, three] = sampleChain(device, 1, 3, colony) as [Kept, Kept, Kept];
+      const [one, two, three] = sampleChain(device, 1, 3, colony) as [StoredEntry, StoredEntry, StoredEntry];
       await store.commit({ expected: { device, head: null }, entries: [one] });
       await failsWith(
         'head moved',
@@ -93,8 +101,15 @@ export const entryStoreCases: readonly AcceptanceCase<StoreSubject<EntryStore<Ch
     async check({ store }) {
       const chain = sampleChain(device, 1, 3, colony);
       await store.commit({ entries: chain });
-      const fresh = sampleKept({ device: other, seq: 1, id: sampleId(6, 1), about: colony, kind: 'note', body: {} });
-      const clash = sampleKept({ device, seq: 3, id: sampleId(6, 2), about: colony, kind: 'note', body: {} });
+      const fresh = sampleStoredEntry({
+        device: other,
+        seq: 1,
+        id: sampleId(6, 1),
+        about: colony,
+        kind: 'note',
+        body: {},
+      });
+      const clash = sampleStoredEntry({ device, seq: 3, id: sampleId(6, 2), about: colony, kind: 'note', body: {} });
       await failsWith('entry clash', () => store.commit({ entries: [fresh, clash] }), 'same device and seq');
       equal(await store.head(other), null, 'the good entry beside it was not stored by halves');
       equal((await store.entriesAbout([colony])).get(aboutKey(colony))?.length, 3, 'entries about');
@@ -104,8 +119,10 @@ export const entryStoreCases: readonly AcceptanceCase<StoreSubject<EntryStore<Ch
     name: 'a fact sealed twice counts once; as refused it may stand again',
     async check({ store }) {
       const id = sampleId(6, 3);
-      const first = sampleKept({ device, seq: 1, id, about: colony, kind: 'note', body: { text: 'a' } });
-      const second = { ...sampleKept({ device: other, seq: 1, id, about: colony, kind: 'note', body: { text: 'a' } }) };
+      const first = sampleStoredEntry({ device, seq: 1, id, about: colony, kind: 'note', body: { text: 'a' } });
+      const second = {
+        ...sampleStoredEntry({ device: other, seq: 1, id, about: colony, kind: 'note', body: { text: 'a' } }),
+      };
       await store.commit({ entries: [first] });
       await failsWith('entry clash', () => store.commit({ entries: [second] }), 'same identifier, both counting');
       await store.commit({ entries: [{ ...second, refused: 'written already' }] });
@@ -117,7 +134,7 @@ export const entryStoreCases: readonly AcceptanceCase<StoreSubject<EntryStore<Ch
   {
     name: 'a refused entry holds its place in the chain and stays out of the fold',
     async check({ store }) {
-      const [one, two, three] = sampleChain(device, 1, 3, colony) as [Kept, Kept, Kept];
+      const [one, two, three] = sampleChain(device, 1, 3, colony) as [StoredEntry, StoredEntry, StoredEntry];
       await store.commit({ entries: [one, { ...two, refused: 'not your district' }, three] });
       equal(
         (await store.chain(device, 1, 10)).map((kept) => kept.entry.envelope.seq),
@@ -130,7 +147,7 @@ export const entryStoreCases: readonly AcceptanceCase<StoreSubject<EntryStore<Ch
   {
     name: 'receipts stamp and refuse entries that were stored before',
     async check({ store }) {
-      const [one, two] = sampleChain(device, 1, 2, colony) as [Kept, Kept];
+      const [one, two] = sampleChain(device, 1, 2, colony) as [StoredEntry, StoredEntry];
       await store.commit({ entries: [one, two] });
       const receivedAt = '2026-05-05T10:00:00.000Z';
       await store.commit({
@@ -148,7 +165,7 @@ export const entryStoreCases: readonly AcceptanceCase<StoreSubject<EntryStore<Ch
   {
     name: 'erasing forgets body and salt for good and keeps the envelope',
     async check({ store, again }) {
-      const [one, two] = sampleChain(device, 1, 2, colony) as [Kept, Kept];
+      const [one, two] = sampleChain(device, 1, 2, colony) as [StoredEntry, StoredEntry];
       await store.commit({ entries: [one, two] });
       await store.commit({ erase: [one.hash] });
       for (const handle of [store, await again()]) {
@@ -165,8 +182,15 @@ export const entryStoreCases: readonly AcceptanceCase<StoreSubject<EntryStore<Ch
     async check({ store }) {
       const abouts = Array.from({ length: 30 }, (_, i): About => ({ type: 'colony', id: sampleId(7, i) }));
       const entries = abouts.flatMap((about, i) => [
-        sampleKept({ device, seq: 2 * i + 1, id: sampleId(8, 2 * i), about, kind: 'note', body: { text: 'x' } }),
-        sampleKept({ device, seq: 2 * i + 2, id: sampleId(8, 2 * i + 1), about, kind: 'note', body: { text: 'y' } }),
+        sampleStoredEntry({ device, seq: 2 * i + 1, id: sampleId(8, 2 * i), about, kind: 'note', body: { text: 'x' } }),
+        sampleStoredEntry({
+          device,
+          seq: 2 * i + 2,
+          id: sampleId(8, 2 * i + 1),
+          about,
+          kind: 'note',
+          body: { text: 'y' },
+        }),
       ]);
       await store.commit({ entries });
       const found = await store.entriesAbout([...abouts, { type: 'colony', id: sampleId(7, 99) }]);
@@ -181,11 +205,11 @@ export const entryStoreCases: readonly AcceptanceCase<StoreSubject<EntryStore<Ch
     name: 'bulk: two thousand entries with their states, then found one by one',
     async check({ store, again }) {
       const apiary = sampleId(10, 1);
-      const entries: Kept[] = [];
+      const entries: StoredEntry[] = [];
       for (let i = 0; i < 2000; i++) {
         const about: About = { type: 'colony', id: sampleId(11, i) };
         const body = sampleColony(i % 2 === 0 ? apiary : sampleId(10, 2), `hive ${i}`);
-        entries.push(sampleKept({ device, seq: i + 1, id: sampleId(12, i), about, kind: 'colony', body }));
+        entries.push(sampleStoredEntry({ device, seq: i + 1, id: sampleId(12, i), about, kind: 'colony', body }));
       }
       const states = entries.map((kept) => sampleState([kept]));
       for (let from = 0; from < 2000; from += 500) {
@@ -198,7 +222,7 @@ export const entryStoreCases: readonly AcceptanceCase<StoreSubject<EntryStore<Ch
       equal((await handle.summaries('colony', { apiary })).length, 1000, 'colonies of the apiary');
       const about: About = { type: 'colony', id: sampleId(11, 777) };
       equal((await handle.entriesAbout([about])).get(aboutKey(about)), [entries[777]], 'one colony');
-      const late = sampleKept({
+      const late = sampleStoredEntry({
         device,
         seq: 2001,
         id: sampleId(12, 2000),
@@ -208,7 +232,7 @@ export const entryStoreCases: readonly AcceptanceCase<StoreSubject<EntryStore<Ch
       });
       await handle.commit({ entries: [late] });
       equal((await handle.entriesAbout([about])).get(aboutKey(about))?.length, 2, 'bulk and single together');
-      const [erased] = entries as [Kept];
+      const [erased] = entries as [StoredEntry];
       await handle.commit({
         erase: [erased.hash],
         receipts: [{ hash: late.hash, receivedAt: '2026-05-04T08:31:05.120Z', refused: null }],
@@ -227,7 +251,7 @@ export const entryStoreCases: readonly AcceptanceCase<StoreSubject<EntryStore<Ch
       const about: About = { type: 'apiary', id: sampleId(13, 1) };
       const keeper = sampleId(14, 1);
       const [north, south] = ['north', 'south'].map((district, i) =>
-        sampleKept({
+        sampleStoredEntry({
           device,
           seq: i + 1,
           id: sampleId(15, i),
@@ -235,7 +259,7 @@ export const entryStoreCases: readonly AcceptanceCase<StoreSubject<EntryStore<Ch
           kind: 'apiary',
           body: sampleApiary(district, keeper),
         }),
-      ) as [Kept, Kept];
+      ) as [StoredEntry, StoredEntry];
       const before = sampleState([north]);
       await store.commit({ entries: [north], states: [before] });
       equal(await store.summaries('apiary', { district: 'north' }), [before.summary], 'north');
@@ -264,7 +288,7 @@ export const entryStoreCases: readonly AcceptanceCase<StoreSubject<EntryStore<Ch
           most = Math.max(most, inside);
           try {
             const head = await within.head(device);
-            const [next] = sampleChain(device, (head?.seq ?? 0) + 1, (head?.seq ?? 0) + 1, colony) as [Kept];
+            const [next] = sampleChain(device, (head?.seq ?? 0) + 1, (head?.seq ?? 0) + 1, colony) as [StoredEntry];
             if (fails) throw new Error('on purpose');
             await within.commit({ expected: { device, head }, entries: [next] });
           } finally {

@@ -1,5 +1,5 @@
 import type { About } from '../entry.ts';
-import { aboutKey, type Kept, type OfficeStore } from '../store.ts';
+import { aboutKey, type OfficeStore, type StoredEntry } from '../store.ts';
 import { type AcceptanceCase, equal, failsWith } from './case.ts';
 import type { StoreSubject } from './entry-store.ts';
 import { sampleChain, sampleHash, sampleId } from './samples.ts';
@@ -43,8 +43,13 @@ export const officeStoreCases: readonly AcceptanceCase<StoreSubject<OfficeStore>
   {
     name: 'a position taken, skipped, or given twice to one entry refuses the whole change',
     async check({ store }) {
-      const chain = sampleChain(device, 1, 4, colony) as [Kept, Kept, Kept, Kept];
-      const place = (position: number, kept: Kept) => ({ scope: 'a', position, hash: kept.hash, digest: kept.hash });
+      const chain = sampleChain(device, 1, 4, colony) as [StoredEntry, StoredEntry, StoredEntry, StoredEntry];
+      const place = (position: number, kept: StoredEntry) => ({
+        scope: 'a',
+        position,
+        hash: kept.hash,
+        digest: kept.hash,
+      });
       await store.commit({ entries: [chain[0]], placements: [place(1, chain[0])] });
       await failsWith(
         'entry clash',
@@ -63,7 +68,7 @@ export const officeStoreCases: readonly AcceptanceCase<StoreSubject<OfficeStore>
   {
     name: 'erased and received entries are given out as they stand now',
     async check({ store }) {
-      const [one] = sampleChain(device, 1, 1, colony) as [Kept];
+      const [one] = sampleChain(device, 1, 1, colony) as [StoredEntry];
       await store.commit({
         entries: [one],
         placements: [{ scope: 'a', position: 1, hash: one.hash, digest: one.hash }],
@@ -102,7 +107,7 @@ export const officeStoreCases: readonly AcceptanceCase<StoreSubject<OfficeStore>
       })();
       const write = (handle: OfficeStore, name: string, seq: number) =>
         handle.exclusive(async (within) => {
-          const chain = sampleChain(name, seq, seq, colony) as [Kept];
+          const chain = sampleChain(name, seq, seq, colony) as [StoredEntry];
           const position = ((await within.tail('a'))?.position ?? 0) + 1;
           await within.heads(); // a slow transaction: it thinks between reading the tail and writing
           const [kept] = chain;

@@ -3,7 +3,7 @@ import type { About, Entry } from '../entry.ts';
 import { fold, summarise } from '../fold.ts';
 import type { ApiaryBody } from '../kinds/apiary.ts';
 import type { ColonyBody } from '../kinds/colony.ts';
-import type { Kept, KeptState } from '../store.ts';
+import type { FoldedState, StoredEntry } from '../store.ts';
 
 /** Invented entries for suites of stores, which never verify: hashes and signatures here are well formed, not true. */
 
@@ -38,7 +38,7 @@ export interface SampleEntry {
   readonly variant?: string;
 }
 
-export function sampleKept(sample: SampleEntry): Kept {
+export function sampleStoredEntry(sample: SampleEntry): StoredEntry {
   const entry: Entry = {
     envelope: {
       format: 1,
@@ -88,17 +88,17 @@ export function sampleColony(apiary: string, label: string): ColonyBody {
 }
 
 /** Notes about one colony, as one device's chain from `from` to `to`. */
-export function sampleChain(device: string, from: number, to: number, about: About): Kept[] {
-  const chain: Kept[] = [];
+export function sampleChain(device: string, from: number, to: number, about: About): StoredEntry[] {
+  const chain: StoredEntry[] = [];
   for (let seq = from; seq <= to; seq++) {
     const id = sampleId(Number.parseInt(device.slice(-4), 16) + 16, seq);
-    chain.push(sampleKept({ device, seq, id, about, kind: 'note', body: { text: `note ${seq}` } }));
+    chain.push(sampleStoredEntry({ device, seq, id, about, kind: 'note', body: { text: `note ${seq}` } }));
   }
   return chain;
 }
 
 /** State and summary of the entity these entries are about. */
-export function sampleState(entries: readonly Kept[]): KeptState {
+export function sampleState(entries: readonly StoredEntry[]): FoldedState {
   const [first] = entries;
   if (first === undefined) throw new TypeError('give at least one entry');
   const state = fold(

@@ -1,6 +1,7 @@
+import { dayAt } from '@combside/calendar/day';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { acceptDay, dayText } from './calendar-day.ts';
+import { acceptDay } from './calendar-day.ts';
 import { cellDates } from './cell-dates.ts';
 import type { Caste } from './development-calendar.ts';
 import { releaseThisSeason } from './release-this-season.ts';
@@ -10,7 +11,7 @@ describe('calendar days', () => {
     fc.assert(
       fc.property(fc.integer({ min: -150_000, max: 150_000 }), (number) => {
         const text = new Date(number * 86_400_000).toISOString().slice(0, 10);
-        expect(dayText(number)).toBe(text);
+        expect(dayAt(number)).toBe(text);
         expect(acceptDay('day', text)).toBe(number);
       }),
       { seed: 7, numRuns: 500 },

@@ -1,6 +1,7 @@
+import { dayAt } from '@combside/calendar/day';
 import { calculation } from '../distributions/calculation.ts';
 import { acceptCount, DomainError, isUnknown } from '../distributions/domain.ts';
-import { acceptDay, dayText } from './calendar-day.ts';
+import { acceptDay } from './calendar-day.ts';
 import { totalDays, workerClock } from './development-calendar.ts';
 
 /** What worker brood there is to judge on a day. */
@@ -81,7 +82,7 @@ export function releaseThisSeason(inputs: {
     const waits: boolean = broodOn(next) === 'no brood';
     const day: number | null = waits ? returns : next;
     looks.push({
-      earliest: day === null ? null : dayText(day),
+      earliest: day === null ? null : dayAt(day),
       brood: day === null ? 'no brood' : broodOn(day),
       waitsForBrood: waits,
     });
@@ -89,8 +90,8 @@ export function releaseThisSeason(inputs: {
   }
   const last = looks.at(-1)?.earliest ?? null;
   return {
-    lastOpenBrood: lastOpen === null ? null : dayText(lastOpen),
-    lastCappedBrood: lastCapped === null ? null : dayText(lastCapped),
+    lastOpenBrood: lastOpen === null ? null : dayAt(lastOpen),
+    lastCappedBrood: lastCapped === null ? null : dayAt(lastCapped),
     looks,
     notBefore: last,
     thisSeason: lastCapped === null ? null : last !== null && acceptDay('notBefore', last) <= lastCapped,

@@ -5,104 +5,17 @@
  * walls, and a picture without an outlying capping is no evidence that the brood is sound. Both sentences stand among
  * the reasons of every reading.
  */
-
-import { type CellClass, type CoarseClass, coarseClass, type DecidedClass } from './cells/cell-classes.ts';
-import { CellView, featureCount } from './cells/cell-features.ts';
-import { classOfOutput, classShares, outputCount, outputs, readNetwork } from './cells/classifier.ts';
-import { classifierWeights } from './cells/classifier-weights.ts';
-import { type JudgedPlaces, placeKey, settleEdge } from './cells/edge-of-comb.ts';
-import {
-  type CombPlane,
-  combPlane,
-  cornersOfRegion,
-  latticeContradicts,
-  widened,
-  withinFrame,
-} from './frame/comb-plane.ts';
+import { decide, eggsPitch, strict } from './cells/decide-class.ts';
+import { findCells, whyNoComb } from './cells/find-cells.ts';
+import { type CombResult, type Limit, refused } from './comb-result.ts';
+import { combPlane, cornersOfRegion } from './frame/comb-plane.ts';
 import { findFrameCorners } from './frame/frame-corners.ts';
-import { findLattice, type LatticeOptions, overviewOf, polygonTest } from './lattice/lattice.ts';
-import { type LatticeCell, pitchOf } from './lattice/lattice-growth.ts';
-import { checkPicture, halvePicture, type Picture, type Plane } from './photograph/picture.ts';
-import { blurOverPitch, type Exposure, exposureOf } from './photograph/sharpness.ts';
-import { type CappingLook, measureCappings, smallestCappingPitch } from './reading/capping.ts';
-import { type CombReading, readCells } from './reading/reading.ts';
-
-/** Why a picture was refused; each has a sentence that says what to do (words: `comb.reason.<id>`). */
-export const refusals = [
-  'picture-too-small',
-  'no-comb',
-  'cells-too-small',
-  'out-of-focus',
-  'too-dark',
-  'too-bright',
-  'under-bees',
-] as const;
-
-/** What a reading cannot say, or says with less certainty (words: `comb.reason.<id>`). */
-export const limits = [
-  'never-a-diagnosis',
-  'scale-not-visible',
-  'contents-untested',
-  'contents-uncertain',
-  'unlike-learnt',
-  'eggs-not-visible',
-  'cappings-not-measured',
-  'much-hidden',
-  'few-cells',
-] as const;
-
-export type Refusal = (typeof refusals)[number];
-export type Limit = (typeof limits)[number];
-
-/** One read cell. `x`, `y` in pixels of the picture given, at the middle of the mouth. */
-export interface CombCell {
-  readonly x: number;
-  readonly y: number;
-  /** Local distance between cell centres, pixels. */
-  readonly pitch: number;
-  /** Lattice coordinates: neighbours differ by one of six steps; pieces that never met are thousands apart. */
-  readonly column: number;
-  readonly row: number;
-  readonly class: CellClass;
-  /** Share of belief in `class`, 0 to 1; for `not-decided` the share of the likeliest class. */
-  readonly confidence: number;
-  readonly coarse: CoarseClass;
-  readonly coarseConfidence: number;
-  /** How well the walls were seen, 0 (placed by its neighbours only) to 1. */
-  readonly seen: number;
-  readonly stage?: 'egg' | 'larva';
-  readonly openWithoutStores?: boolean;
-  /** Of a sealed cell that is not decided: more likely brood than honey. */
-  readonly likelyBrood?: boolean;
-  readonly capping?: CappingLook;
-}
-
-/** A capping worth a second look: `cell` is its place in `cells`. */
-export interface SecondLook {
-  readonly cell: number;
-  readonly outlying: number;
-  readonly why: CappingLook['most'];
-}
-
-export interface CombResult {
-  readonly verdict: 'read' | 'refused';
-  readonly reasons: readonly (Refusal | Limit)[];
-  /** Middle pitch, pixels; 0 when no lattice was found. */
-  readonly pitchPx: number;
-  /** Empty when refused. */
-  readonly cells: readonly CombCell[];
-  readonly reading?: CombReading & { readonly secondLook: readonly SecondLook[] };
-  /** The plane of the comb and what it follows from; null when refused. */
-  readonly plane: CombPlane | null;
-  /** What the verdict rests on. */
-  readonly measured: {
-    readonly brightness: number;
-    readonly clipped: number;
-    readonly detail: number;
-    /** Standard deviation of the blur over the pitch; absent without a lattice. */
-    readonly blur?: number;
-  };
-}
+import { exposureOf } from './photograph/exposure.ts';
+import { GreyPyramid } from './photograph/grey-pyramid.ts';
+import { checkPicture, halvePicture, type Picture } from './photograph/picture.ts';
+import { smallestCappingPitch } from './reading/capping.ts';
+import { readCells } from './reading/reading.ts';
+import { lookAtCappings } from './reading/second-look.ts';
 
 export interface ReadOptions {
   /**
@@ -133,26 +46,12 @@ export class ReadingCancelled extends Error {
 
 /** Longer pictures are first tried at half the size, pixels. */
 const largestSide = 2200;
-const mostAttempts = 3;
 const smallestSide = 96;
 const smallestPitchPx = 7.5;
-const fewestCells = 30;
 /** Pitch from which a class is told with fair certainty; below it only sealed, open and hidden. A setting of ours. */
 const contentsPitch = 15;
-const eggsPitch = 22;
-const mostBlur = 0.19;
-/** Share of belief a class needs to be told, and its group (sealed, open, hidden). */
-const usual: Demand = { class: 0.52, group: 0.55 };
-/**
- * The same where a picture looks unlike the painted combs the classifier has learnt from, which shows in how often it
- * cannot decide: one in five on painted combs, nearly all under bees on one real picture, where what it decided was often wrong.
- */
-const strict: Demand = { class: 0.9, group: 0.75 };
+/** Share of cells that cannot be told, above which a picture is unlike what the classifier has learnt from. */
 const mostUndecided = 0.37;
-const secondLooks = 12;
-const outlyingFrom = 4;
-/** Share of a lattice that must lie within the frame for it to stand as it is. */
-const keptAtLeast = 0.98;
 
 /**
  * Reads a comb photograph.
@@ -209,143 +108,39 @@ function doubled(result: CombResult): CombResult {
   };
 }
 
-/** What a look for cells brought: cells with their classes, or why there are none. */
-interface Looked {
-  readonly classified?: Classified;
-  readonly refusal?: Refusal;
-  readonly pitch: number;
-  readonly blur?: number;
-}
-
-/** Finds cells and classes in a region, by the likeliest lattice or, when that proves no comb, by its rivals. */
-function lookForCells(
-  picture: Picture,
-  about: {
-    readonly grey: Plane;
-    readonly exposure: Exposure;
-    readonly region: ReadOptions['region'];
-    readonly known: LatticeOptions['known'];
-    readonly smallestPitch: number | undefined;
-  },
-  checkpoint: () => void,
-  step: (stage: ReadStage, done: number) => void,
-): Looked {
-  const { grey, exposure, region, known: starts } = about;
-  let first: Looked | undefined;
-  for (let attempt = 0; attempt < mostAttempts; attempt++) {
-    const lattice = findLattice(picture, { region, grey, known: starts, checkpoint, attempt });
-    const { pitch } = lattice;
-    const seen = lattice.cells.filter((cell) => cell.seen > 0).length;
-    if (seen < fewestCells * 0.5) {
-      // Nothing (more) that looks like honeycomb: say what stood in the way of the first attempt.
-      first ??= { refusal: whyNoComb(exposure), pitch: 0 };
-      break;
-    }
-    step('cells', 0.5);
-    const judged = classify(picture, lattice.cells, pitch, region, checkpoint);
-    const visible = judged.cells.filter((cell) => cell.coarse === 'sealed' || cell.coarse === 'open').length;
-    const covered = judged.cells.filter((cell) => cell.coarse === 'hidden').length;
-    const blur = blurOverPitch(picture, judged.places);
-    const known = Number.isFinite(blur) ? { blur } : {};
-    if (visible < fewestCells * 0.5 || visible < 0.2 * lattice.cells.length) {
-      const refusal = covered > 0.4 * lattice.cells.length ? 'under-bees' : 'no-comb';
-      first ??= { refusal, pitch, ...known };
-      continue;
-    }
-    if (pitch < (about.smallestPitch ?? smallestPitchPx)) {
-      first ??= { refusal: 'cells-too-small', pitch, ...known };
-      break;
-    }
-    if (!(blur <= mostBlur)) {
-      first ??= { refusal: exposure.bright < 60 ? 'too-dark' : 'out-of-focus', pitch, ...known };
-      break;
-    }
-    return { classified: judged, pitch, ...known };
-  }
-  return first ?? { refusal: whyNoComb(exposure), pitch: 0 };
-}
-
-/**
- * What was seen within a frame. A lattice that ran on over wood and ground, or that was led astray by them, is looked for
- * again inside the frame alone; one that kept to the comb stands.
- */
-function lookWithin(
-  frame: readonly (readonly [number, number])[],
-  looked: Looked,
-  look: (region: ReadOptions['region']) => Looked,
-): Looked {
-  const { classified, pitch } = looked;
-  const within = classified && onlyWithin(classified, withinFrame(frame));
-  if (classified && within && within.places.length >= keptAtLeast * classified.places.length) {
-    return { ...looked, classified: within };
-  }
-  const again = look(widened(frame, pitch));
-  if (again.classified) return again;
-  return within && within.places.length >= fewestCells ? { ...looked, classified: within } : looked;
-}
-
+/** The way of the pixels: brightness, corners of the frame, lattice and cells, plane, cappings, reading. */
 function readAt(
   picture: Picture,
   options: ReadOptions,
   checkpoint: () => void,
   step: (stage: ReadStage, done: number) => void,
 ): CombResult {
-  const grey = overviewOf(picture);
-  const exposure = exposureOf(grey);
-  const measured: { brightness: number; clipped: number; detail: number; blur?: number } = {
-    brightness: exposure.mean,
-    clipped: exposure.clipped,
-    detail: exposure.detail,
-  };
-
-  if (exposure.bright < 25) return refused(['too-dark'], 0, measured);
+  const pyramid = new GreyPyramid(picture);
+  const exposure = exposureOf(pyramid);
+  const light = { brightness: exposure.mean, clipped: exposure.clipped, detail: exposure.detail };
+  if (exposure.bright < 25) return refused(['too-dark'], 0, light);
 
   step('lattice', 0.05);
   const set = cornersOfRegion(options.region);
-  const known: LatticeOptions['known'] = new Map();
-  const look = (region: ReadOptions['region']): Looked =>
-    lookForCells(picture, { grey, exposure, region, known, smallestPitch: options.smallestPitch }, checkpoint, step);
-  let looked = look(options.region);
-  let frame = set;
-  if (!options.region) {
-    frame = findFrameCorners(picture, grey)?.corners ?? null;
-    if (frame && looked.classified && latticeContradicts(frame, looked.classified.places, picture)) frame = null;
-    if (frame) looked = lookWithin(frame, looked, look);
-    if (frame && looked.classified && latticeContradicts(frame, looked.classified.places, picture)) frame = null;
-  }
+  const found = options.region ? null : (findFrameCorners(pyramid)?.corners ?? null);
+  const { region, smallestPitch = smallestPitchPx } = options;
+  const looked = findCells(pyramid, { exposure, region, frame: found, smallestPitch }, step, checkpoint);
   const { classified, pitch } = looked;
-  if (looked.blur !== undefined) measured.blur = looked.blur;
+  const measured = looked.blur === undefined ? light : { ...light, blur: looked.blur };
   if (!classified) return refused([looked.refusal ?? whyNoComb(exposure)], pitch, measured);
-  const { places } = classified;
-  const plane = combPlane(set ? 'corners-set' : frame ? 'corners-found' : 'lattice', frame, places, picture);
-  const unlike = classified.cells.filter((cell) => cell.class === 'not-decided').length > mostUndecided * places.length;
-  const cells = unlike
-    ? places.map((place, n) => decide(place, classified.shares[n] as Float32Array, strict))
-    : classified.cells;
+  const { places, shares } = classified;
+
+  const source = set ? 'corners-set' : looked.frame ? 'corners-found' : 'lattice';
+  const plane = combPlane(source, set ?? looked.frame, places, picture);
+  const undecided = classified.cells.filter((cell) => cell.class === 'not-decided').length;
+  const unlike = undecided > mostUndecided * places.length;
+  const told = unlike ? places.map((place, n) => decide(place, shares[n] as Float32Array, strict)) : classified.cells;
 
   step('cappings', 0.85);
-  const secondLook: SecondLook[] = [];
-  let finished: CombCell[] = cells;
-  if (pitch >= smallestCappingPitch) {
-    const sealed = cells.flatMap((cell, n) => (cell.class === 'sealed-worker-brood' ? [n] : []));
-    const looks = measureCappings(
-      picture,
-      sealed.map((n) => places[n] as LatticeCell),
-      pitch,
-    );
-    finished = cells.slice();
-    sealed.forEach((n, k) => {
-      const capping = looks[k];
-      if (!capping) return;
-      finished[n] = { ...(cells[n] as CombCell), capping };
-      if (capping.outlying >= outlyingFrom) secondLook.push({ cell: n, outlying: capping.outlying, why: capping.most });
-    });
-    secondLook.sort((one, other) => other.outlying - one.outlying);
-    secondLook.length = Math.min(secondLook.length, secondLooks);
-  }
+  const { cells, secondLook } = lookAtCappings(pyramid, told, places, pitch);
 
   step('reading', 0.95);
-  const reading = readCells(finished);
+  const reading = readCells(cells);
   const reasons: Limit[] = ['never-a-diagnosis', 'scale-not-visible', 'contents-untested'];
   if (pitch < contentsPitch) reasons.push('contents-uncertain');
   if (unlike) reasons.push('unlike-learnt');
@@ -354,140 +149,5 @@ function readAt(
   if (reading.unread > 0.3) reasons.push('much-hidden');
   if (cells.length < 100) reasons.push('few-cells');
   step('reading', 1);
-  return {
-    verdict: 'read',
-    reasons,
-    pitchPx: pitch,
-    cells: finished,
-    reading: { ...reading, secondLook },
-    plane,
-    measured,
-  };
-}
-
-/** What most likely hid the comb, from the light and detail of the whole picture. */
-function whyNoComb(exposure: Exposure): Refusal {
-  if (exposure.bright < 60) return 'too-dark';
-  if (exposure.clipped > 0.6) return 'too-bright';
-  if (exposure.detail < 0.2) return 'out-of-focus';
-  return 'no-comb';
-}
-
-function refused(reasons: Refusal[], pitchPx: number, measured: CombResult['measured']): CombResult {
-  return { verdict: 'refused', reasons, pitchPx, cells: [], plane: null, measured };
-}
-
-interface Classified {
-  readonly cells: CombCell[];
-  /** Where each of the cells stands in the lattice, in the same order. */
-  readonly places: LatticeCell[];
-  readonly shares: Float32Array[];
-}
-
-/** The places that pass, with what belongs to them. */
-function onlyWithin(classified: Classified, passes: (place: LatticeCell) => boolean): Classified {
-  const kept = classified.places.flatMap((place, n) => (passes(place) ? [n] : []));
-  return {
-    cells: kept.map((n) => classified.cells[n] as CombCell),
-    places: kept.map((n) => classified.places[n] as LatticeCell),
-    shares: kept.map((n) => classified.shares[n] as Float32Array),
-  };
-}
-
-interface Demand {
-  readonly class: number;
-  readonly group: number;
-}
-
-const noCell = outputCount - 1;
-
-/** Classes for the found places; places beyond the edge of the comb fall away, missed ones at the edge are added. */
-function classify(
-  picture: Picture,
-  found: readonly LatticeCell[],
-  pitch: number,
-  region: ReadOptions['region'],
-  checkpoint: () => void,
-): Classified {
-  const network = readNetwork(classifierWeights);
-  const view = new CellView(picture, pitch);
-  const features = new Float32Array(featureCount);
-  let judged = 0;
-  const judge = (cell: LatticeCell): Float32Array => {
-    if (++judged % 256 === 0) checkpoint();
-    const total = new Float32Array(outputCount);
-    const one = new Float32Array(outputCount);
-    // Three turns of the same hexagon are three looks; their mean is steadier than one.
-    const turns = found.length > 2500 ? [0] : [0, 2, 4];
-    for (const turn of turns) {
-      view.features(cell, features, turn);
-      classShares(network, features, one);
-      for (let o = 0; o < outputCount; o++) total[o] = (total[o] as number) + (one[o] as number) / turns.length;
-    }
-    return total;
-  };
-  const held: JudgedPlaces = new Map();
-  for (const cell of found) held.set(placeKey(cell.column, cell.row), { cell, shares: judge(cell) });
-  settleEdge(held, picture, pitch, judge);
-
-  const places: LatticeCell[] = [];
-  const cells: CombCell[] = [];
-  const all: Float32Array[] = [];
-  const inside = region ? polygonTest(region) : () => true;
-  for (const { cell, shares } of held.values()) {
-    if (!inside(cell.x, cell.y)) continue;
-    places.push(cell);
-    all.push(shares);
-    cells.push(decide(cell, shares, usual));
-  }
-  return { cells, places, shares: all };
-}
-
-function decide(cell: LatticeCell, shares: Float32Array, demand: Demand): CombCell {
-  const byClass = new Map<DecidedClass, number>();
-  let egg = 0;
-  let larva = 0;
-  const total = Math.max(1e-6, 1 - (shares[noCell] as number));
-  outputs.forEach((name, o) => {
-    const of = classOfOutput(name);
-    if (!of) return;
-    const share = (shares[o] as number) / total;
-    byClass.set(of, (byClass.get(of) ?? 0) + share);
-    if (name === 'egg') egg = share;
-    if (name === 'larva') larva = share;
-  });
-  let best: DecidedClass = 'hidden';
-  let bestShare = 0;
-  const coarse = { sealed: 0, open: 0, hidden: 0 };
-  for (const [name, share] of byClass) {
-    coarse[coarseClass(name) as 'sealed' | 'open' | 'hidden'] += share;
-    if (share > bestShare) {
-      best = name;
-      bestShare = share;
-    }
-  }
-  const group = (['sealed', 'open', 'hidden'] as const).reduce((a, b) => (coarse[b] > coarse[a] ? b : a));
-  const unclear = (shares[noCell] as number) > 0.6;
-  const coarseDecided = !unclear && coarse[group] >= demand.group;
-  const of: CellClass =
-    coarseDecided && bestShare >= demand.class && coarseClass(best) === group ? best : 'not-decided';
-  const stage = of === 'egg-or-larva' && pitchOf(cell) >= eggsPitch ? (egg > larva ? 'egg' : 'larva') : undefined;
-  const stores = (byClass.get('pollen') ?? 0) + (byClass.get('nectar') ?? 0);
-  return {
-    x: cell.x,
-    y: cell.y,
-    pitch: pitchOf(cell),
-    column: cell.column,
-    row: cell.row,
-    class: of,
-    confidence: unclear ? Math.min(bestShare, 1 - (shares[noCell] as number)) : bestShare,
-    coarse: coarseDecided ? group : 'not-decided',
-    coarseConfidence: coarse[group],
-    seen: cell.seen,
-    ...(stage ? { stage } : {}),
-    ...(coarseDecided && group === 'open' ? { openWithoutStores: coarse.open - stores > stores } : {}),
-    ...(of === 'not-decided' && coarseDecided && group === 'sealed'
-      ? { likelyBrood: coarse.sealed > 2 * (byClass.get('sealed-honey') ?? 0) }
-      : {}),
-  };
+  return { verdict: 'read', reasons, pitchPx: pitch, cells, reading: { ...reading, secondLook }, plane, measured };
 }

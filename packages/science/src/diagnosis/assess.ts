@@ -4,7 +4,6 @@ import { type DiseaseId, diseases, type SignId, signs } from '../signs/catalogue
 import { isPublished } from './bands.ts';
 import { type CouldHaveMissed, couldHaveMissed, tooLittleBrood } from './could-have-missed.ts';
 import { checkEvidence, type Evidence } from './evidence.ts';
-import { findingsOf, isMasked, readRopeTests, ropeThreshold } from './findings.ts';
 import { type Interval, intervals } from './intervals.ts';
 import { broodNetwork, numbersBehind } from './network.ts';
 import { type CheckSettings, defaultCheckSettings, type NextChecks, nextChecks } from './next-check.ts';
@@ -13,6 +12,7 @@ import { type Prior, priorFrom } from './prior.ts';
 import { leadingTwo, type Reasons, reasonsFor } from './reasons.ts';
 import { name, type Sentence, sentence } from './sentence.ts';
 import { type Severity, severityOf } from './severity.ts';
+import { isMasked, readRopeTests, ropeThreshold, sortEvidence } from './sort-evidence.ts';
 import type { StateId } from './states.ts';
 import { figureOf } from './test-figures.ts';
 import { type TimeSinceOnset, timeSinceOnset } from './time-since-onset.ts';
@@ -155,7 +155,7 @@ export function assessLook(evidence: Evidence, settings: AssessSettings = defaul
   const reasons = reasonsFor(network, evidence, prior, leadingTwo(believed.disease));
   const next = nextChecks(network, evidence, prior, settings.notifiable, settings.checks);
   const states = statesOf(evidence, believed);
-  const numbers = findingsOf(network, evidence).items.flatMap((item) =>
+  const numbers = sortEvidence(network, evidence).items.flatMap((item) =>
     numbersBehind(nodeAt(network, item.index), evidence.circumstances.exposure),
   );
   const published = numbers.filter(isPublished).length;

@@ -4,7 +4,7 @@ import { combsWereSeen, type Look } from '../brood/look.ts';
 import type { SignId } from '../signs/catalogue.ts';
 import { signOf } from '../signs/catalogue.ts';
 import type { Evidence } from './evidence.ts';
-import { readRopeTests } from './findings.ts';
+import { readRopeTests } from './sort-evidence.ts';
 import { figureOf, type TestId, testIds } from './test-figures.ts';
 
 /** Something that can be looked at with hands and eyes at the hive. */

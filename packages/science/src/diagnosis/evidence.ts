@@ -154,7 +154,7 @@ function checkCount(where: string, value: number | null, wanted = 'give a number
 
 /**
  * Checks what came from outside before anything is computed from it. A sign the catalogue does not know is the caller's
- * to set aside (it may be written by a newer version); here it is an error.
+ * to leave out (it may be written by a newer version); here it is an error.
  *
  * @throws RangeError saying which field, what was found and what is wanted
  */

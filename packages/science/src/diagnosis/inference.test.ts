@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Finding, Inference, type SignChances } from './inference.ts';
+import { Inference, type Observation, type SignChances } from './inference.ts';
 import reference from './reference/inference.json' with { type: 'json' };
 
 /**
  * Brute force from the definition, sharing nothing with the implementation: every joint state, every combination of
  * grades that the causes present may produce, each noticed or not; the highest noticed grade is what shows.
  */
-function bruteForce(levels: number[], prior: number[][], findings: Finding[]): number[] {
+function bruteForce(levels: number[], prior: number[][], observations: Observation[]): number[] {
   const states = levels.reduce((product, count) => product * count, 1);
   const weights = Array.from({ length: states }, (_, state) => {
     const at: number[] = [];
@@ -17,14 +17,14 @@ function bruteForce(levels: number[], prior: number[][], findings: Finding[]): n
       rest = Math.floor(rest / count);
     }
     let weight = at.reduce((product, level, v) => product * (prior[v]?.[level] as number), 1);
-    for (const finding of findings) weight *= chanceOfShowing(at, finding);
+    for (const observation of observations) weight *= chanceOfShowing(at, observation);
     return weight;
   });
   const total = weights.reduce((sum, w) => sum + w, 0);
   return weights.map((w) => w / total);
 }
 
-function chanceOfShowing(at: number[], { sign, grade, noticed }: Finding): number {
+function chanceOfShowing(at: number[], { sign, grade, noticed }: Observation): number {
   const present = sign.causes.filter((cause) => at[cause.variable] === cause.level);
   if (sign.takenAway) {
     const shown =
@@ -68,7 +68,7 @@ const smallNetwork = fc.array(fc.integer({ min: 2, max: 3 }), { minLength: 1, ma
         level: Math.min(level, (levels[variable] as number) - 1),
         reach: shares.map((_, g) => shares.slice(0, g + 1).reduce((product, p) => product * p, 1)),
       }));
-  const finding = fc.integer({ min: 1, max: 3 }).chain((grades) =>
+  const observation = fc.integer({ min: 1, max: 3 }).chain((grades) =>
     fc
       .record({
         background: fc.array(probability, { minLength: grades, maxLength: grades }),
@@ -77,7 +77,7 @@ const smallNetwork = fc.array(fc.integer({ min: 2, max: 3 }), { minLength: 1, ma
         grade: fc.oneof(fc.integer({ min: 0, max: grades }), fc.constant('seen' as const)),
         noticed: fc.array(fc.double({ min: 0.05, max: 1, noNaN: true }), { minLength: grades, maxLength: grades }),
       })
-      .map(({ background, causes, takenAway, grade, noticed }): Finding => {
+      .map(({ background, causes, takenAway, grade, noticed }): Observation => {
         // One arrow from each level at most, as in the network.
         const once = causes.filter(
           (one, i) => causes.findIndex((c) => c.variable === one.variable && c.level === one.level) === i,
@@ -100,15 +100,15 @@ const smallNetwork = fc.array(fc.integer({ min: 2, max: 3 }), { minLength: 1, ma
         .map((row) => row.map((p) => p / row.reduce((sum, q) => sum + q, 0))),
     ),
   );
-  return fc.record({ levels: fc.constant(levels), prior: rows, findings: fc.array(finding, { maxLength: 4 }) });
+  return fc.record({ levels: fc.constant(levels), prior: rows, observations: fc.array(observation, { maxLength: 4 }) });
 });
 
 describe('exact inference', () => {
   it('agrees with brute force over every state and every combination of produced grades, within 1e-12', () => {
     fc.assert(
-      fc.property(smallNetwork, ({ levels, prior, findings }) => {
-        const { joint } = new Inference(levels).joint(prior, findings);
-        const expected = bruteForce(levels, prior, findings);
+      fc.property(smallNetwork, ({ levels, prior, observations }) => {
+        const { joint } = new Inference(levels).joint(prior, observations);
+        const expected = bruteForce(levels, prior, observations);
         expected.forEach((p, state) => {
           expect(Math.abs((joint[state] as number) - p)).toBeLessThan(1e-12);
         });
@@ -120,7 +120,7 @@ describe('exact inference', () => {
   // R 4.2.2, reference/inference.R with its seed: random networks, and two of the shape of the brood network (3 x 2^9).
   it.each(reference.cases)('agrees with R on $name within 1e-12', ({ levels, prior, findings, marginals, none }) => {
     const inference = new Inference(levels);
-    const { joint } = inference.joint(prior, findings as Finding[]);
+    const { joint } = inference.joint(prior, findings as Observation[]);
     const ours = inference.marginals(joint);
     marginals.forEach((row, v) => {
       row.forEach((p, level) => {
@@ -133,18 +133,19 @@ describe('exact inference', () => {
   it('compares with R a full-size network and more than one seen sign, so that the agreement means something', () => {
     const full = reference.cases.filter((one) => one.levels.length === 10);
     expect(full.length).toBeGreaterThanOrEqual(2);
-    for (const one of full) expect(one.findings.filter((finding) => finding.grade !== 0).length).toBeGreaterThan(3);
+    for (const one of full)
+      expect(one.findings.filter((observation) => observation.grade !== 0).length).toBeGreaterThan(3);
   });
 
   it('gives the grades of a sign probabilities that add up to 1 under every state', () => {
     fc.assert(
-      fc.property(smallNetwork, ({ levels, findings }) => {
+      fc.property(smallNetwork, ({ levels, observations }) => {
         const inference = new Inference(levels);
-        for (const finding of findings) {
-          const grades = finding.sign.background.length;
+        for (const observation of observations) {
+          const grades = observation.sign.background.length;
           const sums = new Float64Array(inference.states);
           for (let grade = 0; grade <= grades; grade++) {
-            inference.likelihood({ ...finding, grade }).forEach((p, s) => {
+            inference.likelihood({ ...observation, grade }).forEach((p, s) => {
               sums[s] = (sums[s] as number) + p;
             });
           }
@@ -171,13 +172,13 @@ describe('exact inference', () => {
       background: [1e-3],
       causes: [{ variable: 0, level: 1, reach: [2e-3] }],
     };
-    const findings = Array.from({ length: 300 }, () => ({ sign, grade: 'seen' as const, noticed: [1] }));
+    const observations = Array.from({ length: 300 }, () => ({ sign, grade: 'seen' as const, noticed: [1] }));
     const { joint, logEvidence } = new Inference([2, 2]).joint(
       [
         [0.5, 0.5],
         [0.5, 0.5],
       ],
-      findings,
+      observations,
     );
     expect(joint.every((p) => Number.isFinite(p))).toBe(true);
     expect(logEvidence).toBeCloseTo(Math.log(0.5) + 300 * Math.log(1e-3 + 2e-3 - 2e-6), 6);

@@ -47,7 +47,7 @@ export interface SignChances {
 }
 
 /** One piece of evidence, ready to be computed. */
-export interface Finding {
+export interface Observation {
   readonly sign: SignChances;
   /**
    * 0 not seen; g seen with exactly grade g; `seen` when nobody said how much; for a measurement the likelihood of each
@@ -58,7 +58,7 @@ export interface Finding {
   readonly noticed: readonly number[];
 }
 
-function isMeasured(grade: Finding['grade']): grade is readonly number[] {
+function isMeasured(grade: Observation['grade']): grade is readonly number[] {
   return typeof grade === 'object';
 }
 
@@ -111,14 +111,14 @@ export class Inference {
    * The joint distribution after the evidence.
    *
    * @param prior per variable, the probability of each level; each adds up to 1
-   * @param findings in any order; the order changes nothing but the last digits
+   * @param observations in any order; the order changes nothing but the last digits
    * @param into where to put it: one number per state; a new array when left out
    * @returns the joint and the natural logarithm of the probability of the evidence
    * @throws RangeError when a shape does not fit, or the evidence is impossible under every state
    */
   joint(
     prior: readonly (readonly number[])[],
-    findings: readonly Finding[],
+    observations: readonly Observation[],
     into: Float64Array = new Float64Array(this.states),
   ): { joint: Float64Array; logEvidence: number } {
     const weights = this.#factors;
@@ -135,7 +135,7 @@ export class Inference {
 
     let logEvidence = 0;
     const reach = new Float64Array(3);
-    for (const { sign, grade, noticed } of findings) {
+    for (const { sign, grade, noticed } of observations) {
       if (grade !== 0 || sign.takenAway) continue;
       // Every cause, the background too, must have failed to show or have been overlooked.
       thinned(sign.background, noticed, reach);
@@ -161,9 +161,9 @@ export class Inference {
 
     let total = 0;
     for (let s = 0; s < size; s++) total += into[s] as number;
-    for (const finding of findings) {
-      if (finding.grade === 0 && !finding.sign.takenAway) continue;
-      const likelihood = this.likelihood(finding, this.#likelihood);
+    for (const observation of observations) {
+      if (observation.grade === 0 && !observation.sign.takenAway) continue;
+      const likelihood = this.likelihood(observation, this.#likelihood);
       // Scaled as it goes, so that forty signs do not run out of exponent.
       const scale = 1 / total;
       logEvidence += Math.log(total);
@@ -180,15 +180,15 @@ export class Inference {
   }
 
   /**
-   * The probability of one finding under every joint state.
+   * The probability of one observation under every joint state.
    *
    * @param into where to put it; a new array when left out
    * @throws RangeError when the grade is not one the sign has
    */
-  likelihood(finding: Finding, into: Float64Array = new Float64Array(this.states)): Float64Array {
-    const { sign, grade, noticed } = finding;
-    if (isMeasured(grade)) return this.#measured(finding, grade, into);
-    if (sign.takenAway) return this.#takenAway(finding, into);
+  likelihood(observation: Observation, into: Float64Array = new Float64Array(this.states)): Float64Array {
+    const { sign, grade, noticed } = observation;
+    if (isMeasured(grade)) return this.#measured(observation, grade, into);
+    if (sign.takenAway) return this.#takenAway(observation, into);
     const grades = sign.background.length;
     if (grade !== 'seen' && !(Number.isInteger(grade) && grade >= 0 && grade <= grades)) {
       throw new RangeError(`grade ${grade} does not fit a sign with grades 0 to ${grades}`);
@@ -248,7 +248,7 @@ export class Inference {
     return into;
   }
 
-  #measured({ sign, noticed }: Finding, weights: readonly number[], into: Float64Array): Float64Array {
+  #measured({ sign, noticed }: Observation, weights: readonly number[], into: Float64Array): Float64Array {
     if (weights.length !== sign.background.length + 1) {
       throw new RangeError(
         `${weights.length} likelihoods do not fit a sign with grades 0 to ${sign.background.length}`,
@@ -263,7 +263,7 @@ export class Inference {
     return into;
   }
 
-  #takenAway({ sign, grade, noticed }: Finding, into: Float64Array): Float64Array {
+  #takenAway({ sign, grade, noticed }: Observation, into: Float64Array): Float64Array {
     const shown = (sign.background[0] as number) * (noticed[0] as number);
     const left = this.#product;
     const missing = this.#difference;

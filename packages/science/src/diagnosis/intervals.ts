@@ -3,10 +3,10 @@ import { type Chance, seeded } from '../random/seeded.ts';
 import { type DiseaseId, diseases } from '../signs/catalogue.ts';
 import { drawProbability } from './bands.ts';
 import type { Evidence } from './evidence.ts';
-import { findingsOf } from './findings.ts';
 import { drawnChances, type Network } from './network.ts';
 import { inferenceOf, nodeAt, statesWith, weigh } from './posterior.ts';
 import { drawnWeights, type Prior } from './prior.ts';
+import { sortEvidence } from './sort-evidence.ts';
 
 /** The middle 90 % of the draws. */
 export interface Interval {
@@ -78,7 +78,7 @@ export function intervals(
   if (!Number.isInteger(draws) || draws < 40) {
     throw new RangeError(`${draws} draws cannot show the 5th and the 95th of a hundred: give 40 or more`);
   }
-  const { items } = findingsOf(network, evidence);
+  const { items } = sortEvidence(network, evidence);
   const { exposure } = evidence.circumstances;
   const inference = inferenceOf(network);
   const priorChance = seeded(seed);

@@ -4,7 +4,6 @@ import type { Look } from '../brood/look.ts';
 import { diseases, type SignId, signs } from '../signs/catalogue.ts';
 import { assessLook } from './assess.ts';
 import { type Evidence, emptyEvidence, nothingKnown, type SignAnswer } from './evidence.ts';
-import { findingsOf } from './findings.ts';
 import { Inference } from './inference.ts';
 import {
   type MeasuredPattern,
@@ -16,6 +15,7 @@ import {
 import { broodNetwork } from './network.ts';
 import { posterior } from './posterior.ts';
 import { priorFrom } from './prior.ts';
+import { sortEvidence } from './sort-evidence.ts';
 
 const look: Look = {
   depth: 'full',
@@ -172,11 +172,11 @@ describe('a measured pattern among the evidence', () => {
     expect(['nothing', 'weak']).toContain(reasons.reasons[0]?.strength);
   });
 
-  it.each(['pattern.spotty', 'pattern.compact'] as const)('is set aside when %s was said at the combs', (sign) => {
+  it.each(['pattern.spotty', 'pattern.compact'] as const)('is silent when %s was said at the combs', (sign) => {
     for (const outcome of ['seen', 'not seen'] as const) {
       const base: Evidence = { ...emptyEvidence(look), signs: { [sign]: { outcome } } };
       const both: Evidence = { ...base, measuredPattern: { solidness: 0.4, standardError: 0.03, sides: 1 } };
-      expect(findingsOf(broodNetwork, both).setAside).toContainEqual({
+      expect(sortEvidence(broodNetwork, both).silent).toContainEqual({
         node: 'pattern-measured',
         why: 'photograph-beside-the-eye',
       });
@@ -184,9 +184,9 @@ describe('a measured pattern among the evidence', () => {
     }
   });
 
-  it('is set aside in a dead hive, without lifted combs, and while medicine may hide gaps', () => {
+  it('is silent in a dead hive, without lifted combs, and while medicine may hide gaps', () => {
     const solid = { solidness: 0.97, standardError: 0.03, sides: 1 };
-    const why = (evidence: Evidence) => findingsOf(broodNetwork, evidence).setAside.map((one) => one.why);
+    const why = (evidence: Evidence) => sortEvidence(broodNetwork, evidence).silent.map((one) => one.why);
     expect(why({ ...emptyEvidence(look, 'dead'), measuredPattern: solid })).toEqual(['not-asked-in-this-hive']);
     expect(why({ ...emptyEvidence({ ...look, depth: 'tops' }), measuredPattern: solid })).toEqual([
       'photograph-without-look',

@@ -3,13 +3,13 @@ import { pointEye } from '../brood/detectability.ts';
 import { type DiseaseId, diseases } from '../signs/catalogue.ts';
 import { type Check, type CheckId, checks, type NotPossible, openSigns } from './checks.ts';
 import type { Evidence } from './evidence.ts';
-import { findingsOf, noticedBy } from './findings.ts';
 import { type FirstStep, firstSteps } from './first-steps.ts';
-import type { Finding } from './inference.ts';
+import type { Observation } from './inference.ts';
 import { type Network, nodeIndex, pointChances } from './network.ts';
 import { inferenceOf, pointWeighing, statesWith, weigh } from './posterior.ts';
 import type { Prior } from './prior.ts';
 import { name, type Sentence, sentence } from './sentence.ts';
+import { noticedBy, sortEvidence } from './sort-evidence.ts';
 import type { TestId } from './test-figures.ts';
 
 /** What errors cost, in one unit: a wrong name for a disease that nobody must notify is 1. Settings, no source. */
@@ -85,9 +85,9 @@ export interface NextChecks {
  * The answers a check may give, as likelihoods to be multiplied: for each thing it reveals, seen or not; for the rope
  * test, no thread, a short one or a long one. What was already not seen counts only as far as the better look adds to it.
  */
-function questions(network: Network, check: Check, evidence: Evidence): Finding[][] {
+function questions(network: Network, check: Check, evidence: Evidence): Observation[][] {
   const { exposure } = evidence.circumstances;
-  const at = (id: Parameters<typeof nodeIndex>[1]): Finding['sign'] => {
+  const at = (id: Parameters<typeof nodeIndex>[1]): Observation['sign'] => {
     const node = network.nodes[nodeIndex(network, id)] as Network['nodes'][number];
     return pointChances(node, exposure);
   };
@@ -173,7 +173,7 @@ export function nextChecks(
   if (!(settings.losses.doubtOfMissed >= 1)) {
     throw new RangeError(`losses.doubtOfMissed is ${settings.losses.doubtOfMissed}: give a factor from 1`);
   }
-  const { items } = findingsOf(network, evidence);
+  const { items } = sortEvidence(network, evidence);
   const inference = inferenceOf(network);
   const { joint } = weigh(inference, pointWeighing(network, evidence, prior, items));
   const judge = new Judge(network, settings.losses, notifiable);

@@ -4,10 +4,10 @@ import type { Look } from '../brood/look.ts';
 import { type DiseaseId, type SignId, signs } from '../signs/catalogue.ts';
 import { linkOf } from '../signs/links.ts';
 import { type Evidence, emptyEvidence, nothingKnown, type SignAnswer, type TestResult } from './evidence.ts';
-import { findingsOf } from './findings.ts';
 import { broodNetwork, levelsOf } from './network.ts';
 import { chanceOfAny, inferenceOf, type Posterior, pointWeighing, posterior, weigh } from './posterior.ts';
 import { pointWeights, priorFrom } from './prior.ts';
+import { sortEvidence } from './sort-evidence.ts';
 import { testIds } from './test-figures.ts';
 
 const fullLook: Look = {
@@ -222,7 +222,7 @@ describe('laws of the posterior', () => {
           ...(solidness === null ? {} : { measuredPattern: { solidness, standardError: 0.04, sides: 2 } }),
         };
         const prior = priorFrom(evidence);
-        const { items } = findingsOf(broodNetwork, evidence);
+        const { items } = sortEvidence(broodNetwork, evidence);
         fc.pre(items.length > 0);
         const weighing = pointWeighing(broodNetwork, evidence, prior, items);
         const { joint, logEvidence } = weigh(inferenceOf(broodNetwork), weighing);

@@ -2,10 +2,10 @@ import { chanceNothingShown, type Eye, pointEye, sealedBroodShare } from '../bro
 import type { Look } from '../brood/look.ts';
 import { type DiseaseId, diseases } from '../signs/catalogue.ts';
 import type { Evidence } from './evidence.ts';
-import { cellsOfGrade, type EvidenceItem, findingsOf, leastForSeen } from './findings.ts';
-import { type Finding, Inference, type SignChances } from './inference.ts';
+import { Inference, type Observation, type SignChances } from './inference.ts';
 import { levelsOf, type Network, pointChances } from './network.ts';
 import { type LevelWeights, type Prior, pointWeights } from './prior.ts';
+import { cellsOfGrade, type EvidenceItem, leastForSeen, sortEvidence } from './sort-evidence.ts';
 
 /** What is believed after the evidence, at the point values of every band. */
 export interface Posterior {
@@ -95,21 +95,22 @@ export function weigh(
 ): { joint: Float64Array; logEvidence: number } {
   const reach = reachOf(look, eye);
   const noticed = items.map((item) => item.noticed(eye));
-  const findings = (reached: boolean): Finding[] =>
+  const observations = (reached: boolean): Observation[] =>
     items.map((item, i) => ({
       sign: chances[i] as SignChances,
       grade: item.grade,
       noticed: noticedGiven(reached, reach, item, noticed[i] as readonly number[]),
     }));
-  if (reach.chance === 0 || !items.some((item) => item.onCombs)) return inference.joint(weights, findings(true), into);
+  if (reach.chance === 0 || !items.some((item) => item.onCombs))
+    return inference.joint(weights, observations(true), into);
 
   let other = otherBranch.get(inference);
   if (!other) {
     other = new Float64Array(inference.states);
     otherBranch.set(inference, other);
   }
-  const reached = inference.joint(weights, findings(true), into);
-  const missed = inference.joint(weights, findings(false), other);
+  const reached = inference.joint(weights, observations(true), into);
+  const missed = inference.joint(weights, observations(false), other);
   const logReached = reached.logEvidence + Math.log(reach.chance);
   const logMissed = missed.logEvidence + Math.log1p(-reach.chance);
   const top = Math.max(logReached, logMissed);
@@ -187,7 +188,7 @@ function unchanged(network: Network, prior: Prior, weights: LevelWeights): Poste
  * @param prior from `priorFrom`
  */
 export function posterior(network: Network, evidence: Evidence, prior: Prior): Posterior {
-  const { items } = findingsOf(network, evidence);
+  const { items } = sortEvidence(network, evidence);
   if (items.length === 0) return unchanged(network, prior, pointWeights(prior));
   const { joint, logEvidence } = weigh(inferenceOf(network), pointWeighing(network, evidence, prior, items));
   return readJoint(network, joint, logEvidence);

@@ -94,7 +94,7 @@ describe('reasons', () => {
     expect(strengthOf(-Math.log(10))).toBe('fair');
   });
 
-  it('say of what was set aside why it does not count', () => {
+  it('say of what is silent why it does not count', () => {
     const { silent, reasons } = reason({
       ...emptyEvidence({ ...look, hold: 'top bar away' }),
       signs: { 'scale.hard_lower': { outcome: 'not seen' } },

@@ -2,11 +2,11 @@ import type { SourceId } from '@combside/sources/bibliography';
 import { type DiseaseId, diseases } from '../signs/catalogue.ts';
 import { isPublished } from './bands.ts';
 import type { Evidence } from './evidence.ts';
-import { findingsOf, type SetAside, type SetAsideReason } from './findings.ts';
 import { type Network, type NodeId, numbersBehind, sourcesBehind } from './network.ts';
 import { inferenceOf, nodeAt, pointWeighing, weigh } from './posterior.ts';
 import type { Prior } from './prior.ts';
 import { name, type Sentence, sentence, type WordToName } from './sentence.ts';
+import { type SilentEvidence, sortEvidence, type WhySilent } from './sort-evidence.ts';
 import { type TestId, testFigures } from './test-figures.ts';
 
 /** How much a piece of evidence moves the log-odds, in words. */
@@ -31,8 +31,8 @@ export interface Reason {
 }
 
 /** Something that was entered and does not count, with why. */
-export interface SilentReason extends SetAside {
-  readonly sentence: Sentence<`silent.${SetAsideReason}`>;
+export interface SilentReason extends SilentEvidence {
+  readonly sentence: Sentence<`silent.${WhySilent}`>;
 }
 
 export interface Reasons {
@@ -95,7 +95,7 @@ export function reasonsFor(
   prior: Prior,
   [leading, rival]: readonly [DiseaseId, DiseaseId],
 ): Reasons {
-  const { items, setAside } = findingsOf(network, evidence);
+  const { items, silent } = sortEvidence(network, evidence);
   const inference = inferenceOf(network);
   const weighing = pointWeighing(network, evidence, prior, items);
   const all = logOdds(network, weigh(inference, weighing).joint);
@@ -143,7 +143,7 @@ export function reasonsFor(
     leading,
     rival,
     reasons,
-    silent: setAside.map((one) => ({
+    silent: silent.map((one) => ({
       ...one,
       sentence: sentence(`silent.${one.why}`, { what: nodeName(one.node) }),
     })),

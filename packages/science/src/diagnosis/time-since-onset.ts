@@ -1,8 +1,8 @@
 import type { SourceId } from '@combside/sources/bibliography';
 import type { SignId } from '../signs/catalogue.ts';
 import type { Evidence, SignAnswer } from './evidence.ts';
-import { readRopeTests } from './findings.ts';
 import { type Sentence, sentence } from './sentence.ts';
+import { readRopeTests } from './sort-evidence.ts';
 import { daysToDeath, daysToScale, earliestScale } from './time-course.ts';
 
 /** What a lower bound rests on. */

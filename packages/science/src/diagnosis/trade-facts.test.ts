@@ -3,10 +3,10 @@ import type { Look } from '../brood/look.ts';
 import { type DiseaseId, type SignId, signs } from '../signs/catalogue.ts';
 import { assessLook, defaultSettings, type WholeAssessment } from './assess.ts';
 import { type Evidence, emptyEvidence, nothingKnown, type RopeTest, type SignAnswer } from './evidence.ts';
-import { findingsOf } from './findings.ts';
 import { broodNetwork } from './network.ts';
 import { posterior } from './posterior.ts';
 import { priorFrom } from './prior.ts';
+import { sortEvidence } from './sort-evidence.ts';
 
 /**
  * The eight trade facts (T) and fifteen behaviours (B) the reasoning must show. Each names its source or says "common
@@ -90,8 +90,8 @@ describe('trade facts', () => {
     expect(seenUnder({ hold: 'top bar away' })).toBe(1);
     expect(seenUnder({ beesShaken: false, light: 'poor' })).toBeGreaterThan(0.7);
     expect(seenUnder({})).toBeLessThan(0.7);
-    const { setAside } = findingsOf(broodNetwork, { ...emptyEvidence(look({ hold: 'top bar away' })), signs: noScale });
-    expect(setAside).toEqual([{ node: 'scale.hard_lower', why: 'view-hides-it' }]);
+    const { silent } = sortEvidence(broodNetwork, { ...emptyEvidence(look({ hold: 'top bar away' })), signs: noScale });
+    expect(silent).toEqual([{ node: 'scale.hard_lower', why: 'view-hides-it' }]);
   });
 
   it('T3: scale in quantity: at least 35 days, in words "often months", the upper end open (bound MAAREC-SCALE, BOOKLET, NSW-209; months: common practice, no source)', () => {

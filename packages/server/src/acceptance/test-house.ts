@@ -8,7 +8,7 @@ import { newIdentifier } from '@combside/record/identifier';
 import type { Signer } from '@combside/record/ports';
 import type { Head } from '@combside/record/store';
 import type { PushResult } from '@combside/record/transport';
-import { assemble, type House } from '../assemble.ts';
+import { type AssembledServer, assemble } from '../assemble.ts';
 import { type TestDatabase, testDatabase } from '../store/acceptance/test-database.ts';
 import type { Database } from '../store/database.ts';
 import { newSigner } from '../store/keys.ts';
@@ -65,12 +65,12 @@ export interface Phone {
   head(): Head | null;
 }
 
-export interface TestHouse extends House {
+export interface TestHouse extends AssembledServer {
   readonly database: TestDatabase;
   readonly data: string;
   signIn(person: TestPerson): Promise<Visitor>;
   /** A second server process on the same database and data folder. */
-  another(): Promise<House & { signIn(person: TestPerson): Promise<Visitor> }>;
+  another(): Promise<AssembledServer & { signIn(person: TestPerson): Promise<Visitor> }>;
   tearDown(): Promise<void>;
 }
 
@@ -79,7 +79,7 @@ export async function testHouse(web = '/nowhere', attemptsPerMinute = 1000): Pro
   const database = await testDatabase();
   const data = await mkdtemp(join(tmpdir(), 'combside-house-'));
   const complaints: unknown[] = [];
-  const open = (over: Database): Promise<House> =>
+  const open = (over: Database): Promise<AssembledServer> =>
     assemble({
       database: over,
       data,
@@ -116,7 +116,7 @@ export async function testHouse(web = '/nowhere', attemptsPerMinute = 1000): Pro
   };
 }
 
-async function signIn(house: House, person: TestPerson): Promise<Visitor> {
+async function signIn(house: AssembledServer, person: TestPerson): Promise<Visitor> {
   const answer = await house.app.request('/api/auth/sign-in/email', {
     method: 'POST',
     headers: { 'content-type': 'application/json' },

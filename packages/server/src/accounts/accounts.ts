@@ -1,10 +1,10 @@
 import { betterAuth } from 'better-auth';
 import { getMigrations } from 'better-auth/db/migration';
 import { admin } from 'better-auth/plugins/admin';
-import { alone, type Database } from '../store/database.ts';
-import { type AccountsPart, addressHeader } from '../store/parts.ts';
+import { type Database, withDatabaseLock } from '../store/database.ts';
 import { rightsOfAccount, writePerson } from '../store/people.ts';
 import { everyDistrict } from '../store/rights.ts';
+import { type AccountsPort, addressHeader } from '../store/server-ports.ts';
 
 /** Where the sign-in library answers. */
 export const accountsPath = '/api/auth';
@@ -31,7 +31,7 @@ export interface NewPerson {
   readonly districts: 'all' | readonly string[];
 }
 
-export interface Accounts extends AccountsPart {
+export interface Accounts extends AccountsPort {
   /** Makes an account with its person and grants; does nothing where the mail address has one already. */
   readonly addPerson: (person: NewPerson, at: Date) => Promise<void>;
 }
@@ -67,7 +67,7 @@ export async function openAccounts(options: AccountsOptions): Promise<Accounts> 
     telemetry: { enabled: false },
     logger: { level: 'error' as const },
   };
-  await alone(database, accountsLock, async () => (await getMigrations(settings)).runMigrations());
+  await withDatabaseLock(database, accountsLock, async () => (await getMigrations(settings)).runMigrations());
   const library = betterAuth(settings);
 
   return {

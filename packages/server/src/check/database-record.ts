@@ -1,4 +1,4 @@
-import type { Kept, OfficeKey } from '@combside/record/store';
+import type { OfficeKey, StoredEntry } from '@combside/record/store';
 import type { Checkpoint } from '@combside/record/transport';
 import type { Database } from '../store/database.ts';
 import { openOfficeStore } from '../store/office-store.ts';
@@ -13,7 +13,7 @@ export function databaseRecord(database: Database, office: OfficeKey): WholeReco
     office,
     chains: async function* () {
       for (const head of await store.heads()) {
-        const chain: Kept[] = [];
+        const chain: StoredEntry[] = [];
         for (let next = 1; ; ) {
           const part = await store.chain(head.device, next, atOnce);
           chain.push(...part);

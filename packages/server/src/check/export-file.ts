@@ -6,7 +6,7 @@ import { fromBase64Url, toBase64Url } from '@combside/record/bytes';
 import { canonicalBytes } from '@combside/record/canonical';
 import { entry, identifier, instant, sha256Hex } from '@combside/record/entry';
 import type { Signer } from '@combside/record/ports';
-import type { Kept } from '@combside/record/store';
+import type { StoredEntry } from '@combside/record/store';
 import { checkpoint } from '@combside/record/transport';
 import { z } from 'zod';
 import { ServerError } from '../store/errors.ts';
@@ -31,7 +31,7 @@ const manifest = z.object({
 });
 
 /** What was written. */
-export interface Exported {
+export interface ExportWritten {
   readonly entries: number;
   readonly bytes: number;
   readonly sha256: string;
@@ -43,7 +43,7 @@ export async function writeExport(
   signer: Signer,
   path: string,
   now: Date,
-): Promise<Exported> {
+): Promise<ExportWritten> {
   const half = `${path}.${process.pid}.half`;
   const file = await open(half, 'wx', 0o600);
   const hash = createHash('sha256');
@@ -97,7 +97,7 @@ export interface ReadExport extends WholeRecord {
  */
 export async function readExport(path: string): Promise<ReadExport> {
   const hash = createHash('sha256');
-  const chains = new Map<string, Kept[]>();
+  const chains = new Map<string, StoredEntry[]>();
   const faults: ReadExport['faults'][number][] = [];
   let head: z.infer<typeof heading> | undefined;
   let end: z.infer<typeof manifest> | undefined;
@@ -146,7 +146,7 @@ export async function readExport(path: string): Promise<ReadExport> {
     office: head.office,
     faults,
     chains: async function* () {
-      for (const device of [...chains.keys()].sort()) yield chains.get(device) as Kept[];
+      for (const device of [...chains.keys()].sort()) yield chains.get(device) as StoredEntry[];
     },
     checkpoint: async () => end?.manifest.checkpoint ?? null,
   };

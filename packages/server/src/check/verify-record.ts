@@ -1,6 +1,6 @@
 import { chainBeginning, linkOf, verifyChain, verifyEntry } from '@combside/record/chain';
 import { checkpointIsSigned, headsMissing } from '@combside/record/checkpoint';
-import type { Kept } from '@combside/record/store';
+import type { StoredEntry } from '@combside/record/store';
 import { hasher, verifier } from '../store/node-ports.ts';
 import type { WholeRecord } from './records.ts';
 
@@ -101,7 +101,7 @@ export async function verifyRecord(record: WholeRecord, depth: Depth, trustedKey
 }
 
 async function entryFaults(
-  chain: readonly Kept[],
+  chain: readonly StoredEntry[],
   publicKey: string,
   erased: ReadonlySet<string>,
 ): Promise<RecordFinding[]> {

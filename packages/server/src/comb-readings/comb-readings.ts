@@ -4,11 +4,11 @@ import type { WallClock } from '@combside/record/ports';
 import { readerVersion } from '@combside/science/comb/reading/reader-version';
 import { sql } from 'kysely';
 import type { Database } from '../store/database.ts';
-import type { CombReadingsPart, PhotographsPart } from '../store/parts.ts';
 import type { Rights } from '../store/rights.ts';
+import type { CombReadingsPort, PhotographsPort } from '../store/server-ports.ts';
 import type { ReadingThread } from './reading-thread.ts';
 
-export interface CombReadings extends CombReadingsPart {
+export interface CombReadings extends CombReadingsPort {
   /**
    * Reads what waits, one photograph at a time, until nothing waits, `stopping` falls, or the time is over. Two processes
    * may do so at once: each takes what the other has not begun.
@@ -27,7 +27,7 @@ const mostAttempts = 3;
 
 interface CombReadingsPorts {
   readonly database: Database;
-  readonly photographs: Pick<PhotographsPart, 'readable'>;
+  readonly photographs: Pick<PhotographsPort, 'readable'>;
   /** Where the bytes of a photograph lie. */
   readonly pathOf: (hash: string) => string;
   readonly thread: ReadingThread;

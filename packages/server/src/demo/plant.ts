@@ -6,12 +6,12 @@ import type { Entry } from '@combside/record/entry';
 import type { Keys } from '@combside/record/ports';
 import { batchLimit, type PushResult } from '@combside/record/transport';
 import type { Accounts } from '../accounts/accounts.ts';
-import { alone, type Database } from '../store/database.ts';
+import { type Database, withDatabaseLock } from '../store/database.ts';
 import { writeDistrict } from '../store/districts.ts';
 import { newSigner } from '../store/keys.ts';
 import { chance, hasher } from '../store/node-ports.ts';
-import type { OfficePart } from '../store/parts.ts';
 import { rightsOfPerson } from '../store/people.ts';
+import type { OfficePort } from '../store/server-ports.ts';
 
 /** One password for every demo account: an invented district holds nothing to protect, and the terminal prints it. */
 export const demoPassword = 'quillmoor-comb-7';
@@ -50,7 +50,7 @@ function emailOf(one: DemoPerson): string {
 export interface DemoPorts {
   readonly database: Database;
   readonly accounts: Pick<Accounts, 'addPerson'>;
-  readonly office: OfficePart;
+  readonly office: OfficePort;
   /** The day that counts as today in the demo, `2026-05-04`. */
   readonly today: string;
   readonly now: Date;
@@ -66,7 +66,7 @@ export interface DemoPorts {
  * @throws Error when the office does not take one of them: the demo must be as sound as what people write
  */
 export async function plantDemo(ports: DemoPorts): Promise<number> {
-  return alone(ports.database, demoLock, async () => {
+  return withDatabaseLock(ports.database, demoLock, async () => {
     await writeDistrict(ports.database, demoDistrict, true);
     for (const account of demoAccounts) {
       await ports.accounts.addPerson({ ...account, password: demoPassword }, ports.now);

@@ -1,3 +1,4 @@
+import { dayOf } from '@combside/calendar/instant';
 import { apiariesAsked } from '@combside/contract/apiaries';
 import { checkpointAsked } from '@combside/contract/checkpoint';
 import { coloniesSearched } from '@combside/contract/colonies';
@@ -33,17 +34,17 @@ import { healthOf } from '../store/health.ts';
 import { laboratoriesListed } from '../store/laboratories.ts';
 import { mapExtentOf, mapWindow } from '../store/map.ts';
 import { owedListed } from '../store/owed.ts';
-import {
-  type AccountsPart,
-  type ArrivalsPart,
-  addressHeader,
-  type CombReadingsPart,
-  type OfficePart,
-  type PhotographsPart,
-  type SignedIn,
-} from '../store/parts.ts';
 import { peopleFor } from '../store/people.ts';
 import { planningListed } from '../store/planning.ts';
+import {
+  type AccountsPort,
+  type ArrivalsPort,
+  addressHeader,
+  type CombReadingsPort,
+  type OfficePort,
+  type PhotographsPort,
+  type SignedIn,
+} from '../store/server-ports.ts';
 import { visitPageOf } from '../store/visit-page.ts';
 import { visitsListed } from '../store/visits.ts';
 import { readMessage, readQuery, refuse } from './answers.ts';
@@ -56,11 +57,11 @@ import { sameOriginOnly, securityHeaders } from './security.ts';
 /** Everything the HTTP edge needs; `start.ts` puts it together. */
 export interface AppPorts {
   readonly database: Database;
-  readonly accounts: AccountsPart;
-  readonly office: OfficePart;
-  readonly photographs: PhotographsPart;
-  readonly combReadings: CombReadingsPart;
-  readonly arrivals: ArrivalsPart;
+  readonly accounts: AccountsPort;
+  readonly office: OfficePort;
+  readonly photographs: PhotographsPort;
+  readonly combReadings: CombReadingsPort;
+  readonly arrivals: ArrivalsPort;
   /** Folder of the built web app. */
   readonly web: string;
   /** Id of the rule pack in force here (law/load-pack). */
@@ -195,7 +196,7 @@ export function makeApp(ports: AppPorts): Hono<Env> {
   app.get('/api/map/extent', async (context) => context.json(await mapExtentOf(database, rights(context))));
   app.get('/api/planning', async (context) => {
     const asked = readQuery(context, planningAsked);
-    const today = ports.now().toISOString().slice(0, 10);
+    const today = dayOf(ports.now().toISOString());
     return context.json(await planningListed(database, rights(context), asked, await law(), today));
   });
   app.get('/api/figures', async (context) => {

@@ -3,10 +3,10 @@ import type { Context } from 'hono';
 import { streamSSE } from 'hono/streaming';
 import { arrivedAfter } from '../store/arrivals.ts';
 import type { Database } from '../store/database.ts';
-import { newestArrival } from '../store/page-parts.ts';
-import type { ArrivalsPart } from '../store/parts.ts';
+import { newestArrival } from '../store/newest-arrival.ts';
 import { rightsOfPerson } from '../store/people.ts';
 import type { Rights } from '../store/rights.ts';
+import type { ArrivalsPort } from '../store/server-ports.ts';
 
 /** Events in one reading of the database. */
 const atOnce = 200;
@@ -16,7 +16,7 @@ const silence = 25_000;
 
 export interface LivePorts {
   readonly database: Database;
-  readonly arrivals: ArrivalsPart;
+  readonly arrivals: ArrivalsPort;
   /** Falls when the server stops: open streams would keep it alive. */
   readonly stopping: AbortSignal;
 }

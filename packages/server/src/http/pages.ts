@@ -47,7 +47,7 @@ const keptInMemory = 8 * 1024 * 1024;
 const brotli = promisify(brotliCompress);
 const zip = promisify(gzip);
 
-interface Kept {
+interface CachedFile {
   readonly changed: number;
   readonly tag: string;
   readonly plain: Buffer;
@@ -60,7 +60,7 @@ interface Kept {
  * the app's own and gets its page.
  */
 export function webPages(folder: string): Handler {
-  const memory = new Map<string, Kept>();
+  const memory = new Map<string, CachedFile>();
   return async (context) => {
     if (context.req.method !== 'GET' && context.req.method !== 'HEAD') return refuse(context, 'method-not-allowed');
     const found = (await fileAt(folder, context.req.path)) ?? (await pageAt(folder, context.req.path));
@@ -109,17 +109,17 @@ async function pageAt(folder: string, address: string): Promise<{ path: string; 
   return extname(address) === '' ? fileAt(folder, '/index.html') : null;
 }
 
-async function keep(memory: Map<string, Kept>, path: string, stats: Stats): Promise<Kept> {
+async function keep(memory: Map<string, CachedFile>, path: string, stats: Stats): Promise<CachedFile> {
   const known = memory.get(path);
   if (known?.changed === stats.mtimeMs) return known;
   const plain = await readFile(path);
   const tag = `"${createHash('sha256').update(plain).digest('base64url').slice(0, 22)}"`;
-  const kept: Kept = { changed: stats.mtimeMs, tag, plain, forms: new Map() };
+  const kept: CachedFile = { changed: stats.mtimeMs, tag, plain, forms: new Map() };
   memory.set(path, kept);
   return kept;
 }
 
-function formOf(kept: Kept, form: 'br' | 'gzip'): Promise<Buffer> {
+function formOf(kept: CachedFile, form: 'br' | 'gzip'): Promise<Buffer> {
   const known = kept.forms.get(form);
   if (known !== undefined) return known;
   const made =

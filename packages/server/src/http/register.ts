@@ -5,9 +5,9 @@ import type { Database } from '../store/database.ts';
 import { entriesOfOne } from '../store/entries-of-one.ts';
 import { ServerError } from '../store/errors.ts';
 import { keeperPageOf, keepersListed } from '../store/keepers.ts';
-import type { SignedIn } from '../store/parts.ts';
 import { registerRowsListed } from '../store/register-rows.ts';
 import { registerSearched as searched } from '../store/register-search.ts';
+import type { SignedIn } from '../store/server-ports.ts';
 import { unsettledListed } from '../store/unsettled.ts';
 import { readQuery } from './answers.ts';
 

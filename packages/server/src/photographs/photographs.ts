@@ -11,8 +11,8 @@ import { Server } from '@tus/server';
 import { sql } from 'kysely';
 import type { Database } from '../store/database.ts';
 import { type ErrorCode, errors } from '../store/errors.ts';
-import type { PhotographsPart } from '../store/parts.ts';
 import { mayRead, type Rights } from '../store/rights.ts';
+import type { PhotographsPort } from '../store/server-ports.ts';
 import { smallPhotograph } from './small-photograph.ts';
 
 /** Where uploads are begun and continued. */
@@ -21,7 +21,7 @@ export const uploadsPath = '/api/uploads';
 /** Uploads that stood still for so long are given up; the phone begins again. In milliseconds. */
 const givenUpAfter = 7 * 24 * 3600 * 1000;
 
-export interface Photographs extends PhotographsPart {
+export interface Photographs extends PhotographsPort {
   /** Where the bytes of a photograph lie, whether or not they have arrived. */
   readonly pathOf: (hash: string) => string;
   /** Takes in uploads that were whole when the server died, and forgets those given up. */

@@ -3,7 +3,7 @@ import type { ApiarySummary } from '@combside/record/summary';
 import { type RawBuilder, sql } from 'kysely';
 import type { Database } from './database.ts';
 import { ServerError } from './errors.ts';
-import { anywhere, pageMark, readPageMark } from './paging.ts';
+import { pageMark, patternAnywhere, readPageMark } from './paging.ts';
 import { districtsAsked, type Rights } from './rights.ts';
 
 interface Row {
@@ -25,12 +25,12 @@ const gravest = [
 ];
 
 /** The gravest word last stated about the colonies of `apiary`, a row of `combside.states`. */
-export const mark = sql<string | null>`(select colony.last_result from combside.states colony
+export const gravestResult = sql<string | null>`(select colony.last_result from combside.states colony
   where colony.apiary = apiary.entity_id and colony.entity_type = 'colony' and colony.last_result is not null
   order by array_position(${gravest}::text[], colony.last_result) nulls last limit 1)`;
 
 const columns = sql`apiary.summary, apiary.name, (select keeper.name from combside.states keeper
-  where keeper.entity_type = 'keeper' and keeper.entity_id = apiary.keeper) as keeper_name, ${mark} as mark`;
+  where keeper.entity_type = 'keeper' and keeper.entity_id = apiary.keeper) as keeper_name, ${gravestResult} as mark`;
 
 /** Apiaries by name, a page at a time; every filter has an index, so a quarter of a million stay usable. */
 export async function apiariesListed(database: Database, rights: Rights, asked: ApiariesAsked): Promise<Apiaries> {
@@ -45,12 +45,12 @@ export async function apiariesListed(database: Database, rights: Rights, asked: 
   }
   const search = asked.search?.trim();
   if (search) {
-    const pattern = anywhere(search);
+    const pattern = patternAnywhere(search);
     conditions.push(sql`(apiary.search ilike ${pattern} or apiary.keeper = any(array(
       select keeper.entity_id from combside.states keeper
       where keeper.entity_type = 'keeper' and keeper.search ilike ${pattern} limit 1000)))`);
   }
-  if (asked.box) conditions.push(within(asked.box));
+  if (asked.box) conditions.push(insideBox(asked.box));
   const mark = readPageMark(asked.after, 2);
   if (mark) conditions.push(sql`(apiary.name, apiary.entity_id) > (${mark[0]}, ${mark[1]}::uuid)`);
 
@@ -116,7 +116,7 @@ function lineOf(row: Row): ApiaryLine {
 }
 
 /** Apiaries whose position lies in a box `west,south,east,north`. @throws ServerError `bad-request` */
-export function within(text: string): RawBuilder<unknown> {
+export function insideBox(text: string): RawBuilder<unknown> {
   const [west, south, east, north] = text.split(',').map(Number) as [number, number, number, number];
   if (south > north) throw new ServerError('bad-request', 'box: south lies north of north');
   const part = (from: number, to: number): RawBuilder<unknown> =>

@@ -3,9 +3,11 @@ import type { ColonySummary } from '@combside/record/summary';
 import { sql } from 'kysely';
 import type { Database } from './database.ts';
 import { ServerError } from './errors.ts';
-import { apiaryNames, endsOf, movementsAt } from './movements.ts';
-import { assertReadable, newestArrival, peopleIn, stateOf } from './page-parts.ts';
-import type { Rights } from './rights.ts';
+import { stateOf } from './folded-states.ts';
+import { apiariesAtEnds, apiaryNames, movementsAt } from './movements.ts';
+import { newestArrival } from './newest-arrival.ts';
+import { peopleIn } from './people.ts';
+import { assertReadable, type Rights } from './rights.ts';
 import { visitsListed } from './visits.ts';
 
 /**
@@ -37,7 +39,7 @@ export async function apiaryPageOf(database: Database, rights: Rights, apiary: s
   const keeper = body.keeper ? await stateOf(database, 'keeper', body.keeper) : null;
   const { visits } = await visitsListed(database, rights, { apiary, limit: 50 });
   const movements = await movementsAt(database, [apiary]);
-  const ends = endsOf(movements).filter((end) => end !== apiary);
+  const ends = apiariesAtEnds(movements).filter((end) => end !== apiary);
   const otherEnds = await apiaryNames(database, rights, ends);
   const mergedHere = await database.sql
     .selectFrom('combside.states')

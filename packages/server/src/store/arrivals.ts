@@ -5,10 +5,10 @@ import { sql } from 'kysely';
 import type pg from 'pg';
 import type { Database } from './database.ts';
 import { arrivalChannel } from './office-store.ts';
-import type { ArrivalsPart } from './parts.ts';
 import type { Rights } from './rights.ts';
+import type { ArrivalsPort } from './server-ports.ts';
 
-export interface Arrivals extends ArrivalsPart {
+export interface Arrivals extends ArrivalsPort {
   readonly close: () => Promise<void>;
 }
 

@@ -1,7 +1,7 @@
 import type { ColoniesFound, ColoniesSearched, ColonyHit } from '@combside/contract/colonies';
 import { sql } from 'kysely';
 import type { Database } from './database.ts';
-import { anywhere } from './paging.ts';
+import { patternAnywhere } from './paging.ts';
 import { districtsAsked, type Rights } from './rights.ts';
 
 /**
@@ -18,7 +18,9 @@ export async function coloniesSearchedFor(
   const words = asked.text.replaceAll('\u0000', '').trim().split(/\s+/).filter(Boolean).slice(0, 8);
   if (words.length === 0) return { colonies: [], more: false };
   const readings = words.map((label, at) => {
-    const others = words.filter((_, place) => place !== at).map((word) => sql`apiary.search ilike ${anywhere(word)}`);
+    const others = words
+      .filter((_, place) => place !== at)
+      .map((word) => sql`apiary.search ilike ${patternAnywhere(word)}`);
     const labels = [label, label.toUpperCase(), label.toLowerCase()];
     return sql`(${sql.join([sql`colony.name = any(${labels}::text[])`, ...others], sql` and `)})`;
   });

@@ -2,9 +2,12 @@ import type { ColonyPage } from '@combside/contract/colony-page';
 import { apiaryLineOf } from './apiaries.ts';
 import type { Database } from './database.ts';
 import { ServerError } from './errors.ts';
-import { apiaryNames, endsOf, movementsAt } from './movements.ts';
-import { assertReadable, newestArrival, peopleIn, photographsShown, stateOf } from './page-parts.ts';
-import type { Rights } from './rights.ts';
+import { stateOf } from './folded-states.ts';
+import { apiariesAtEnds, apiaryNames, movementsAt } from './movements.ts';
+import { newestArrival } from './newest-arrival.ts';
+import { peopleIn } from './people.ts';
+import { photographsShown } from './photographs-shown.ts';
+import { assertReadable, type Rights } from './rights.ts';
 
 /**
  * One colony with everything ever seen in it.
@@ -25,7 +28,7 @@ export async function colonyPageOf(database: Database, rights: Rights, colony: s
   );
   const sites = [...new Set(state.colony.history.map(({ body }) => body.apiary))];
   const movements = await movementsAt(database, sites, colony);
-  const otherEnds = await apiaryNames(database, rights, [...sites, ...endsOf(movements)]);
+  const otherEnds = await apiaryNames(database, rights, [...sites, ...apiariesAtEnds(movements)]);
   const people = await peopleIn(database, [state, ...movements], []);
   return { colony: state, apiary, movements, otherEnds, photographs, people: [...people], position } as ColonyPage;
 }

@@ -1,6 +1,6 @@
 import { isUnsettled } from '@combside/casework/register/settle';
 import type { ApiaryState, ColonyState, KeeperState } from '@combside/record/states';
-import type { KeptState } from '@combside/record/store';
+import type { FoldedState } from '@combside/record/store';
 import type {
   ApiarySummary,
   ColonySummary,
@@ -85,7 +85,7 @@ const none: Columns = {
 };
 
 /** Draws the columns of a folded state. */
-export function columnsOf(kept: KeptState): Columns {
+export function columnsOf(kept: FoldedState): Columns {
   switch (kept.summary.about.type) {
     case 'keeper': {
       const summary = kept.summary as KeeperSummary;
@@ -126,7 +126,7 @@ export function columnsOf(kept: KeptState): Columns {
         ...none,
         apiary: summary.apiary,
         name: storable(summary.label),
-        happened_at: moment(summary.lastExaminedAt),
+        happened_at: instantOrNull(summary.lastExaminedAt),
         last_result: storable(summary.lastResult),
         unsettled: isUnsettled(state),
         examined: examinedIn(state),
@@ -148,13 +148,13 @@ export function columnsOf(kept: KeptState): Columns {
         ...none,
         apiary: summary.apiary,
         inspector: summary.inspector,
-        happened_at: moment(summary.startedAt ?? summary.plannedFor),
+        happened_at: instantOrNull(summary.startedAt ?? summary.plannedFor),
       };
     }
     case 'movement': {
       const summary = kept.summary as MovementSummary;
       const latest = summary.latest === null ? null : `${summary.latest}T00:00:00.000Z`;
-      return { ...none, apiary: summary.from, other_apiary: summary.to, happened_at: moment(latest) };
+      return { ...none, apiary: summary.from, other_apiary: summary.to, happened_at: instantOrNull(latest) };
     }
     case 'laboratory':
       return { ...none, name: storable((kept.summary as LaboratorySummary).name) };
@@ -171,7 +171,7 @@ function examinedIn(state: ColonyState): Examined[] {
       examination: written.entry,
       visit: body.visit,
       apiary: body.apiary,
-      observed_at: moment(body.observedAt),
+      observed_at: instantOrNull(body.observedAt),
       depth: body.depth,
       hive_state: body.hiveState,
       frames_seen: body.boxes.reduce((sum, box) => sum + box.framesSeen, 0),
@@ -196,7 +196,7 @@ function combsIn(state: ColonyState): CombPhotographed[] {
     visit: of.visit,
     apiary: of.apiary,
     // A time that is none (month 13) must still have a place in the list.
-    taken_at: moment(photograph.takenAt) ?? moment(of.observedAt) ?? '1970-01-01T00:00:00.000Z',
+    taken_at: instantOrNull(photograph.takenAt) ?? instantOrNull(of.observedAt) ?? '1970-01-01T00:00:00.000Z',
     caption: storable(photograph.caption),
     accepted: kept.get(photograph.hash)?.accepted ?? null,
   }));
@@ -210,7 +210,7 @@ export function storable<T extends string | null>(text: T): T {
 }
 
 /** An instant as PostgreSQL takes it, or null where the text has the shape of one but names no moment (month 13). */
-export function moment(text: string | null): string | null {
+export function instantOrNull(text: string | null): string | null {
   return text === null || Number.isNaN(Date.parse(text)) ? null : text;
 }
 

@@ -66,7 +66,7 @@ export async function openDatabase(address: DatabaseAddress, connections = 10): 
 }
 
 /** Runs `work` while no other process holds the same lock of this database. */
-export async function alone<T>(database: Database, lock: number, work: () => Promise<T>): Promise<T> {
+export async function withDatabaseLock<T>(database: Database, lock: number, work: () => Promise<T>): Promise<T> {
   const client = await database.pool.connect();
   try {
     await client.query('select pg_advisory_lock($1)', [lock]);

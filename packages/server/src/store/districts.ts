@@ -1,7 +1,7 @@
 import type { Districts } from '@combside/contract/districts';
 import { sql } from 'kysely';
 import type { Database } from './database.ts';
-import { newestArrival } from './page-parts.ts';
+import { newestArrival } from './newest-arrival.ts';
 import type { Rights } from './rights.ts';
 
 /** Every district the register or the settings know, by name. */

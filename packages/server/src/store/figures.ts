@@ -1,10 +1,11 @@
+import { dayOf } from '@combside/calendar/instant';
 import type { ExaminedRow, Registered } from '@combside/casework/programme/examined';
 import { type Figure, programmeFigures } from '@combside/casework/programme/figures';
 import type { FigureRecords, FigureRecordsAsked, Figures, FiguresAsked } from '@combside/contract/figures';
 import type { VisitSummary } from '@combside/record/summary';
 import { sql } from 'kysely';
 import type { Database } from './database.ts';
-import { newestArrival } from './page-parts.ts';
+import { newestArrival } from './newest-arrival.ts';
 import { districtsAsked, type Rights } from './rights.ts';
 
 /** Records shown behind one number. */
@@ -125,7 +126,7 @@ function asExamined(row: Row): ExaminedRow[] {
       colony: row.colony,
       apiary: row.apiary,
       visit: row.visit,
-      on: row.observed_at.toISOString().slice(0, 10),
+      on: dayOf(row.observed_at.toISOString()),
       depth: row.depth,
       reason: row.visit_summary?.reason ?? null,
       result: row.result,

@@ -3,9 +3,11 @@ import { sql } from 'kysely';
 import { apiariesOfKeeper } from './apiaries.ts';
 import type { Database } from './database.ts';
 import { ServerError } from './errors.ts';
-import { apiaryNames, endsOf, movementsAt } from './movements.ts';
-import { newestArrival, peopleIn, stateOf } from './page-parts.ts';
+import { stateOf } from './folded-states.ts';
+import { apiariesAtEnds, apiaryNames, movementsAt } from './movements.ts';
+import { newestArrival } from './newest-arrival.ts';
 import { pageMark, readPageMark } from './paging.ts';
+import { peopleIn } from './people.ts';
 import { keeperIn } from './register-search.ts';
 import { districtsAsked, type Rights } from './rights.ts';
 
@@ -67,7 +69,7 @@ export async function keeperPageOf(database: Database, rights: Rights, keeper: s
     keeper: state,
     apiaries,
     movements,
-    otherEnds: await apiaryNames(database, rights, endsOf(movements)),
+    otherEnds: await apiaryNames(database, rights, apiariesAtEnds(movements)),
     mergedHere: merged.map((row) => ({ id: row.entity_id, name: row.name ?? '' })),
     people: [...(await peopleIn(database, [state, ...movements], []))],
     position,

@@ -1,6 +1,7 @@
 import type { Laboratories } from '@combside/contract/laboratories';
 import type { Database } from './database.ts';
-import { peopleIn, statesOf } from './page-parts.ts';
+import { statesOf } from './folded-states.ts';
+import { peopleIn } from './people.ts';
 
 /** Every laboratory with the limits it stated, by name. */
 export async function laboratoriesListed(database: Database): Promise<Laboratories> {

@@ -1,6 +1,6 @@
 import type { MapAnswer, MapAsked, MapExtent, MapHeap, MapPoint } from '@combside/contract/map';
 import { sql } from 'kysely';
-import { mark, within } from './apiaries.ts';
+import { gravestResult, insideBox } from './apiaries.ts';
 import type { Database } from './database.ts';
 import { districtsAsked, type Rights } from './rights.ts';
 
@@ -16,7 +16,7 @@ const worldPixels = 512;
 /** What lies in a window of the map: single apiaries where they are few, heaps where they are many. */
 export async function mapWindow(database: Database, rights: Rights, asked: MapAsked): Promise<MapAnswer> {
   const here = sql`apiary.entity_type = 'apiary' and apiary.merged_into is null and apiary.name is not null
-    and apiary.place is not null and ${granted(rights, asked.district)} and ${within(asked.box)}`;
+    and apiary.place is not null and ${granted(rights, asked.district)} and ${insideBox(asked.box)}`;
   const found = await sql<Omit<MapPoint, 'uncertaintyMetres'> & { summary: { uncertaintyMetres: number | null } }>`
     select apiary.entity_id as apiary, apiary.name, apiary.place[1] as latitude, apiary.place[0] as longitude,
       apiary.summary
@@ -67,7 +67,7 @@ export async function mapExtentOf(database: Database, rights: Rights): Promise<M
 
 async function marksOf(database: Database, apiaries: readonly string[]): Promise<Map<string, string | null>> {
   const found = await sql<{ apiary: string; mark: string | null }>`
-    select apiary.entity_id as apiary, ${mark} as mark from combside.states apiary
+    select apiary.entity_id as apiary, ${gravestResult} as mark from combside.states apiary
     where apiary.entity_type = 'apiary' and apiary.entity_id = any(${apiaries}::uuid[])`.execute(database.sql);
   return new Map(found.rows.map((row) => [row.apiary, row.mark]));
 }

@@ -1,7 +1,7 @@
 import type { MovementState } from '@combside/record/states';
 import { sql } from 'kysely';
 import type { Database } from './database.ts';
-import { statesOf } from './page-parts.ts';
+import { statesOf } from './folded-states.ts';
 import { mayRead, type Rights } from './rights.ts';
 
 /** So many movements a page shows at most. */
@@ -33,7 +33,7 @@ export async function movementsAt(
 }
 
 /** The apiaries at either end of movements, now or before a change, each once. */
-export function endsOf(movements: readonly MovementState[]): string[] {
+export function apiariesAtEnds(movements: readonly MovementState[]): string[] {
   const ends = movements
     .flatMap(({ movement }) => movement.history.map(({ body }) => body))
     .flatMap(({ from, to }) => [from, to]);

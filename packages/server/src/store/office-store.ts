@@ -3,17 +3,17 @@ import { RecordError } from '@combside/record/errors';
 import type { StateBase } from '@combside/record/states';
 import {
   aboutKey,
+  type FoldedState,
   type Head,
-  type Kept,
-  type KeptState,
   type OfficeChange,
   type OfficeStore,
   type Placement,
+  type StoredEntry,
 } from '@combside/record/store';
-import type { FoldedType, SummaryByType, Where } from '@combside/record/summary';
+import type { FoldedType, SummaryByType, SummaryFilter } from '@combside/record/summary';
 import { type Kysely, type Selectable, sql } from 'kysely';
 import type pg from 'pg';
-import { columnsOf, moment, storable } from './columns.ts';
+import { columnsOf, instantOrNull, storable } from './columns.ts';
 import type { Database } from './database.ts';
 import type { Tables } from './tables.ts';
 
@@ -106,7 +106,7 @@ function storeOver(db: Kysely<Tables>, exclusive: Exclusive): OfficeStore {
     },
 
     entriesAbout: async (abouts) => {
-      const wanted = new Map(abouts.map((about) => [aboutKey(about), [] as Kept[]]));
+      const wanted = new Map(abouts.map((about) => [aboutKey(about), [] as StoredEntry[]]));
       if (abouts.length === 0) return wanted;
       const rows = await sql<EntryRow>`
         select entries.* from ${asked(abouts)}
@@ -127,7 +127,7 @@ function storeOver(db: Kysely<Tables>, exclusive: Exclusive): OfficeStore {
       return found;
     },
 
-    summaries: async <T extends FoldedType>(type: T, where?: Where): Promise<SummaryByType[T][]> => {
+    summaries: async <T extends FoldedType>(type: T, where?: SummaryFilter): Promise<SummaryByType[T][]> => {
       let query = db.selectFrom('combside.states').select('summary').where('entity_type', '=', type);
       for (const [field, value] of Object.entries(where ?? {}) as [keyof Columnar, string][]) {
         query =
@@ -298,7 +298,7 @@ async function expectHead(db: Kysely<Tables>, expected: NonNullable<OfficeChange
   }
 }
 
-async function insertEntries(db: Kysely<Tables>, entries: readonly Kept[]): Promise<void> {
+async function insertEntries(db: Kysely<Tables>, entries: readonly StoredEntry[]): Promise<void> {
   const rows = entries.map(({ entry: { envelope, salt, body }, hash, receivedAt, refused }) => ({
     id: envelope.id,
     device: envelope.device,
@@ -308,7 +308,7 @@ async function insertEntries(db: Kysely<Tables>, entries: readonly Kept[]): Prom
     about_type: storable(envelope.about.type),
     about_id: envelope.about.id,
     by: envelope.by,
-    at: moment(envelope.at),
+    at: instantOrNull(envelope.at),
     clock: storable(envelope.clock),
     hash,
     // As text within the parameter, so that PostgreSQL checks their form but never unescapes them.
@@ -360,7 +360,7 @@ async function expectNoGap(db: Kysely<Tables>, placements: readonly Placement[])
   }
 }
 
-function newestOf(entries: readonly Kept[]): Head[] {
+function newestOf(entries: readonly StoredEntry[]): Head[] {
   const heads = new Map<string, Head>();
   for (const { entry, hash } of entries) {
     const { device, seq } = entry.envelope;
@@ -369,7 +369,7 @@ function newestOf(entries: readonly Kept[]): Head[] {
   return [...heads.values()];
 }
 
-async function upsertStates(db: Kysely<Tables>, states: readonly KeptState[]): Promise<void> {
+async function upsertStates(db: Kysely<Tables>, states: readonly FoldedState[]): Promise<void> {
   const newest = new Map(states.map((kept) => [aboutKey(kept.summary.about), kept]));
   const rows = [...newest.values()].map((kept) => {
     const { visits, photographs, examined, combs, ...columns } = columnsOf(kept);
@@ -453,7 +453,7 @@ function asked(abouts: readonly About[]) {
     as r (type text, id uuid)) as asked`;
 }
 
-function keptOf(row: EntryRow): Kept {
+function keptOf(row: EntryRow): StoredEntry {
   const entry: Entry = { envelope: row.envelope, salt: row.salt, body: row.body };
   return {
     entry,

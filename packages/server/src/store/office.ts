@@ -5,14 +5,14 @@ import type { Keys, WallClock } from '@combside/record/ports';
 import { districtScope, everyoneScope } from '@combside/record/transport';
 import { sql } from 'kysely';
 import type { Database } from './database.ts';
-import { alone } from './database.ts';
+import { withDatabaseLock } from './database.ts';
 import { districtsKnown } from './districts.ts';
 import { ServerError } from './errors.ts';
 import { chance, hasher, verifier } from './node-ports.ts';
 import { openOfficeStore } from './office-store.ts';
-import type { OfficePart } from './parts.ts';
 import { writePerson } from './people.ts';
 import { mayPull, type Rights } from './rights.ts';
+import type { OfficePort } from './server-ports.ts';
 
 /** Why an entry of a sound chain is refused here, besides the record's own reasons. Screens put them into words. */
 export const refusalReasons = ['not your district', 'visit of another inspector', 'not yours to write'] as const;
@@ -28,7 +28,7 @@ export interface ServerKeys extends Keys {
 
 export interface OpenedOffice {
   readonly office: Office;
-  readonly part: OfficePart;
+  readonly part: OfficePort;
   /** The identifier under which the server's own entries name their author. */
   readonly person: string;
 }
@@ -40,7 +40,7 @@ export interface OpenedOffice {
  * @throws ServerError `key-missing`
  */
 export async function openServerOffice(database: Database, keys: ServerKeys, clock: WallClock): Promise<OpenedOffice> {
-  const identity = await alone(database, identityLock, async () => {
+  const identity = await withDatabaseLock(database, identityLock, async () => {
     const known = await identityOf(database);
     if (known) {
       if (!(await keys.holds(known.device))) throw new ServerError('key-missing', known.device);
@@ -72,7 +72,7 @@ export async function openServerOffice(database: Database, keys: ServerKeys, clo
   return { office, part: officePart(database, office), person: identity.person };
 }
 
-function officePart(database: Database, office: Office): OfficePart {
+function officePart(database: Database, office: Office): OfficePort {
   return {
     greet: async (rights) => {
       const districts = rights.districts === 'all' ? await districtsKnown(database) : rights.districts;

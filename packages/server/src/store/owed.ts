@@ -3,7 +3,8 @@ import type { DutyLine, Owed, OwedAsked } from '@combside/contract/owed';
 import type { Pack } from '@combside/law/pack';
 import { sql } from 'kysely';
 import type { Database } from './database.ts';
-import { newestArrival, statesOf } from './page-parts.ts';
+import { statesOf } from './folded-states.ts';
+import { newestArrival } from './newest-arrival.ts';
 import { districtsAsked, type Rights } from './rights.ts';
 import { visitsListed } from './visits.ts';
 

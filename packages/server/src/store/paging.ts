@@ -23,6 +23,6 @@ export function readPageMark(mark: string | undefined, count: number): readonly 
 }
 
 /** A pattern for `like` that finds the text anywhere, with the pattern's own signs taken as plain text. */
-export function anywhere(text: string): string {
+export function patternAnywhere(text: string): string {
   return `%${text.replaceAll('\u0000', '').replace(/[\\%_]/g, (sign) => `\\${sign}`)}%`;
 }

@@ -1,4 +1,5 @@
 import type { Person } from '@combside/contract/people';
+import type { StateBase } from '@combside/record/states';
 import { districtScope } from '@combside/record/transport';
 import { sql } from 'kysely';
 import type { Database } from './database.ts';
@@ -41,6 +42,25 @@ export async function peopleNamed(database: Database, ids: Iterable<string>): Pr
     .where('person', 'in', wanted)
     .orderBy('name')
     .execute();
+}
+
+/** Everybody who wrote anything in these states, and whoever else is named. */
+export function peopleIn(
+  database: Database,
+  states: readonly (StateBase | null)[],
+  others: readonly string[],
+): Promise<readonly Person[]> {
+  const named = new Set(others);
+  const walk = (value: unknown): void => {
+    if (Array.isArray(value)) for (const one of value) walk(one);
+    else if (value !== null && typeof value === 'object') {
+      const written = (value as { written?: { by?: unknown } }).written;
+      if (typeof written?.by === 'string') named.add(written.by);
+      for (const [key, inner] of Object.entries(value)) if (key !== 'body' && key !== 'original') walk(inner);
+    }
+  };
+  walk(states);
+  return peopleNamed(database, named);
 }
 
 /** Rights of the person behind a sign-in account, or null where there is none or he is no longer active. */

@@ -14,7 +14,7 @@ import type { ApiarySummary, ColonySummary, MovementSummary, VisitSummary } from
 import { sql } from 'kysely';
 import { apiaryLinesOf } from './apiaries.ts';
 import type { Database } from './database.ts';
-import { newestArrival } from './page-parts.ts';
+import { newestArrival } from './newest-arrival.ts';
 import { districtsAsked, type Rights } from './rights.ts';
 
 interface Site {

@@ -1,7 +1,7 @@
 import type { RegisterHit, RegisterHits, RegisterSearched } from '@combside/contract/register';
 import { type RawBuilder, sql } from 'kysely';
 import type { Database } from './database.ts';
-import { anywhere } from './paging.ts';
+import { patternAnywhere } from './paging.ts';
 import { districtsAsked, type Rights } from './rights.ts';
 
 /**
@@ -49,11 +49,11 @@ async function found(
   limit: number,
 ): Promise<RegisterHit[]> {
   const text = words.join(' ');
-  const start = `${anywhere(text.toLowerCase()).slice(1)}`;
+  const start = `${patternAnywhere(text.toLowerCase()).slice(1)}`;
   const matches = words.every((word) => [...word].length < 3)
     ? sql`lower(state.name) like ${start}`
     : sql.join(
-        words.map((word) => sql`state.search ilike ${anywhere(word)}`),
+        words.map((word) => sql`state.search ilike ${patternAnywhere(word)}`),
         sql` and `,
       );
   const rows = await sql<{

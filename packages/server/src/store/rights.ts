@@ -33,3 +33,12 @@ export function mayPull(rights: Rights, scope: string): boolean {
   if (scope === everyoneScope || rights.districts === 'all') return true;
   return rights.districts.some((district) => scope === districtScope(district));
 }
+
+/**
+ * Refuses a page that lies in a district not granted, with the same words as one that does not exist. What stands at no
+ * known site may be read by its author and by whoever reads every district.
+ */
+export function assertReadable(rights: Rights, district: string | null, author: string | null): void {
+  const open = district === null ? rights.districts === 'all' || author === rights.person : mayRead(rights, district);
+  if (!open) throw new ServerError('not-found');
+}

@@ -4,8 +4,11 @@ import { sql } from 'kysely';
 import { apiaryLineOf } from './apiaries.ts';
 import type { Database } from './database.ts';
 import { ServerError } from './errors.ts';
-import { assertReadable, newestArrival, peopleIn, photographsShown, stateOf, statesOf } from './page-parts.ts';
-import type { Rights } from './rights.ts';
+import { stateOf, statesOf } from './folded-states.ts';
+import { newestArrival } from './newest-arrival.ts';
+import { peopleIn } from './people.ts';
+import { photographsShown } from './photographs-shown.ts';
+import { assertReadable, type Rights } from './rights.ts';
 
 /**
  * A visit with its apiary, its colonies as it saw them, and their photographs.

@@ -1,6 +1,6 @@
 import { type RawBuilder, sql } from 'kysely';
 import type { Database } from './database.ts';
-import { anywhere } from './paging.ts';
+import { patternAnywhere } from './paging.ts';
 
 /**
  * A word that stands in more apiaries than this is common: then the visits are walked from the newest on, and the first
@@ -26,7 +26,7 @@ export async function visitsWorded(
   const words = text.replaceAll('\u0000', '').trim().split(/\s+/).filter(Boolean).slice(0, mostWords);
   if (words.length === 0) return null;
   const people = await sql<{ person: string; name: string }>`
-    select person, name from combside.people where name ilike any(${words.map(anywhere)}::text[])`.execute(
+    select person, name from combside.people where name ilike any(${words.map(patternAnywhere)}::text[])`.execute(
     database.sql,
   );
   const names = people.rows.map(({ person, name }) => ({ person, name: name.toLowerCase() }));
@@ -63,12 +63,12 @@ async function apiariesWorded(
 ): Promise<RawBuilder<unknown> | null> {
   // A word of fewer than three letters has no trigram: standing alone it is looked for at the beginning of names.
   const isShort = words.every((word) => [...word].length < 3);
-  const start = anywhere(words.join(' ').toLowerCase()).slice(1);
+  const start = patternAnywhere(words.join(' ').toLowerCase()).slice(1);
   const matching = (table: 'state' | 'apiary') =>
     isShort
       ? sql`lower(${sql.ref(`${table}.name`)}) like ${start}`
       : sql.join(
-          words.map((word) => sql`${sql.ref(`${table}.search`)} ilike ${anywhere(word)}`),
+          words.map((word) => sql`${sql.ref(`${table}.search`)} ilike ${patternAnywhere(word)}`),
           sql` and `,
         );
   const found = await sql<{ id: string }>`

@@ -1,6 +1,6 @@
 import { type Book, openBook } from '@combside/record/book';
 import type { Hasher } from '@combside/record/ports';
-import type { Kept } from '@combside/record/store';
+import type { StoredEntry } from '@combside/record/store';
 import { type Drafts, storedDrafts } from './drafts/stored-drafts.ts';
 import { keptKeys } from './keys/kept-keys.ts';
 import { webChance, webClock, webHasher, webVerifier } from './keys/web-ports.ts';
@@ -20,7 +20,7 @@ export interface Device {
   readonly sync: Sync;
   readonly storage: StorageWatch;
   /** Own entries the office refused, oldest first, with the reason. */
-  refused(): Promise<Kept[]>;
+  refused(): Promise<StoredEntry[]>;
   /** Names by person, as far as this device was told them. */
   names(): Promise<Readonly<Record<string, string>>>;
   /** Lets go of the store, so that another tab may change its shape. */

@@ -3,7 +3,7 @@ import type { Book } from '@combside/record/book';
 import type { About } from '@combside/record/entry';
 import type { Hasher } from '@combside/record/ports';
 import type { StateByType } from '@combside/record/states';
-import type { FoldedType, SummaryByType, Where } from '@combside/record/summary';
+import type { FoldedType, SummaryByType, SummaryFilter } from '@combside/record/summary';
 import { createContext, type ReactNode, useContext, useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import type { Session } from '../app/session.ts';
 import { alwaysThere, GivesDevice } from '../device/device-in-hand.tsx';
@@ -111,7 +111,10 @@ export function useEntity<T extends keyof StateByType>(type: T, id: string): Sta
 }
 
 /** The folded states of a group, such as the colonies of an apiary. */
-export function useStates<T extends keyof StateByType>(type: T, where: Where): readonly StateByType[T][] | undefined {
+export function useStates<T extends keyof StateByType>(
+  type: T,
+  where: SummaryFilter,
+): readonly StateByType[T][] | undefined {
   const { book } = useHiveDevice();
   return useRead(
     () => book.states(type, where),
@@ -121,7 +124,10 @@ export function useStates<T extends keyof StateByType>(type: T, where: Where): r
 }
 
 /** The short rows of a group, or of everything of a type, for lists. */
-export function useSummaries<T extends FoldedType>(type: T, where?: Where): readonly SummaryByType[T][] | undefined {
+export function useSummaries<T extends FoldedType>(
+  type: T,
+  where?: SummaryFilter,
+): readonly SummaryByType[T][] | undefined {
   const { book } = useHiveDevice();
   return useRead(
     () => book.summaries(type, where),

@@ -1,4 +1,4 @@
-import { daysInMonth } from '@combside/law/calendar';
+import { dayOn } from '@combside/calendar/day';
 
 /**
  * A number as people write it: "1234.5", "1 234,5", "1.234,5", "1'234.5". Where a lone dot or comma could be either, it is
@@ -63,20 +63,22 @@ export type DateOrder = 'day first' | 'month first';
  */
 export function readDate(text: string, order: DateOrder | null): string | null | 'order' {
   const iso = /^(\d{4})-(\d{1,2})-(\d{1,2})(?:[T ][\d:.]+(?:Z|[+-]\d{2}:?\d{2})?)?$/.exec(text);
-  if (iso) return dateOf(Number(iso[1]), Number(iso[2]), Number(iso[3]));
+  if (iso) return dayFrom1900(Number(iso[1]), Number(iso[2]), Number(iso[3]));
   const dotted = /^(\d{1,2})\.\s?(\d{1,2})\.\s?(\d{4})$/.exec(text);
-  if (dotted) return dateOf(Number(dotted[3]), Number(dotted[2]), Number(dotted[1]));
+  if (dotted) return dayFrom1900(Number(dotted[3]), Number(dotted[2]), Number(dotted[1]));
   const other = /^(\d{1,2})([/-])(\d{1,2})\2(\d{4})$/.exec(text);
   if (!other) return null;
   const [first, second, year] = [Number(other[1]), Number(other[3]), Number(other[4])];
-  if (first === second) return dateOf(year, first, second);
+  if (first === second) return dayFrom1900(year, first, second);
   if (order === null)
-    return dateOf(year, first, second) && dateOf(year, second, first) ? 'order' : orderFree(year, first, second);
-  return order === 'day first' ? dateOf(year, second, first) : dateOf(year, first, second);
+    return dayFrom1900(year, first, second) && dayFrom1900(year, second, first)
+      ? 'order'
+      : orderFree(year, first, second);
+  return order === 'day first' ? dayFrom1900(year, second, first) : dayFrom1900(year, first, second);
 }
 
 function orderFree(year: number, first: number, second: number): string | null {
-  return dateOf(year, second, first) ?? dateOf(year, first, second);
+  return dayFrom1900(year, second, first) ?? dayFrom1900(year, first, second);
 }
 
 /**
@@ -95,8 +97,7 @@ export function dateOrderOf(texts: Iterable<string>): DateOrder | null {
   return dayFirst === monthFirst ? null : dayFirst ? 'day first' : 'month first';
 }
 
-function dateOf(year: number, month: number, day: number): string | null {
-  if (year < 1900 || month < 1 || month > 12 || day < 1 || day > daysInMonth(year, month)) return null;
-  const two = (value: number) => String(value).padStart(2, '0');
-  return `${year}-${two(month)}-${two(day)}`;
+/** Days before 1900 are slips of the hand here. */
+function dayFrom1900(year: number, month: number, day: number): string | null {
+  return year < 1900 ? null : dayOn(year, month, day);
 }

@@ -4,8 +4,9 @@
  * it is in the photograph. Relative values, because light and white balance change from picture to picture and the same
  * capping may be twice as bright in one as in the other.
  */
-import type { LatticeCell } from '../lattice/lattice-growth.ts';
-import { brightness, halve, type Picture, type Plane, shrink, valueAt, windowMean } from '../photograph/picture.ts';
+import type { LatticeCell } from '../lattice/lattice-cell.ts';
+import type { GreyPyramid } from '../photograph/grey-pyramid.ts';
+import { brightness, halve, type Plane, shrink, valueAt, windowMean } from '../photograph/picture.ts';
 
 /** Points across the straightened cell, and how far it reaches from the centre in pitches. */
 const points = 15;
@@ -42,10 +43,12 @@ export class CellView {
   private readonly ratioX: number;
   private readonly ratioY: number;
 
-  constructor(picture: Picture, pitch: number) {
+  constructor(pyramid: GreyPyramid, pitch: number) {
+    const { picture } = pyramid;
     const scale = Math.min(1, viewPitch / pitch);
     const colour = shrink(picture, scale);
-    this.grey = brightness(colour);
+    // At full size the colours are those of the picture, and the pyramid may have their brightness already.
+    this.grey = scale === 1 ? pyramid.at(1) : brightness(colour);
     this.ratioX = this.grey.width / picture.width;
     this.ratioY = this.grey.height / picture.height;
     // Colour is only looked at softly: half the size is enough unless cells are small already. A quarter is enough for

@@ -4,7 +4,8 @@
  * are added, which are taken back and which are peeled off.
  */
 
-import { type LatticeCell, neighbourSteps, PlaceIndex, pitchOf } from '../lattice/lattice-growth.ts';
+import { type LatticeCell, neighbourSteps, pitchOf, placeKey } from '../lattice/lattice-cell.ts';
+import { PlaceIndex } from '../lattice/place-index.ts';
 import { outputCount, outputNumber } from './classifier.ts';
 
 /** A place of the lattice and what the classifier said about it, one share for each of its outputs. */
@@ -37,11 +38,6 @@ const someNoCell = 0.1;
 const islandSeen = 8;
 const islandShare = 0.2;
 const islandNoCell = 0.35;
-
-/** One number for a place; places of different pieces are thousands of columns apart. */
-export function placeKey(column: number, row: number): number {
-  return (column + 4096) * 8192 + row + 4096;
-}
 
 /** Adds missed places at the edge, then takes away what is not comb. Changes `held`. */
 export function settleEdge(

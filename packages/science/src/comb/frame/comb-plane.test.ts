@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { LatticeCell } from '../lattice/lattice-growth.ts';
+import type { LatticeCell } from '../lattice/lattice-cell.ts';
 import { combPlane, cornersOfRegion, latticeContradicts, widened, withinFrame } from './comb-plane.ts';
 
 const size = { width: 640, height: 480 };

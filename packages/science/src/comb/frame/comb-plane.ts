@@ -1,7 +1,7 @@
 /** Which plane a reading stands on: corners a person set, corners found, or the lattice itself; and when found ones go. */
 
-import { polygonTest } from '../lattice/lattice.ts';
-import { type LatticeCell, pitchOf } from '../lattice/lattice-growth.ts';
+import { type LatticeCell, pitchOf } from '../lattice/lattice-cell.ts';
+import { polygonTest } from '../photograph/polygon.ts';
 import { isQuadrilateral, planeOfCorners, planeOfLattice, tiltDegrees } from './frame-plane.ts';
 
 type Point = readonly [number, number];

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { LatticeCell } from '../lattice/lattice-growth.ts';
+import type { LatticeCell } from '../lattice/lattice-cell.ts';
 import {
   homographyOf,
   inverseOf,

@@ -7,7 +7,7 @@
  * by the cosine of the tilt, whatever the lens.
  */
 
-import { type LatticeCell, pitchOf } from '../lattice/lattice-growth.ts';
+import { type LatticeCell, pitchOf } from '../lattice/lattice-cell.ts';
 import { solveEquations } from '../lattice/linear-equations.ts';
 
 type Point = readonly [number, number];

@@ -7,15 +7,10 @@
  * it lies. Whether comb is there at all is not decided here: the classifier takes wood, gloves and background off again.
  */
 
-import {
-  type GrowthPlanes,
-  type LatticeCell,
-  neighbourSteps,
-  PlaceIndex,
-  pitchOf,
-  readPlace,
-} from './lattice-growth.ts';
+import { type LatticeCell, neighbourSteps, pitchOf, placeKey } from './lattice-cell.ts';
 import { solveEquations } from './linear-equations.ts';
+import { type GrowthPlanes, readPlace } from './phases.ts';
+import { PlaceIndex } from './place-index.ts';
 
 /** Rings laid beyond the last cell of which walls were seen. */
 const furthest = 8;
@@ -52,7 +47,7 @@ export function reachOn(
   checkpoint: () => void,
 ): LatticeCell[] {
   const cells = new Map<number, Reaching>();
-  for (const cell of piece) cells.set(keyOf(cell.column, cell.row), { ...cell, unseen: 0 });
+  for (const cell of piece) cells.set(placeKey(cell.column, cell.row), { ...cell, unseen: 0 });
   const first = piece[0];
   if (!first) return [];
   const index = new PlaceIndex(pitchOf(first) * 1.4);
@@ -62,7 +57,7 @@ export function reachOn(
     let from: Reaching | undefined;
     let beside = 0;
     for (const [dc, dr] of neighbourSteps) {
-      const near = cells.get(keyOf(column + dc, row + dr));
+      const near = cells.get(placeKey(column + dc, row + dr));
       if (!near) continue;
       beside++;
       if (!from || near.unseen < from.unseen) from = near;
@@ -94,7 +89,7 @@ export function reachOn(
       else if (!blindly) waiting.set(key, place);
     }
     for (const cell of edge) {
-      const key = keyOf(cell.column, cell.row);
+      const key = placeKey(cell.column, cell.row);
       waiting.delete(key);
       cells.set(key, cell);
       index.add(cell.x, cell.y);
@@ -129,7 +124,7 @@ function freePlaces(
   const free = new Map<number, readonly [number, number]>();
   for (const { column, row } of edge) {
     for (const [dc, dr] of neighbourSteps) {
-      const key = keyOf(column + dc, row + dr);
+      const key = placeKey(column + dc, row + dr);
       if (!cells.has(key)) free.set(key, [column + dc, row + dr]);
     }
   }
@@ -174,7 +169,7 @@ function curvedFit(
   let weight = 0;
   for (let dr = -fitReach; dr <= fitReach; dr++) {
     for (let dc = Math.max(-fitReach, -fitReach - dr); dc <= Math.min(fitReach, fitReach - dr); dc++) {
-      const near = cells.get(keyOf(column + dc, row + dr));
+      const near = cells.get(placeKey(column + dc, row + dr));
       if (!near || (dc === 0 && dr === 0)) continue;
       const d2 = dc * dc + dc * dr + dr * dr;
       const w = (0.04 + near.seen) / (1 + d2 / 8);
@@ -211,8 +206,4 @@ function curvedFit(
     bx: from.bx + (x[2] as number),
     by: from.by + (y[2] as number),
   };
-}
-
-function keyOf(column: number, row: number): number {
-  return (column + 4096) * 8192 + (row + 4096);
 }

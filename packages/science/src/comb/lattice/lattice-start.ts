@@ -11,7 +11,8 @@
  * of a tile hold the same) and the wall plane (strong where sealed and open cells are mixed).
  */
 
-import { halve, type Plane } from '../photograph/picture.ts';
+import type { GreyPyramid } from '../photograph/grey-pyramid.ts';
+import type { Plane } from '../photograph/picture.ts';
 import { tileTransform } from './fourier.ts';
 import { evenOut, wallPlane } from './wall-plane.ts';
 
@@ -44,14 +45,15 @@ const smallestRadius = 3.6;
 const largestRadius = 24;
 
 /**
- * Looks for hexagonal lattices in tiles of a grey plane, at this size and at each halving.
+ * Looks for hexagonal lattices in tiles of a plane of the pyramid, at this size and at each halving.
  *
- * @param grey brightness, 0 to 255
+ * @param grey the largest plane to look at
  * @param tilesAcross about how many tiles to try along the longer side at each size
  * @param checkpoint called before each size; throw from it to stop
  * @returns one start per tile in which a lattice was found, strongest first, and the planes they were found on
  */
 export function latticeStarts(
+  pyramid: GreyPyramid,
   grey: Plane,
   tilesAcross: number,
   checkpoint: () => void = () => {},
@@ -132,7 +134,7 @@ export function latticeStarts(
         });
       }
     }
-    plane = halve(level);
+    plane = pyramid.half(level);
     enlarge *= 2;
   }
   return { starts: starts.sort((one, other) => other.strength - one.strength), levels };

@@ -1,5 +1,6 @@
 /** What a camera does to a painted picture: blur, noise, sharpening, contrast and JPEG. Planes of 0 to 255. */
 import type { Chance } from '../../random/seeded.ts';
+import type { PainterSettings } from './settings.ts';
 
 export interface Planes {
   readonly width: number;
@@ -9,8 +10,30 @@ export interface Planes {
   readonly blue: Float32Array;
 }
 
+/** What the camera makes of a painted scene; changes the planes. */
+export function develop(planes: Planes, settings: PainterSettings, chance: Chance): void {
+  // Cameras expose for the whole picture: bring the mean to a middle grey, so that `exposure` is an error of theirs.
+  let total = 0;
+  for (let k = 0; k < planes.red.length; k++) {
+    total += 0.3 * (planes.red[k] as number) + 0.6 * (planes.green[k] as number) + 0.1 * (planes.blue[k] as number);
+  }
+  const gain = Math.min(2.6, (112 * planes.red.length) / Math.max(1, total)) * settings.light.exposure;
+  for (const plane of [planes.red, planes.green, planes.blue]) {
+    for (let k = 0; k < plane.length; k++) plane[k] = (plane[k] as number) * gain;
+  }
+
+  const { camera } = settings;
+  blur(planes, (along) => camera.blur + camera.shallow * Math.abs(along - 0.5) * 2);
+  if (camera.saturation !== 1) saturate(planes, camera.saturation);
+  tone(planes, camera.contrast);
+  if (camera.noise > 0) addNoise(planes, camera.noise, chance);
+  if (camera.sharpen > 0) sharpen(planes, camera.sharpen);
+  tone(planes, 1);
+  if (camera.jpeg > 0) throughJpeg(planes, camera.jpeg, chance.uniform() < 0.6);
+}
+
 /** Blurs with a bell of standard deviation `sigma(y)` pixels along both directions. */
-export function blur(planes: Planes, sigma: (along: number) => number): void {
+function blur(planes: Planes, sigma: (along: number) => number): void {
   const { width, height } = planes;
   const kernels = Array.from({ length: 33 }, (_, k) => {
     const s = sigma(k / 32);
@@ -58,7 +81,7 @@ export function blur(planes: Planes, sigma: (along: number) => number): void {
 }
 
 /** Adds what the sensor adds; half of it shared by the colours. */
-export function addNoise(planes: Planes, strength: number, chance: Chance): void {
+function addNoise(planes: Planes, strength: number, chance: Chance): void {
   // Normal draws are slow: a table of them, stepped through with uneven strides, is as good to the eye.
   const table = Float32Array.from({ length: 4099 }, () => chance.normal());
   let a = chance.integer(4099);
@@ -72,7 +95,7 @@ export function addNoise(planes: Planes, strength: number, chance: Chance): void
 }
 
 /** A halo about one pixel wide, as cameras add. */
-export function sharpen(planes: Planes, amount: number): void {
+function sharpen(planes: Planes, amount: number): void {
   const { width, height } = planes;
   for (const plane of [planes.red, planes.green, planes.blue]) {
     const from = plane.slice();
@@ -92,7 +115,7 @@ export function sharpen(planes: Planes, amount: number): void {
 }
 
 /** Colour drawn towards grey (amount below 1) or away from it. */
-export function saturate(planes: Planes, amount: number): void {
+function saturate(planes: Planes, amount: number): void {
   for (let k = 0; k < planes.red.length; k++) {
     const r = planes.red[k] as number;
     const g = planes.green[k] as number;
@@ -105,7 +128,7 @@ export function saturate(planes: Planes, amount: number): void {
 }
 
 /** Contrast about middle grey, and clipping. */
-export function tone(planes: Planes, contrast: number): void {
+function tone(planes: Planes, contrast: number): void {
   for (const plane of [planes.red, planes.green, planes.blue]) {
     for (let k = 0; k < plane.length; k++) {
       const v = 118 + contrast * ((plane[k] as number) - 118);
@@ -127,7 +150,7 @@ const chromaTable = [
 ];
 
 /** Leaves the picture as it would come back from a JPEG of this quality (colour at full or half resolution). */
-export function throughJpeg(planes: Planes, quality: number, halfColour: boolean): void {
+function throughJpeg(planes: Planes, quality: number, halfColour: boolean): void {
   const { width, height } = planes;
   const factor = quality < 50 ? 5000 / quality : 200 - 2 * quality;
   const scaledTable = (table: readonly number[]): Float64Array =>

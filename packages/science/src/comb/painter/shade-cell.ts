@@ -7,6 +7,8 @@
 import type { PaintedCell } from './fill-comb.ts';
 import { placeNoise, smoothNoise } from './noise.ts';
 import type { PainterSettings } from './settings.ts';
+import { shadeContent } from './shade-content.ts';
+import { ease, hexagon, type Light } from './shade-light.ts';
 
 /** Unit vectors across the three pairs of walls of a cell whose rows run along u. */
 const across: readonly (readonly [number, number])[] = [
@@ -14,25 +16,6 @@ const across: readonly (readonly [number, number])[] = [
   [0.5, 0.8660254],
   [-0.5, 0.8660254],
 ];
-
-export interface Light {
-  /** Way of the sunlight over the comb per pitch of depth. */
-  readonly u: number;
-  readonly v: number;
-  /** Towards the light, for slopes: horizontal part and height. */
-  readonly towardsU: number;
-  readonly towardsV: number;
-  readonly up: number;
-}
-
-function hexagon(u: number, v: number): number {
-  return Math.max(Math.abs(u), Math.abs(0.5 * u + 0.8660254 * v), Math.abs(-0.5 * u + 0.8660254 * v));
-}
-
-function ease(low: number, high: number, x: number): number {
-  const t = x <= low ? 0 : x >= high ? 1 : (x - low) / (high - low);
-  return t * t * (3 - 2 * t);
-}
 
 /**
  * @param du place relative to the cell's centre
@@ -51,233 +34,216 @@ export function shadeCell(
   slantV: number,
   out: Float64Array,
 ): void {
+  const grain = 0.92 + 0.16 * placeGrain(cell, du, dv);
+  if (cell.content === 'worker' || cell.content === 'drone') {
+    shadeCapping(settings, light, cell, du, dv, edge, grain, out);
+  } else if (cell.content === 'honey' && !halfOpen(cell, du, dv)) {
+    shadeHoney(settings, cell, du, dv, edge, out);
+  } else {
+    shadeInside(settings, light, cell, du, dv, edge, slantU, slantV, grain, out);
+  }
+}
+
+/** A capping of sealed brood, sound or sick. */
+function shadeCapping(
+  settings: PainterSettings,
+  light: Light,
+  cell: PaintedCell,
+  du: number,
+  dv: number,
+  edge: number,
+  grain: number,
+  out: Float64Array,
+): void {
+  const { wax } = settings;
+  const direct = settings.light.direct;
+  const ambient = 1 - direct;
+  const drone = cell.content === 'drone';
+  const reach = Math.min(1, Math.hypot(du, dv) / 0.5);
+  const soft = Math.min(1, edge / 0.5);
+  // Height of the capping: a plateau with a slight dip, falling to a moat at the edge; drones stand up like bullets.
+  let rise = drone ? 0.95 : 0.22;
+  let dip = drone ? 0 : 0.05;
+  let tone = cell.shade;
+  let shine = 0;
+  let dark = 0;
+  if (cell.sickness === 'sunken') {
+    rise = 0.22 - 0.62 * cell.degree;
+    dip = 0.05 + 0.2 * cell.degree;
+    tone *= 1 - 0.35 * cell.degree;
+    shine = 0.5 * cell.degree;
+  } else if (cell.sickness === 'dark') {
+    tone *= 1 - 0.55 * cell.degree;
+    shine = 0.35 * cell.degree;
+  } else if (cell.sickness === 'perforated') {
+    rise = 0.22 - 0.3 * cell.degree;
+    tone *= 1 - 0.2 * cell.degree;
+    const ragged = 0.75 + 0.5 * smoothNoise(Math.atan2(dv - cell.holeV, du - cell.holeU) * 1.6 + 9, 3, cell.salt);
+    const hole = (0.05 + 0.13 * cell.degree) * ragged;
+    dark = 1 - ease(hole * 0.7, hole * 1.25, Math.hypot(du - cell.holeU, dv - cell.holeV));
+  }
+  // Slope of the height profile along the radius; positive outwards means falling.
+  const fall = rise * 2 * reach * (drone ? 1 : ease(0.25, 1, reach)) - dip * 4 * reach * (1 - ease(0.2, 0.6, reach));
+  const angleU = reach > 1e-6 ? du / (reach * 0.5) : 0;
+  const angleV = reach > 1e-6 ? dv / (reach * 0.5) : 0;
+  const bumpU = 0.25 * (smoothNoise(du * 9 + 5, dv * 9, cell.salt) - 0.5);
+  const bumpV = 0.25 * (smoothNoise(du * 9, dv * 9 + 5, cell.salt + 1) - 0.5);
+  const nu = fall * angleU + bumpU;
+  const nv = fall * angleV + bumpV;
+  const lambert =
+    Math.max(0, nu * light.towardsU + nv * light.towardsV + light.up) / Math.sqrt(1 + nu * nu + nv * nv) / light.up;
+  const moat = drone ? 0.45 * (1 - ease(0.01, 0.1, edge)) : 0.6 * (1 - ease(0.015, 0.085, edge));
+  const corner = 0.25 * ease(0.5, 0.58, Math.hypot(du, dv));
+  const lit = (ambient * (0.75 + 0.25 * soft) + direct * Math.min(1.6, lambert)) * tone * grain;
+  const shadeIt = lit * (1 - moat) * (1 - corner) * (1 - 0.88 * dark);
+  const hue = 1 + 0.05 * cell.hue;
+  let r = wax.capping[0] * shadeIt * (drone ? 1.04 : 1);
+  let g = wax.capping[1] * shadeIt * hue;
+  let b = wax.capping[2] * shadeIt * hue * (1 - 0.3 * shine);
+  if (shine > 0) {
+    const spark =
+      shine *
+      90 *
+      direct *
+      ease(0.93, 1, (nu * light.towardsU + nv * light.towardsV + light.up) / Math.sqrt(1 + nu * nu + nv * nv));
+    r += spark;
+    g += spark;
+    b += spark;
+  }
+  out[0] = r;
+  out[1] = g;
+  out[2] = b;
+}
+
+/** A capping of honey: pale and folded where dry, darker where wet. */
+function shadeHoney(
+  settings: PainterSettings,
+  cell: PaintedCell,
+  du: number,
+  dv: number,
+  edge: number,
+  out: Float64Array,
+): void {
   const { wax, content } = settings;
   const direct = settings.light.direct;
   const ambient = 1 - direct;
-  const wall = wax.wall;
-  const grain = 0.92 + 0.16 * placeGrain(cell, du, dv);
-  let r: number;
-  let g: number;
-  let b: number;
+  const wetness = ease(
+    0.52,
+    0.66,
+    smoothNoise((cell.u + du) * 0.8 + 31, (cell.v + dv) * 0.8 + 7, 77 + (settings.width % 13)),
+  );
+  const fold = 0.9 + 0.2 * smoothNoise((cell.u + du) * 4, (cell.v + dv) * 4, 5);
+  const line = content.honeyWalls * (1 - ease(0.0, 0.09, edge));
+  const lit = (ambient + direct * (0.85 + 0.3 * fold - 0.15)) * fold * (0.85 + 0.15 * cell.shade) * (1 - 0.5 * line);
+  out[0] = (wax.honey[0] + (wax.wet[0] - wax.honey[0]) * wetness) * lit;
+  out[1] = (wax.honey[1] + (wax.wet[1] - wax.honey[1]) * wetness) * lit;
+  out[2] = (wax.honey[2] + (wax.wet[2] - wax.honey[2]) * wetness) * lit;
+}
 
-  if (cell.content === 'worker' || cell.content === 'drone') {
-    const drone = cell.content === 'drone';
-    const reach = Math.min(1, Math.hypot(du, dv) / 0.5);
-    const soft = Math.min(1, edge / 0.5);
-    // Height of the capping: a plateau with a slight dip, falling to a moat at the edge; drones stand up like bullets.
-    let rise = drone ? 0.95 : 0.22;
-    let dip = drone ? 0 : 0.05;
-    let tone = cell.shade;
-    let shine = 0;
-    let dark = 0;
-    if (cell.sickness === 'sunken') {
-      rise = 0.22 - 0.62 * cell.degree;
-      dip = 0.05 + 0.2 * cell.degree;
-      tone *= 1 - 0.35 * cell.degree;
-      shine = 0.5 * cell.degree;
-    } else if (cell.sickness === 'dark') {
-      tone *= 1 - 0.55 * cell.degree;
-      shine = 0.35 * cell.degree;
-    } else if (cell.sickness === 'perforated') {
-      rise = 0.22 - 0.3 * cell.degree;
-      tone *= 1 - 0.2 * cell.degree;
-      const ragged = 0.75 + 0.5 * smoothNoise(Math.atan2(dv - cell.holeV, du - cell.holeU) * 1.6 + 9, 3, cell.salt);
-      const hole = (0.05 + 0.13 * cell.degree) * ragged;
-      dark = 1 - ease(hole * 0.7, hole * 1.25, Math.hypot(du - cell.holeU, dv - cell.holeV));
+/** The inside of an open cell behind its rim: wall or base where the line of sight meets it, and what lies there. */
+function shadeInside(
+  settings: PainterSettings,
+  light: Light,
+  cell: PaintedCell,
+  du: number,
+  dv: number,
+  edge: number,
+  slantU: number,
+  slantV: number,
+  grain: number,
+  out: Float64Array,
+): void {
+  const { wax } = settings;
+  const direct = settings.light.direct;
+  const ambient = 1 - direct;
+  const wall = wax.wall;
+  // Rim and mouth. Mouths are rounder than the hexagon of the walls.
+  const hex = hexagon(du, dv);
+  const round = Math.hypot(du, dv);
+  const rounded = 0.55 * hex + 0.45 * round * 0.97;
+  const mouth = 0.5 - wall;
+  const onRim = Math.max(ease(mouth - 0.03, mouth + 0.03, rounded), 1 - ease(wall * 0.6, wall * 1.15, edge));
+  const depth = settings.depth;
+  const fu = slantU * depth;
+  const fv = slantV * depth + settings.slope * 0.3;
+  const mouthHex = Math.max(mouth - 0.01, 0.2);
+  const pu = du * Math.min(1, (mouthHex - 0.005) / Math.max(1e-6, hex));
+  const pv = dv * Math.min(1, (mouthHex - 0.005) / Math.max(1e-6, hex));
+  let deepest = 1;
+  const filled = cell.content === 'nectar' || cell.content === 'pollen';
+  if (filled) deepest = cell.amount;
+  let s = deepest;
+  let hitWall = -1;
+  let facing = 0;
+  for (let k = 0; k < 3; k++) {
+    const [nu, nv] = across[k] as readonly [number, number];
+    const start = nu * pu + nv * pv;
+    const way = nu * fu + nv * fv;
+    if (Math.abs(way) < 1e-9) continue;
+    const limit = way > 0 ? (mouthHex - start) / way : (-mouthHex - start) / way;
+    if (limit < s) {
+      s = Math.max(0, limit);
+      hitWall = k;
+      facing = way > 0 ? -(nu * light.towardsU + nv * light.towardsV) : nu * light.towardsU + nv * light.towardsV;
     }
-    // Slope of the height profile along the radius; positive outwards means falling.
-    const fall = rise * 2 * reach * (drone ? 1 : ease(0.25, 1, reach)) - dip * 4 * reach * (1 - ease(0.2, 0.6, reach));
-    const angleU = reach > 1e-6 ? du / (reach * 0.5) : 0;
-    const angleV = reach > 1e-6 ? dv / (reach * 0.5) : 0;
-    const bumpU = 0.25 * (smoothNoise(du * 9 + 5, dv * 9, cell.salt) - 0.5);
-    const bumpV = 0.25 * (smoothNoise(du * 9, dv * 9 + 5, cell.salt + 1) - 0.5);
-    const nu = fall * angleU + bumpU;
-    const nv = fall * angleV + bumpV;
-    const lambert =
-      Math.max(0, nu * light.towardsU + nv * light.towardsV + light.up) / Math.sqrt(1 + nu * nu + nv * nv) / light.up;
-    const moat = drone ? 0.45 * (1 - ease(0.01, 0.1, edge)) : 0.6 * (1 - ease(0.015, 0.085, edge));
-    const corner = 0.25 * ease(0.5, 0.58, Math.hypot(du, dv));
-    const lit = (ambient * (0.75 + 0.25 * soft) + direct * Math.min(1.6, lambert)) * tone * grain;
-    const shadeIt = lit * (1 - moat) * (1 - corner) * (1 - 0.88 * dark);
-    const hue = 1 + 0.05 * cell.hue;
-    r = wax.capping[0] * shadeIt * (drone ? 1.04 : 1);
-    g = wax.capping[1] * shadeIt * hue;
-    b = wax.capping[2] * shadeIt * hue * (1 - 0.3 * shine);
-    if (shine > 0) {
-      const spark =
-        shine *
-        90 *
-        direct *
-        ease(0.93, 1, (nu * light.towardsU + nv * light.towardsV + light.up) / Math.sqrt(1 + nu * nu + nv * nv));
-      r += spark;
-      g += spark;
-      b += spark;
-    }
-  } else if (cell.content === 'honey' && !halfOpen(cell, du, dv)) {
-    const wetness = ease(
-      0.52,
-      0.66,
-      smoothNoise((cell.u + du) * 0.8 + 31, (cell.v + dv) * 0.8 + 7, 77 + (settings.width % 13)),
-    );
-    const fold = 0.9 + 0.2 * smoothNoise((cell.u + du) * 4, (cell.v + dv) * 4, 5);
-    const line = content.honeyWalls * (1 - ease(0.0, 0.09, edge));
-    const lit = (ambient + direct * (0.85 + 0.3 * fold - 0.15)) * fold * (0.85 + 0.15 * cell.shade) * (1 - 0.5 * line);
-    r = (wax.honey[0] + (wax.wet[0] - wax.honey[0]) * wetness) * lit;
-    g = (wax.honey[1] + (wax.wet[1] - wax.honey[1]) * wetness) * lit;
-    b = (wax.honey[2] + (wax.wet[2] - wax.honey[2]) * wetness) * lit;
-  } else {
-    // Rim and mouth. Mouths are rounder than the hexagon of the walls.
-    const hex = hexagon(du, dv);
-    const round = Math.hypot(du, dv);
-    const rounded = 0.55 * hex + 0.45 * round * 0.97;
-    const mouth = 0.5 - wall;
-    const onRim = Math.max(ease(mouth - 0.03, mouth + 0.03, rounded), 1 - ease(wall * 0.6, wall * 1.15, edge));
-    const depth = settings.depth;
-    const fu = slantU * depth;
-    const fv = slantV * depth + settings.slope * 0.3;
-    const mouthHex = Math.max(mouth - 0.01, 0.2);
-    const pu = du * Math.min(1, (mouthHex - 0.005) / Math.max(1e-6, hex));
-    const pv = dv * Math.min(1, (mouthHex - 0.005) / Math.max(1e-6, hex));
-    let deepest = 1;
-    const filled = cell.content === 'nectar' || cell.content === 'pollen';
-    if (filled) deepest = cell.amount;
-    let s = deepest;
-    let hitWall = -1;
-    let facing = 0;
-    for (let k = 0; k < 3; k++) {
-      const [nu, nv] = across[k] as readonly [number, number];
-      const start = nu * pu + nv * pv;
-      const way = nu * fu + nv * fv;
-      if (Math.abs(way) < 1e-9) continue;
-      const limit = way > 0 ? (mouthHex - start) / way : (-mouthHex - start) / way;
-      if (limit < s) {
-        s = Math.max(0, limit);
-        hitWall = k;
-        facing = way > 0 ? -(nu * light.towardsU + nv * light.towardsV) : nu * light.towardsU + nv * light.towardsV;
-      }
-    }
-    const qu = pu + s * fu;
-    const qv = pv + s * fv;
-    // Sunlight: follow it back from the spot to the mouth.
-    const backU = qu - s * depth * light.u;
-    const backV = qv - s * depth * light.v;
-    const sun = 1 - ease(mouthHex - 0.05, mouthHex + 0.03, hexagon(backU, backV));
-    const open = 1 - ease(0, 1, s * Math.min(1, depth / 1.5)) * 0.72;
-    const glow = wax.glow * (0.35 + 0.65 * s);
-    let lit = ambient * open * 0.95 + direct * sun * (hitWall >= 0 ? 0.85 : 0.9) + glow * 0.75;
-    lit = Math.min(1.25, lit) * (0.9 + 0.1 * cell.shade) * grain;
-    if (hitWall >= 0) lit *= 1 + settings.wallFacing * facing;
-    else lit *= 1 + settings.seeThrough * behind(cell, qu, qv);
-    // Corners of the tube are darker.
-    const corner = ease(0.36, 0.56, Math.hypot(qu, qv));
-    lit *= 1 - 0.18 * corner;
-    r = wax.inside[0] * lit;
-    g = wax.inside[1] * lit;
-    b = wax.inside[2] * lit;
-    if (hitWall < 0) {
-      // Base: three rhombs meet in the middle.
-      const facet = Math.floor(((Math.atan2(qv, qu) + Math.PI) / (2 * Math.PI)) * 3 + 0.25) % 3;
-      const tint = 0.94 + 0.06 * facet;
-      const pale = settings.paleBase * Math.max(0.15, wax.glow + 0.15);
-      r = (r * (1 - pale) + 205 * lit * pale) * tint;
-      g = (g * (1 - pale) + 198 * lit * pale) * tint;
-      b = (b * (1 - pale) + 165 * lit * pale) * tint;
-      const blur = 0.5 * settings.seeThrough * paleBlur(cell, qu, qv);
-      r += (235 * lit - r) * blur;
-      g += (228 * lit - g) * blur;
-      b += (200 * lit - b) * blur;
-    }
-    if (cell.content === 'pollen' && hitWall < 0) {
-      const granule = 0.8 + 0.4 * smoothNoise(qu * 16 + 3, qv * 16, cell.salt);
-      const slab = 0.85 + 0.3 * smoothNoise(qu * 3.5 + 3, qv * 3.5, cell.salt + 5);
-      const l = (ambient * (0.95 - 0.25 * s) + direct * (0.25 + 0.75 * sun)) * granule * slab * 1.05;
-      r = cell.colour[0] * l;
-      g = cell.colour[1] * l;
-      b = cell.colour[2] * l;
-    } else if (cell.content === 'nectar' && hitWall < 0) {
-      const clear = cell.hue > 0.2 ? 0.55 : 0.2;
-      const meniscus = ease(mouthHex - 0.1, mouthHex, hexagon(qu, qv));
-      const l = ambient * (0.8 - 0.25 * s) + direct * (0.25 + 0.35 * sun) + glow * 0.6 + 0.15 * meniscus;
-      // Water-clear nectar shows the floor below, a little warmer.
-      const water = content.nectarClear;
-      r = (wax.inside[0] * clear + 176 * (1 - clear)) * l * (1 - water) + r * water;
-      g = (wax.inside[1] * clear + 96 * (1 - clear)) * l * (1 - water) + 0.95 * g * water;
-      b = (wax.inside[2] * clear + 24 * (1 - clear)) * l * (1 - water) + 0.82 * b * water;
-      const gu = qu - light.towardsU * 0.22 + 0.06 * cell.hue;
-      const gv = qv - light.towardsV * 0.22;
-      const turned = Math.cos(cell.lie) * gu + Math.sin(cell.lie) * gv;
-      const crossed = -Math.sin(cell.lie) * gu + Math.cos(cell.lie) * gv;
-      const size = 0.05 + 0.06 * Math.abs(cell.hue);
-      const spark =
-        content.nectarShine * (1 - ease(0.6, 1.1, Math.hypot(turned / (size * 1.9), crossed / (size * 0.7))));
-      const sky = 0.18 * content.nectarShine * (1 - ease(0.2, 0.34, Math.hypot(qu + 0.08, qv + 0.1)));
-      const shine = spark * 230 + sky * 200 + 230 * water * crescent(cell, qu, qv, mouthHex);
-      r += shine;
-      g += shine;
-      b += shine * 1.02;
-    } else if (cell.content === 'larva') {
-      const size = cell.amount;
-      // A curl round the middle of the base; a full-grown larva fills it.
-      const curl = 0.1 + 0.14 * Math.min(1, size * 1.4);
-      const thick = 0.045 + 0.14 * size;
-      const cu = qu;
-      const cv = qv;
-      const angle = Math.atan2(cv, cu) - cell.lie;
-      const turnedAngle = angle - 2 * Math.PI * Math.round(angle / (2 * Math.PI));
-      const span = 1.2 + 1.9 * Math.min(1, size * 1.3);
-      const rr = Math.hypot(cu, cv);
-      const off = Math.abs(turnedAngle) > span ? (Math.abs(turnedAngle) - span) * curl : 0;
-      const distance = Math.hypot(rr - curl, off);
-      const body = hitWall < 0 || s > 0.75 ? 1 - ease(thick * 0.85, thick * 1.1, distance) : 0;
-      if (body > 0) {
-        const ringed = 0.93 + 0.07 * Math.sin(turnedAngle * 11);
-        const bulge = 0.72 + 0.28 * (1 - ease(0, thick, distance));
-        const l =
-          (ambient * (1 - 0.4 * s * Math.min(1, depth / 2)) + direct * (0.3 + 0.75 * sun) + 0.15 * wax.glow) *
-          ringed *
-          bulge;
-        const pearl = 0.9 * body;
-        r = r * (1 - pearl) + 240 * l * pearl;
-        g = g * (1 - pearl) + 236 * l * pearl;
-        b = b * (1 - pearl) + 222 * l * pearl;
-      } else if (size > 0.15 && hitWall < 0) {
-        // Brood food shines a little.
-        const wet = 0.35 * (1 - ease(0.2, 0.34, rr));
-        r += wet * 60;
-        g += wet * 60;
-        b += wet * 55;
-      }
-    } else if (cell.content === 'egg' && hitWall < 0) {
-      const eu = qu - 0.05 * cell.hue;
-      const ev = qv - 0.06 * Math.cos(cell.lie * 3);
-      const along = Math.cos(cell.lie) * eu + Math.sin(cell.lie) * ev;
-      const side = -Math.sin(cell.lie) * eu + Math.cos(cell.lie) * ev;
-      const egg = 1 - ease(0.8, 1.2, Math.hypot(along / 0.13, side / 0.034));
-      const l = (0.55 + 0.45 * (ambient + direct * sun)) * egg;
-      r = r * (1 - egg) + 236 * l;
-      g = g * (1 - egg) + 234 * l;
-      b = b * (1 - egg) + 224 * l;
-    }
-    if (settings.glints > 0 && hitWall < 0 && !filled) {
-      const glint = 220 * smallGlint(cell, settings.glints, qu, qv);
-      r += glint;
-      g += glint;
-      b += glint;
-    }
-    if (cell.scale && hitWall >= 0 && dv > 0.05 && s > 0.12) {
-      r *= 0.35;
-      g *= 0.3;
-      b *= 0.3;
-    }
-    if (onRim > 0) {
-      // The rim is a rounded ridge: bright on the side of the light.
-      const slope = (round > 1e-6 ? 1 / round : 0) * (ease(mouth - 0.05, 0.5, rounded) - 0.5);
-      const facing = -slope * (du * light.towardsU + dv * light.towardsV);
-      const l = (ambient * 0.95 + direct * Math.max(0.35, 1 + 0.9 * facing)) * grain * (1 + 0.15 * wax.glow);
-      r = r * (1 - onRim) + wax.rim[0] * l * onRim;
-      g = g * (1 - onRim) + wax.rim[1] * l * onRim;
-      b = b * (1 - onRim) + wax.rim[2] * l * onRim;
-    }
+  }
+  const qu = pu + s * fu;
+  const qv = pv + s * fv;
+  // Sunlight: follow it back from the spot to the mouth.
+  const backU = qu - s * depth * light.u;
+  const backV = qv - s * depth * light.v;
+  const sun = 1 - ease(mouthHex - 0.05, mouthHex + 0.03, hexagon(backU, backV));
+  const open = 1 - ease(0, 1, s * Math.min(1, depth / 1.5)) * 0.72;
+  const glow = wax.glow * (0.35 + 0.65 * s);
+  let lit = ambient * open * 0.95 + direct * sun * (hitWall >= 0 ? 0.85 : 0.9) + glow * 0.75;
+  lit = Math.min(1.25, lit) * (0.9 + 0.1 * cell.shade) * grain;
+  if (hitWall >= 0) lit *= 1 + settings.wallFacing * facing;
+  else lit *= 1 + settings.seeThrough * behind(cell, qu, qv);
+  // Corners of the tube are darker.
+  const corner = ease(0.36, 0.56, Math.hypot(qu, qv));
+  lit *= 1 - 0.18 * corner;
+  let r = wax.inside[0] * lit;
+  let g = wax.inside[1] * lit;
+  let b = wax.inside[2] * lit;
+  if (hitWall < 0) {
+    // Base: three rhombs meet in the middle.
+    const facet = Math.floor(((Math.atan2(qv, qu) + Math.PI) / (2 * Math.PI)) * 3 + 0.25) % 3;
+    const tint = 0.94 + 0.06 * facet;
+    const pale = settings.paleBase * Math.max(0.15, wax.glow + 0.15);
+    r = (r * (1 - pale) + 205 * lit * pale) * tint;
+    g = (g * (1 - pale) + 198 * lit * pale) * tint;
+    b = (b * (1 - pale) + 165 * lit * pale) * tint;
+    const blur = 0.5 * settings.seeThrough * paleBlur(cell, qu, qv);
+    r += (235 * lit - r) * blur;
+    g += (228 * lit - g) * blur;
+    b += (200 * lit - b) * blur;
+  }
+  out[0] = r;
+  out[1] = g;
+  out[2] = b;
+  shadeContent(settings, light, cell, { qu, qv, s, sun, glow, mouthHex, onBase: hitWall < 0 }, out);
+  r = out[0] as number;
+  g = out[1] as number;
+  b = out[2] as number;
+  if (settings.glints > 0 && hitWall < 0 && !filled) {
+    const glint = 220 * smallGlint(cell, settings.glints, qu, qv);
+    r += glint;
+    g += glint;
+    b += glint;
+  }
+  if (cell.scale && hitWall >= 0 && dv > 0.05 && s > 0.12) {
+    r *= 0.35;
+    g *= 0.3;
+    b *= 0.3;
+  }
+  if (onRim > 0) {
+    // The rim is a rounded ridge: bright on the side of the light.
+    const slope = (round > 1e-6 ? 1 / round : 0) * (ease(mouth - 0.05, 0.5, rounded) - 0.5);
+    const facing = -slope * (du * light.towardsU + dv * light.towardsV);
+    const l = (ambient * 0.95 + direct * Math.max(0.35, 1 + 0.9 * facing)) * grain * (1 + 0.15 * wax.glow);
+    r = r * (1 - onRim) + wax.rim[0] * l * onRim;
+    g = g * (1 - onRim) + wax.rim[1] * l * onRim;
+    b = b * (1 - onRim) + wax.rim[2] * l * onRim;
   }
   out[0] = r;
   out[1] = g;
@@ -316,14 +282,6 @@ function paleBlur(cell: PaintedCell, qu: number, qv: number): number {
   const offU = 0.2 * (placeNoise(5, 2, cell.salt) - 0.5);
   const offV = 0.2 * (placeNoise(5, 3, cell.salt) - 0.5);
   return strength * (1 - ease(0.08, 0.34, Math.hypot(qu - offU, qv - offV)));
-}
-
-/** A thin bright arc where clear liquid climbs the wall, 0 to 1; every such cell has one. */
-function crescent(cell: PaintedCell, qu: number, qv: number, mouthHex: number): number {
-  const turned = Math.cos(Math.atan2(qv, qu) - 1.57 - 0.9 * cell.hue);
-  const length = 0.55 + 0.35 * placeNoise(6, 1, cell.salt);
-  const from = mouthHex * (0.55 + 0.3 * placeNoise(6, 2, cell.salt));
-  return ease(length, length + 0.12, turned) * (1 - ease(0.015, 0.04, Math.abs(Math.hypot(qu, qv) - from)));
 }
 
 /** One or two glints on a floor that is only wet or smooth, 0 to 1. */

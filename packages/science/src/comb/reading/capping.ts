@@ -4,8 +4,9 @@
  * and perforated cappings are shown by several conditions and by healthy combs (half-capped honey, brood just emerging),
  * and a look at the cell decides, not a number.
  */
-import type { LatticeCell } from '../lattice/lattice-growth.ts';
-import { brightness, type Picture, type Plane, shrink, valueAt } from '../photograph/picture.ts';
+import type { LatticeCell } from '../lattice/lattice-cell.ts';
+import type { GreyPyramid } from '../photograph/grey-pyramid.ts';
+import { brightness, type Plane, shrink, valueAt } from '../photograph/picture.ts';
 
 /** A number with how far to trust it, 0 to 1. */
 export interface Measured {
@@ -58,13 +59,14 @@ interface Raw {
  * @returns one look for each cell, in order; undefined where fewer than five such neighbours are near to compare with
  */
 export function measureCappings(
-  picture: Picture,
+  pyramid: GreyPyramid,
   cells: readonly LatticeCell[],
   pitch: number,
 ): (CappingLook | undefined)[] {
+  const { picture } = pyramid;
   const scale = Math.min(1, measuringPitch / pitch);
   const colour = shrink(picture, scale);
-  const grey = brightness(colour);
+  const grey = scale === 1 ? pyramid.at(1) : brightness(colour);
   const ratioX = grey.width / picture.width;
   const ratioY = grey.height / picture.height;
   const raw = cells.map((cell) => measure(cell, grey, colour.red, colour.blue, ratioX, ratioY));

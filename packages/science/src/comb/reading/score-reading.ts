@@ -1,6 +1,6 @@
 /** Scores a reading against known truth: painted, or labelled by eye. */
 import { type CellClass, type CoarseClass, coarseClass, type DecidedClass } from '../cells/cell-classes.ts';
-import type { CombCell } from '../read-comb.ts';
+import type { CombCell } from '../comb-result.ts';
 import { type ReadCell, readCells } from './reading.ts';
 
 /** One true cell. */

@@ -1,11 +1,12 @@
 import { readingPart } from '@combside/casework/comb/propose-reading';
 import { findFrameCorners } from '@combside/science/comb/frame/frame-corners';
+import { GreyPyramid } from '@combside/science/comb/photograph/grey-pyramid';
 import { readComb } from '@combside/science/comb/read-comb';
 import { type Decoded, decodePicture, mostPixelsRead } from './decode-picture.ts';
-import type { Job, Order, ReadPhotograph, SetCorners, Told } from './messages.ts';
+import type { Job, ReadingMessage, ReadingRequest, ReadPhotograph, SetCorners } from './messages.ts';
 import { toStored, toUpright, uprightSize } from './turn.ts';
 
-const tell = (told: Told) => postMessage(told);
+const tell = (told: ReadingMessage) => postMessage(told);
 
 /** Reads upright, as a person sees the comb, and gives places as they are stored. */
 function read({ picture, turn }: Decoded, corners: SetCorners): ReadPhotograph {
@@ -40,7 +41,7 @@ function corners({ picture, turn }: Decoded): SetCorners {
   const upright = uprightSize(turn);
   const across = upright.width / picture.width;
   const down = upright.height / picture.height;
-  const found = findFrameCorners(picture);
+  const found = findFrameCorners(new GreyPyramid(picture));
   return (
     found?.corners.map(([x, y]) => toStored(turn, { x: (x + 0.5) * across - 0.5, y: (y + 0.5) * down - 0.5 })) ?? null
   );
@@ -54,7 +55,7 @@ function tellOf(decoded: Decoded, job: Job): void {
 /** Lines of wood are looked for in small pictures; so many pixels are more than enough. */
 const mostPixelsForCorners = 2_000_000;
 
-async function carryOut(order: Order): Promise<void> {
+async function carryOut(order: ReadingRequest): Promise<void> {
   tell({ tell: 'progress', stage: 'opening', done: 0 });
   if ('decoded' in order) {
     tellOf(order.decoded, order);
@@ -74,7 +75,7 @@ async function carryOut(order: Order): Promise<void> {
   else tell({ tell: 'corners', found: null });
 }
 
-addEventListener('message', ({ data }: MessageEvent<Order>) => {
+addEventListener('message', ({ data }: MessageEvent<ReadingRequest>) => {
   carryOut(data).catch((error: unknown) =>
     tell({ tell: 'failed', why: error instanceof Error ? error.message : 'the reading stopped' }),
   );

@@ -1,5 +1,6 @@
 import type { ReadingPart } from '@combside/casework/comb/propose-reading';
-import type { Limit, ReadStage, Refusal } from '@combside/science/comb/read-comb';
+import type { Limit, Refusal } from '@combside/science/comb/comb-result';
+import type { ReadStage } from '@combside/science/comb/read-comb';
 import type { Decoded, DecodeProblem } from './decode-picture.ts';
 
 /** What came of a photograph. */
@@ -14,10 +15,10 @@ export type SetCorners = ReadingPart['reader']['region'];
 export type Job = { readonly job: 'read'; readonly corners: SetCorners } | { readonly job: 'find corners' };
 
 /** What the page asks of the worker, once: a file, or its pixels where a worker cannot decode files. */
-export type Order = ({ readonly photograph: Blob } | { readonly decoded: Decoded }) & Job;
+export type ReadingRequest = ({ readonly photograph: Blob } | { readonly decoded: Decoded }) & Job;
 
 /** What the worker tells, in the order in which it happens; the last is `done`, `corners`, `failed` or `cannot decode`. */
-export type Told =
+export type ReadingMessage =
   | { readonly tell: 'progress'; readonly stage: ReadStage | 'opening'; readonly done: number }
   | { readonly tell: 'done'; readonly read: ReadPhotograph }
   /** Corners in pixels as stored, clockwise from the top left as the picture is seen; null when no frame was found. */

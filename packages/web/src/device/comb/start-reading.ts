@@ -1,5 +1,5 @@
 import { decodePicture } from './decode-picture.ts';
-import type { Job, Order, ReadPhotograph, SetCorners, Told } from './messages.ts';
+import type { Job, ReadingMessage, ReadingRequest, ReadPhotograph, SetCorners } from './messages.ts';
 
 /** Something done with a photograph beside the page, in a worker of its own. */
 export interface Running<Result> {
@@ -23,7 +23,7 @@ export type RunningReading = Running<ReadPhotograph>;
  */
 export function startReading(
   photograph: Blob,
-  progress: (stage: Extract<Told, { tell: 'progress' }>['stage'], done: number) => void,
+  progress: (stage: Extract<ReadingMessage, { tell: 'progress' }>['stage'], done: number) => void,
   corners: SetCorners = null,
 ): RunningReading {
   return start<ReadPhotograph>(photograph, { job: 'read', corners }, (told, resolve) => {
@@ -42,14 +42,14 @@ export function startFindingCorners(photograph: Blob): Running<{ readonly found:
 function start<Result>(
   photograph: Blob,
   job: Job,
-  hear: (told: Told, resolve: (result: Result) => void) => void,
+  hear: (told: ReadingMessage, resolve: (result: Result) => void) => void,
 ): Running<Result> {
   const worker = new Worker(new URL('./comb-worker.ts', import.meta.url), { type: 'module' });
-  const order = (what: Order, moved: Transferable[] = []) => worker.postMessage(what, moved);
+  const order = (what: ReadingRequest, moved: Transferable[] = []) => worker.postMessage(what, moved);
   let cancelled = () => {};
   const done = new Promise<Result | null>((resolve, reject) => {
     cancelled = () => resolve(null);
-    worker.addEventListener('message', ({ data }: MessageEvent<Told>) => {
+    worker.addEventListener('message', ({ data }: MessageEvent<ReadingMessage>) => {
       if (data.tell === 'failed') reject(new Error(data.why));
       else if (data.tell !== 'cannot decode') hear(data, resolve);
       else {

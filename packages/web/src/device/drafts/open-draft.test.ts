@@ -1,4 +1,4 @@
-import type { Tap } from '@combside/casework/examine/draft';
+import type { Tap } from '@combside/casework/draft/tap';
 import { memoryDeviceStore } from '@combside/record/memory-store';
 import type { DeviceStore } from '@combside/record/store';
 import { beforeEach, describe, expect, test } from 'vitest';

@@ -21,26 +21,26 @@ import {
   type Cursor,
   type DeviceChange,
   type DeviceStore,
-  type Draft,
   type DraftChange,
+  type FoldedState,
   type Head,
   type Identity,
-  type Kept,
-  type KeptState,
   type OfficeKey,
-  type SetAside,
+  type StoredDraft,
+  type StoredEntry,
+  type Superseded,
 } from '@combside/record/store';
-import type { FoldedType, Summary, SummaryByType, Where } from '@combside/record/summary';
+import type { FoldedType, Summary, SummaryByType, SummaryFilter } from '@combside/record/summary';
 import type { IDBPTransaction } from 'idb';
 import type { DeviceDatabase, DeviceSchema, PackRecord, SummaryRecord } from './schema.ts';
 import { SummaryTable } from './summary-table.ts';
-import { packFrom, storesOf, type Writing, writeChange } from './write-change.ts';
+import { packFrom, storesOf, type WriteTransaction, writeChange } from './write-change.ts';
 
 /** When the packs hold so many times more rows than there are entities, they are written anew. */
 const stalePackRows = 3;
 
 /** What other tabs are told after a commit. */
-interface Told {
+interface ChangeNotice {
   readonly keys: readonly string[] | 'all';
   readonly abouts: readonly About[];
   /** Keys of drafts; missing in what a tab of an older program tells. */
@@ -78,7 +78,7 @@ class IndexedDeviceStore implements IndexedStore {
   constructor(database: DeviceDatabase) {
     this.#database = database;
     this.#channel = new BroadcastChannel(database.name);
-    this.#channel.onmessage = (event: MessageEvent<Told>) => {
+    this.#channel.onmessage = (event: MessageEvent<ChangeNotice>) => {
       const drafts = event.data.drafts ?? [];
       if (drafts.length > 0) for (const listener of this.#draftsElsewhere) listener(drafts);
       if (event.data.keys.length === 0) return;
@@ -111,7 +111,7 @@ class IndexedDeviceStore implements IndexedStore {
     else this.#table.put(row);
   }
 
-  async #readAgain(told: Told): Promise<void> {
+  async #readAgain(told: ChangeNotice): Promise<void> {
     if (told.keys === 'all') await this.load();
     else {
       const before = this.#ownChanges;
@@ -144,8 +144,10 @@ class IndexedDeviceStore implements IndexedStore {
   }
 
   async commit(change: DeviceChange, stored?: (count: number) => void): Promise<void> {
-    const transaction = this.#database.transaction(storesOf(change), 'readwrite', { durability: 'strict' }) as Writing;
-    let told: Told | null = null;
+    const transaction = this.#database.transaction(storesOf(change), 'readwrite', {
+      durability: 'strict',
+    }) as WriteTransaction;
+    let told: ChangeNotice | null = null;
     try {
       await writeChange(transaction, change, stored);
       told = await this.#keepStates(transaction, change);
@@ -165,12 +167,12 @@ class IndexedDeviceStore implements IndexedStore {
     await transaction.done;
     this.#applyToTable(change);
     const drafts = [...(change.saveDrafts ?? []).map(({ key }) => key), ...(change.removeDrafts ?? [])];
-    const heard: Told = { ...(told ?? { keys: [], abouts: [] }), drafts };
+    const heard: ChangeNotice = { ...(told ?? { keys: [], abouts: [] }), drafts };
     if (told !== null || drafts.length > 0) this.#channel.postMessage(heard);
   }
 
   /** Writes states and summaries; memory follows only when the transaction has succeeded. */
-  async #keepStates(transaction: Writing, change: DeviceChange): Promise<Told | null> {
+  async #keepStates(transaction: WriteTransaction, change: DeviceChange): Promise<ChangeNotice | null> {
     const states = change.states ?? [];
     const dropped = change.dropStates ?? [];
     if (states.length + dropped.length === 0) return null;
@@ -222,7 +224,7 @@ class IndexedDeviceStore implements IndexedStore {
 
   #applyToTable(change: DeviceChange): void {
     this.#ownChanges += 1;
-    const states: readonly KeptState[] = change.states ?? [];
+    const states: readonly FoldedState[] = change.states ?? [];
     const bulk = states.length >= packFrom;
     if (bulk && this.#packRows > stalePackRows * (this.#table.size + states.length)) {
       this.#packRows = this.#table.size;
@@ -260,12 +262,12 @@ class IndexedDeviceStore implements IndexedStore {
     return this.#database.getAll('heads');
   }
 
-  async byHash(hashes: readonly string[]): Promise<Map<string, Kept>> {
+  async byHash(hashes: readonly string[]): Promise<Map<string, StoredEntry>> {
     const wanted = [...new Set(hashes)];
     const transaction = this.#database.transaction(['entries', 'packs']);
     const singles = transaction.objectStore('entries');
     const index = transaction.objectStore('packs').index('hashes');
-    const found = new Map<string, Kept>();
+    const found = new Map<string, StoredEntry>();
     const packs = new Set<number>();
     await Promise.all(
       wanted.map(async (hash) => {
@@ -281,12 +283,12 @@ class IndexedDeviceStore implements IndexedStore {
     return found;
   }
 
-  async byId(ids: readonly string[]): Promise<Map<string, Kept>> {
+  async byId(ids: readonly string[]): Promise<Map<string, StoredEntry>> {
     const wanted = [...new Set(ids)];
     const transaction = this.#database.transaction(['entries', 'packs']);
     const singles = transaction.objectStore('entries').index('id');
     const index = transaction.objectStore('packs').index('ids');
-    const found = new Map<string, Kept>();
+    const found = new Map<string, StoredEntry>();
     const packs = new Set<number>();
     await Promise.all(
       wanted.map(async (id) => {
@@ -304,7 +306,7 @@ class IndexedDeviceStore implements IndexedStore {
     return found;
   }
 
-  async chain(device: string, seq: number, limit: number): Promise<Kept[]> {
+  async chain(device: string, seq: number, limit: number): Promise<StoredEntry[]> {
     const transaction = this.#database.transaction(['entries', 'packs']);
     const range = IDBKeyRange.bound([device, seq], [device, Number.MAX_SAFE_INTEGER]);
     const [singles, packKeys] = await Promise.all([
@@ -321,12 +323,12 @@ class IndexedDeviceStore implements IndexedStore {
     return found.sort((a, b) => a.entry.envelope.seq - b.entry.envelope.seq).slice(0, limit);
   }
 
-  async entriesAbout(abouts: readonly About[]): Promise<Map<string, Kept[]>> {
+  async entriesAbout(abouts: readonly About[]): Promise<Map<string, StoredEntry[]>> {
     const wanted = [...new Set(abouts.map(aboutKey))];
     const transaction = this.#database.transaction(['entries', 'packs']);
     const singles = transaction.objectStore('entries').index('about');
     const index = transaction.objectStore('packs').index('abouts');
-    const found = new Map<string, Kept[]>();
+    const found = new Map<string, StoredEntry[]>();
     const packs = new Set<number>();
     await Promise.all(
       wanted.map(async (key) => {
@@ -364,7 +366,7 @@ class IndexedDeviceStore implements IndexedStore {
     return found;
   }
 
-  async summaries<T extends FoldedType>(type: T, where?: Where): Promise<SummaryByType[T][]> {
+  async summaries<T extends FoldedType>(type: T, where?: SummaryFilter): Promise<SummaryByType[T][]> {
     return this.#table.ofType(type, where);
   }
 
@@ -378,7 +380,7 @@ class IndexedDeviceStore implements IndexedStore {
     return found;
   }
 
-  async outbox(limit: number): Promise<Kept[]> {
+  async outbox(limit: number): Promise<StoredEntry[]> {
     const waiting = await this.#database.getAll('outbox', null, limit);
     const found = await this.byHash(waiting.map(({ hash }) => hash));
     return waiting.flatMap(({ hash }) => found.get(hash) ?? []);
@@ -405,26 +407,26 @@ class IndexedDeviceStore implements IndexedStore {
     return (await this.#database.getAll('held')).map(({ entry }) => entry);
   }
 
-  setAside(): Promise<SetAside[]> {
+  setAside(): Promise<Superseded[]> {
     return this.#database.getAll('setAside');
   }
 
-  async refused(): Promise<Kept[]> {
+  async refused(): Promise<StoredEntry[]> {
     const identity = await this.identity();
     const records = await this.#database.getAllFromIndex('entries', 'refused', 1);
     const own = records.map(({ kept }) => kept).filter((kept) => kept.entry.envelope.device === identity?.device);
     return own.sort((a, b) => a.entry.envelope.seq - b.entry.envelope.seq);
   }
 
-  async draft(key: string): Promise<Draft | null> {
+  async draft(key: string): Promise<StoredDraft | null> {
     return (await this.#database.get('drafts', key)) ?? null;
   }
 
-  drafts(prefix: string): Promise<Draft[]> {
+  drafts(prefix: string): Promise<StoredDraft[]> {
     return this.#database.getAll('drafts', IDBKeyRange.bound(prefix, `${prefix}\uffff`));
   }
 
-  async changeDraft({ key, savedAt, become }: DraftChange, alongside: readonly Draft[] = []): Promise<void> {
+  async changeDraft({ key, savedAt, become }: DraftChange, alongside: readonly StoredDraft[] = []): Promise<void> {
     const transaction = this.#database.transaction('drafts', 'readwrite', { durability: 'strict' });
     const drafts = transaction.objectStore('drafts');
     try {
@@ -443,7 +445,7 @@ class IndexedDeviceStore implements IndexedStore {
       throw error;
     }
     await transaction.done;
-    const heard: Told = { keys: [], abouts: [], drafts: [key, ...alongside.map((draft) => draft.key)] };
+    const heard: ChangeNotice = { keys: [], abouts: [], drafts: [key, ...alongside.map((draft) => draft.key)] };
     this.#channel.postMessage(heard);
   }
 }

@@ -1,6 +1,6 @@
 import type { Entry } from '@combside/record/entry';
 import type { StateBase } from '@combside/record/states';
-import type { Cursor, Draft, Head, Identity, Kept, OfficeKey, SetAside } from '@combside/record/store';
+import type { Cursor, Head, Identity, OfficeKey, StoredDraft, StoredEntry, Superseded } from '@combside/record/store';
 import type { Summary } from '@combside/record/summary';
 import type { DBSchema, IDBPDatabase } from 'idb';
 
@@ -13,7 +13,7 @@ export interface SingleRecord {
   readonly id?: string;
   readonly about?: string;
   readonly refused?: 1;
-  readonly kept: Kept;
+  readonly kept: StoredEntry;
 }
 
 /** Several hundred entries in one value: writing them one by one takes a hundred times as long. */
@@ -22,7 +22,7 @@ export interface PackRecord {
   readonly places: readonly [string, number][];
   readonly ids: readonly string[];
   readonly abouts: readonly string[];
-  readonly kept: readonly Kept[];
+  readonly kept: readonly StoredEntry[];
 }
 
 export interface SummaryPack {
@@ -90,8 +90,8 @@ export interface DeviceSchema extends DBSchema {
   cursors: { key: string; value: Cursor };
   sequences: { key: number; value: SequenceRecord; indexes: { scope: string } };
   held: { key: string; value: { readonly id: string; readonly entry: Entry } };
-  setAside: { key: number; value: SetAside };
-  drafts: { key: string; value: Draft };
+  setAside: { key: number; value: Superseded };
+  drafts: { key: string; value: StoredDraft };
   photographs: { key: string; value: PhotographRecord; indexes: { waiting: number } };
 }
 

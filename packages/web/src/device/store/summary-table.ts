@@ -1,11 +1,11 @@
 import { aboutKey } from '@combside/record/store';
 import {
   type FoldedType,
+  groupFiltered,
   groupsOf,
-  groupWanted,
   type Summary,
   type SummaryByType,
-  type Where,
+  type SummaryFilter,
 } from '@combside/record/summary';
 
 /**
@@ -50,12 +50,12 @@ export class SummaryTable {
     this.#groups.clear();
   }
 
-  ofType<T extends FoldedType>(type: T, where?: Where): SummaryByType[T][] {
+  ofType<T extends FoldedType>(type: T, where?: SummaryFilter): SummaryByType[T][] {
     const rows = this.#byType.get(type);
     if (rows === undefined) return [];
     if (where === undefined) return [...rows.values()] as SummaryByType[T][];
     const found: SummaryByType[T][] = [];
-    for (const key of this.#groups.get(groupWanted(type, where)) ?? []) {
+    for (const key of this.#groups.get(groupFiltered(type, where)) ?? []) {
       const row = rows.get(key);
       if (row !== undefined) found.push(row as SummaryByType[T]);
     }

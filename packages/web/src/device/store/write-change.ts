@@ -5,8 +5,8 @@ import {
   type DeviceChange,
   type Head,
   type Identity,
-  type Kept,
   type OfficeKey,
+  type StoredEntry,
 } from '@combside/record/store';
 import type { IDBPTransaction, StoreNames } from 'idb';
 import type { DeviceSchema, PackRecord, SingleRecord } from './schema.ts';
@@ -14,7 +14,7 @@ import type { DeviceSchema, PackRecord, SingleRecord } from './schema.ts';
 /** From so many entries on a commit makes a pack. */
 export const packFrom = 50;
 
-export type Writing = IDBPTransaction<DeviceSchema, StoreNames<DeviceSchema>[], 'readwrite'>;
+export type WriteTransaction = IDBPTransaction<DeviceSchema, StoreNames<DeviceSchema>[], 'readwrite'>;
 
 /** The object stores a change needs; fewer stores let other transactions run beside it. */
 export function storesOf(change: DeviceChange): StoreNames<DeviceSchema>[] {
@@ -40,7 +40,7 @@ export function storesOf(change: DeviceChange): StoreNames<DeviceSchema>[] {
  * @throws RecordError `head moved`, `entry clash`, `unknown entry`; then the transaction must be given up
  */
 export async function writeChange(
-  transaction: Writing,
+  transaction: WriteTransaction,
   change: DeviceChange,
   stored?: (count: number) => void,
 ): Promise<void> {
@@ -53,7 +53,7 @@ export async function writeChange(
   await keepCursor(transaction, change);
 }
 
-async function checkHead(transaction: Writing, { expected }: DeviceChange): Promise<void> {
+async function checkHead(transaction: WriteTransaction, { expected }: DeviceChange): Promise<void> {
   if (expected === undefined) return;
   const head = await transaction.objectStore('heads').get(expected.device);
   if ((head?.seq ?? 0) !== (expected.head?.seq ?? 0) || (head?.hash ?? null) !== (expected.head?.hash ?? null)) {
@@ -61,7 +61,7 @@ async function checkHead(transaction: Writing, { expected }: DeviceChange): Prom
   }
 }
 
-async function setAside(transaction: Writing, change: DeviceChange): Promise<void> {
+async function setAside(transaction: WriteTransaction, change: DeviceChange): Promise<void> {
   if (!change.setAside?.length) return;
   const devices = new Set<string>();
   for (const aside of change.setAside) {
@@ -93,7 +93,7 @@ async function setAside(transaction: Writing, change: DeviceChange): Promise<voi
 const together = 1000;
 
 async function addEntries(
-  transaction: Writing,
+  transaction: WriteTransaction,
   change: DeviceChange,
   stored: ((count: number) => void) | undefined,
 ): Promise<void> {
@@ -136,7 +136,7 @@ async function addEntries(
 }
 
 /** @throws RecordError `entry clash` when two of them want one place, or two that count one identifier */
-function checkAmongThemselves(entries: readonly Kept[]): void {
+function checkAmongThemselves(entries: readonly StoredEntry[]): void {
   const places = new Set<string>();
   const ids = new Set<string>();
   for (const { entry, refused } of entries) {
@@ -150,17 +150,17 @@ function checkAmongThemselves(entries: readonly Kept[]): void {
   }
 }
 
-interface Asked {
+interface KeyIndex {
   getKey(key: string | [string, number]): Promise<unknown>;
 }
 
 /** What has to be asked before an entry may stand beside the stored ones. Unique indexes see to single ones by themselves. */
 function clashesWithStored(
   stores: {
-    readonly packs: { index(name: 'places' | 'ids'): Asked };
-    readonly singles: { index(name: 'place' | 'id'): Asked };
+    readonly packs: { index(name: 'places' | 'ids'): KeyIndex };
+    readonly singles: { index(name: 'place' | 'id'): KeyIndex };
   },
-  { entry, refused }: Kept,
+  { entry, refused }: StoredEntry,
   before: ReadonlyMap<string, number>,
   asPack: boolean,
 ): Promise<unknown>[] {
@@ -186,7 +186,7 @@ function clash(what: string): RecordError {
   return new RecordError('entry clash', what);
 }
 
-async function noteReceipts(transaction: Writing, change: DeviceChange): Promise<void> {
+async function noteReceipts(transaction: WriteTransaction, change: DeviceChange): Promise<void> {
   const receipts = new Map((change.receipts ?? []).map((receipt) => [receipt.hash, receipt]));
   const changed = await changeEntries(transaction, [...receipts.keys()], (kept) => {
     const { receivedAt, refused } = receipts.get(kept.hash) ?? kept;
@@ -197,7 +197,7 @@ async function noteReceipts(transaction: Writing, change: DeviceChange): Promise
   await Promise.all(changed.map(({ entry }) => outbox.delete([entry.envelope.device, entry.envelope.seq])));
 }
 
-async function erase(transaction: Writing, change: DeviceChange): Promise<void> {
+async function erase(transaction: WriteTransaction, change: DeviceChange): Promise<void> {
   await changeEntries(transaction, change.erase ?? [], (kept) => ({
     ...kept,
     entry: { ...kept.entry, salt: null, body: null },
@@ -206,14 +206,14 @@ async function erase(transaction: Writing, change: DeviceChange): Promise<void> 
 
 /** Rewrites what is known about entries, wherever they stand; each pack once. @returns the entries as they are now */
 async function changeEntries(
-  transaction: Writing,
+  transaction: WriteTransaction,
   hashes: readonly string[],
-  change: (kept: Kept) => Kept,
-): Promise<Kept[]> {
+  change: (kept: StoredEntry) => StoredEntry,
+): Promise<StoredEntry[]> {
   if (hashes.length === 0) return [];
   const singles = transaction.objectStore('entries');
   const packs = transaction.objectStore('packs');
-  const changed: Kept[] = [];
+  const changed: StoredEntry[] = [];
   const inPacks = new Map<number, Set<string>>();
   await Promise.all(
     hashes.map(async (hash) => {
@@ -245,7 +245,7 @@ async function changeEntries(
   return changed;
 }
 
-async function keepCursor(transaction: Writing, change: DeviceChange): Promise<void> {
+async function keepCursor(transaction: WriteTransaction, change: DeviceChange): Promise<void> {
   const { cursor } = change;
   if (cursor === undefined) return;
   const sequences = transaction.objectStore('sequences');
@@ -256,7 +256,7 @@ async function keepCursor(transaction: Writing, change: DeviceChange): Promise<v
   await transaction.objectStore('cursors').put(cursor);
 }
 
-async function keepTheRest(transaction: Writing, change: DeviceChange): Promise<void> {
+async function keepTheRest(transaction: WriteTransaction, change: DeviceChange): Promise<void> {
   const asked: Promise<unknown>[] = [];
   const meta = (key: string, value: Identity | OfficeKey | string | undefined) => {
     if (value !== undefined) asked.push(transaction.objectStore('meta').put(value, key));
@@ -272,13 +272,13 @@ async function keepTheRest(transaction: Writing, change: DeviceChange): Promise<
   await Promise.all(asked);
 }
 
-function singleOf(kept: Kept): SingleRecord {
+function singleOf(kept: StoredEntry): SingleRecord {
   const { device, seq, id, about } = kept.entry.envelope;
   const base = { hash: kept.hash, place: [device, seq] as [string, number], kept };
   return kept.refused === null ? { ...base, id, about: aboutKey(about) } : { ...base, refused: 1 };
 }
 
-function packOf(entries: readonly Kept[]): PackRecord {
+function packOf(entries: readonly StoredEntry[]): PackRecord {
   const counting = entries.filter(({ refused }) => refused === null);
   return {
     hashes: entries.map(({ hash }) => hash),

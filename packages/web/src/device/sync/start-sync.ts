@@ -2,7 +2,7 @@ import type { SyncFault } from '@combside/record/sync';
 import type { IndexedStore } from '../store/indexed-store.ts';
 import type { DeviceDatabase } from '../store/schema.ts';
 import type { Turn } from './exchange-loop.ts';
-import type { ToPage, ToWorker } from './messages.ts';
+import type { MessageToPage, MessageToWorker } from './messages.ts';
 
 /** Whether what the device holds has reached the office. */
 export interface SyncStatus {
@@ -74,7 +74,7 @@ export function startSync(person: string, store: IndexedStore, database: DeviceD
     }
   }
 
-  function ask(message: ToWorker): void {
+  function ask(message: MessageToWorker): void {
     worker.postMessage(message);
   }
 
@@ -83,7 +83,7 @@ export function startSync(person: string, store: IndexedStore, database: DeviceD
     waitingForEnd.clear();
   }
 
-  worker.addEventListener('message', ({ data }: MessageEvent<ToPage>) => {
+  worker.addEventListener('message', ({ data }: MessageEvent<MessageToPage>) => {
     if (data.told === 'began') change({ sending: true });
     else if (data.told === 'ended') {
       const { failure, faults } = data.turn;

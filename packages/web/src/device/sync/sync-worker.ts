@@ -7,13 +7,13 @@ import { databaseName, openDatabase } from '../store/database.ts';
 import { openIndexedStore } from '../store/indexed-store.ts';
 import { exchangeTurn, refoldBetweenVisits } from './exchange-loop.ts';
 import { httpTransport } from './http-transport.ts';
-import type { ToPage, ToWorker } from './messages.ts';
+import type { MessageToPage, MessageToWorker } from './messages.ts';
 
 let wanted = false;
 let running = false;
 let stopping = false;
 
-function tell(message: ToPage): void {
+function tell(message: MessageToPage): void {
   postMessage(message);
 }
 
@@ -60,7 +60,7 @@ async function run(person: string): Promise<void> {
   }
 }
 
-addEventListener('message', ({ data }: MessageEvent<ToWorker>) => {
+addEventListener('message', ({ data }: MessageEvent<MessageToWorker>) => {
   if (data.ask === 'run') void run(data.person);
   else {
     stopping = true;

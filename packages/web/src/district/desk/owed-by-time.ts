@@ -1,3 +1,4 @@
+import { dayMilliseconds } from '@combside/calendar/day';
 import type { DayEdges } from '@combside/casework/plan/today';
 import type { DutyLine, Owed } from '@combside/contract/owed';
 import type { VisitLine } from '@combside/contract/visits';
@@ -21,7 +22,7 @@ export interface OwedGroup {
   readonly duties: readonly OwedDuties[];
 }
 
-const week = 7 * 86_400_000;
+const week = 7 * dayMilliseconds;
 
 /**
  * What is owed, by time: visits by the day they are planned for, duties by when they are due. Duties of one apiary stand

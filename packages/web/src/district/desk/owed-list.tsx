@@ -1,7 +1,7 @@
 import type { Owed } from '@combside/contract/owed';
 import { useState } from 'react';
 import { Link } from 'wouter';
-import { dayEdges } from '../../app/day-edges.ts';
+import { dayEdges } from '../../app/day-in-zone.ts';
 import { Button } from '../../ui/button.tsx';
 import { useWords } from '../../ui/words-context.tsx';
 import { useDeskAddress } from '../desk-address.ts';

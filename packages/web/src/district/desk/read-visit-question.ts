@@ -1,3 +1,7 @@
+import { dayOn, daysLater } from '@combside/calendar/day';
+import { monthsLater } from '@combside/calendar/months-later';
+import { dayInZone, startOfDay } from '../../app/day-in-zone.ts';
+
 /** What was typed into the search, as a question about visits. */
 export interface VisitQuestion {
   /** What is neither a day nor a result: words of the apiary or the inspector. */
@@ -24,24 +28,27 @@ interface Named {
   readonly tokens: number;
 }
 
+/** From the start of a day to the start of another. */
 interface Span {
-  readonly from: Date;
-  readonly to: Date;
+  readonly from: string;
+  readonly to: string;
 }
 
 /**
- * Reads a day, a month or a year, and results, out of what was typed; the rest stays text. Days are those of the machine's
- * own time zone: `2026-05-03`, `3.5.2026`, `3 May 2026`, `May 2026`, `2026`, today, yesterday.
+ * Reads a day, a month or a year, and results, out of what was typed; the rest stays text. Days are those of the
+ * reader's time zone: `2026-05-03`, `3.5.2026`, `3 May 2026`, `May 2026`, `2026`, today, yesterday.
  *
- * @param now the moment of asking, for "today"
+ * @param now the instant of asking, for "today"
+ * @param timeZone IANA name
  */
-export function readVisitQuestion(typed: string, words: QuestionWords, now: Date): VisitQuestion {
+export function readVisitQuestion(typed: string, words: QuestionWords, now: string, timeZone: string): VisitQuestion {
+  const today = dayInZone(now, timeZone);
   const tokens = typed.trim().toLowerCase().split(/\s+/).filter(Boolean);
   const rest: string[] = [];
   const results: string[] = [];
   let span: Span | null = null;
   for (let at = 0; at < tokens.length; ) {
-    const named: Named | null = span === null ? spanAt(tokens, at, words, now) : null;
+    const named: Named | null = span === null ? spanAt(tokens, at, words, today) : null;
     const token = tokens[at] ?? '';
     const result = words.results.find(({ word }) => word === token);
     if (named) {
@@ -55,19 +62,18 @@ export function readVisitQuestion(typed: string, words: QuestionWords, now: Date
   }
   return {
     text: rest.join(' '),
-    from: span?.from.toISOString() ?? null,
-    to: span?.to.toISOString() ?? null,
+    from: span && startOfDay(span.from, timeZone),
+    to: span && startOfDay(span.to, timeZone),
     results,
   };
 }
 
 /** The days named by the tokens from a place on, and how many tokens name them; null where none do. */
-function spanAt(tokens: readonly string[], at: number, words: QuestionWords, now: Date): Named | null {
+function spanAt(tokens: readonly string[], at: number, words: QuestionWords, today: string): Named | null {
   const [one = '', two = '', three = ''] = tokens.slice(at, at + 3);
   const found = (span: Span | null, count: number) => span && { span, tokens: count };
-  const [year, month, day] = [now.getFullYear(), now.getMonth() + 1, now.getDate()];
-  if (one === words.today) return found(days(year, month, day), 1);
-  if (one === words.yesterday) return found(days(year, month, day - 1, false), 1);
+  if (one === words.today) return found(wholeDay(today), 1);
+  if (one === words.yesterday) return found(wholeDay(daysLater(today, -1)), 1);
   const ordered = /^(\d{4})-(\d{2})(?:-(\d{2}))?$/.exec(one);
   if (ordered) {
     const [, y, m, d] = ordered;
@@ -81,17 +87,27 @@ function spanAt(tokens: readonly string[], at: number, words: QuestionWords, now
     return found(days(Number(three), inMonth(two), Number.parseInt(one, 10)), 3);
   }
   if (inMonth(one) > 0 && isYear(two)) return found(months(Number(two), inMonth(one)), 2);
-  if (isYear(one)) return found({ from: new Date(Number(one), 0, 1), to: new Date(Number(one) + 1, 0, 1) }, 1);
+  if (isYear(one)) return found(months(Number(one), 1, 12), 1);
   return null;
 }
 
-/** One day; null where the calendar has no such day. Months count from 1. */
-function days(year: number, month: number, day: number, mustStand = true): Span | null {
-  const from = new Date(year, month - 1, day);
-  const isReal = from.getFullYear() === year && from.getMonth() === month - 1 && from.getDate() === day;
-  return mustStand && !isReal ? null : { from, to: new Date(year, month - 1, day + 1) };
+/** A span of whole months from the first of one; null where the calendar has no such month. Months count from 1. */
+function months(year: number, month: number, count = 1): Span | null {
+  const from = inReach(year) ? dayOn(year, month, 1) : null;
+  return from === null ? null : { from, to: monthsLater(from, count) };
 }
 
-function months(year: number, month: number): Span | null {
-  return month < 1 || month > 12 ? null : { from: new Date(year, month - 1, 1), to: new Date(year, month, 1) };
+/** One day; null where the calendar has no such day. */
+function days(year: number, month: number, day: number): Span | null {
+  const found = inReach(year) ? dayOn(year, month, day) : null;
+  return found === null ? null : wholeDay(found);
+}
+
+function wholeDay(day: string): Span {
+  return { from: day, to: daysLater(day, 1) };
+}
+
+/** Years of which visits may be asked; the day after the last is in the calendar too. */
+function inReach(year: number): boolean {
+  return year >= 1000 && year < 9999;
 }

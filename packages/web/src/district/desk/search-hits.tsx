@@ -102,7 +102,12 @@ export function SearchHits({ text, chosen }: SearchHitsProps) {
 
 /** Where to ask for the visits that what was typed may mean. */
 function visitsAddress(text: string, words: Words): string {
-  const { text: rest, from, to, results } = readVisitQuestion(text, questionWords(words), new Date());
+  const {
+    text: rest,
+    from,
+    to,
+    results,
+  } = readVisitQuestion(text, questionWords(words), new Date().toISOString(), deskTimeZone);
   const query = new URLSearchParams({ limit: '20' });
   if (rest !== '') query.set('text', rest);
   if (from !== null) query.set('from', from);

@@ -1,4 +1,7 @@
 import './figures.css';
+import { isDay } from '@combside/calendar/day';
+import { dayOf } from '@combside/calendar/instant';
+import { monthsLater } from '@combside/calendar/months-later';
 import type { Figures as Answer, FigureLine } from '@combside/contract/figures';
 import { Link, useSearchParams } from 'wouter';
 import { Button } from '../../ui/button.tsx';
@@ -15,8 +18,8 @@ import { decimalsFor, figureName, figureSections, sayFigure, sayNumber } from '.
 export default function Figures() {
   const words = useWords();
   const [params, setParams] = useSearchParams();
-  const today = new Date().toISOString().slice(0, 10);
-  const from = params.get('from') ?? yearBefore(today);
+  const today = dayOf(new Date().toISOString());
+  const from = params.get('from') ?? monthsLater(today, -12);
   const to = params.get('to') ?? today;
   const opened = params.get('figure');
   const query = new URLSearchParams({ from, to }).toString();
@@ -25,7 +28,7 @@ export default function Figures() {
   );
   const { answer, state } = asked;
   const put = (name: 'from' | 'to', value: string) => {
-    if (!/^\d{4}-\d{2}-\d{2}$/.test(value)) return;
+    if (!isDay(value)) return;
     setParams((before) => {
       const next = new URLSearchParams(before);
       next.set(name, value);
@@ -204,10 +207,4 @@ function FigureTable({ section, figures, addressOf }: FigureTableProps) {
       </tbody>
     </table>
   );
-}
-
-function yearBefore(day: string): string {
-  const at = new Date(`${day}T12:00:00Z`);
-  at.setUTCFullYear(at.getUTCFullYear() - 1);
-  return at.toISOString().slice(0, 10);
 }

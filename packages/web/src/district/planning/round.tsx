@@ -1,5 +1,5 @@
-import { visitReasons } from '@combside/casework/examine/vocabulary';
 import { usualPlanning } from '@combside/casework/plan/planning-settings';
+import { visitReasons } from '@combside/casework/vocabulary';
 import type { People } from '@combside/contract/people';
 import { useId, useState } from 'react';
 import { useDevice } from '../../device/device-in-hand.tsx';

@@ -1,3 +1,4 @@
+import { monthsLater } from '@combside/calendar/months-later';
 import { beesOnComb, frameKinds } from '@combside/science/brood/comb-constants';
 import { causticBath, hypochloriteBath } from '@combside/science/disposal/baths';
 import type { CautionId } from '@combside/science/disposal/cautions';
@@ -11,7 +12,6 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { linkInNote } from '../../ui/link-in-note.ts';
 import { allQuestions } from './all-questions.ts';
-import { monthsLater } from './asked/free-since.ts';
 import { readClasses } from './asked/limits-of-laboratory.ts';
 import { type OtherWay, ways } from './asked/other-ways.ts';
 import { readPlates } from './asked/plates.ts';

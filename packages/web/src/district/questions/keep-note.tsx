@@ -26,7 +26,7 @@ export function KeepNote({ text }: KeepNoteProps) {
 }
 
 /** Where a note was kept: its name, the address of its page, and the note. */
-interface Kept {
+interface NoteWritten {
   readonly name: string;
   readonly page: string;
   readonly text: string;
@@ -37,7 +37,7 @@ function ChoosePlace({ text, onLeave }: KeepNoteProps & { readonly onLeave: () =
   const id = useId();
   const writing = useWrite((about: About) => addNote(about, text));
   const [search, setSearch] = useState('');
-  const [kept, setKept] = useState<Kept | null>(null);
+  const [kept, setKept] = useState<NoteWritten | null>(null);
   const { answer, state: asked } = useAsked<Apiaries>(
     `/api/apiaries?limit=8&search=${encodeURIComponent(search.trim())}`,
     () => false,
@@ -111,7 +111,7 @@ function Cases({
   });
 }
 
-function KeptWord({ kept, writing }: { readonly kept: Kept | null; readonly writing: Omit<Writing, 'write'> }) {
+function KeptWord({ kept, writing }: { readonly kept: NoteWritten | null; readonly writing: Omit<Writing, 'write'> }) {
   const words = useWords();
   return (
     <>

@@ -3,12 +3,14 @@ import type { ApiaryPage } from '@combside/contract/apiary-page';
 import { movementBody } from '@combside/record/kinds/movement';
 import type { MovementState } from '@combside/record/states';
 import { type FormEvent, useId, useState } from 'react';
+import { dayInZone } from '../../app/day-in-zone.ts';
 import { newId } from '../../device/keys/new-id.ts';
 import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
 import { useWords } from '../../ui/words-context.tsx';
 import { WriteStatus } from '../../ui/write-status.tsx';
 import { useAsked } from '../office/use-office.ts';
+import { deskTimeZone } from '../time-zone.ts';
 import { actOf, bodyOf, draftOf, type Missing, type MovementDraft } from './movement-draft.ts';
 import { MovementEnd } from './movement-end.tsx';
 import { Labelled, Why } from './record-parts.tsx';
@@ -56,7 +58,8 @@ export function MovementForm({ writing, own, colony, written, nameOf, onDone }: 
     setMissing('from' in body ? [] : body);
     if (!('from' in body)) return;
     const said = [draft.other === 'outside' ? whom.trim() : '', why.trim()].filter(Boolean).join('. ');
-    const act = async () => withReason(await actOf(body, written, localDay()), said, newId);
+    const act = async () =>
+      withReason(await actOf(body, written, dayInZone(new Date().toISOString(), deskTimeZone)), said, newId);
     if (await writing.write(act)) onDone();
   };
 
@@ -285,11 +288,4 @@ function firstDraft(
     last: '',
     knownBy: '',
   };
-}
-
-/** The day on this machine, `YYYY-MM-DD`. */
-function localDay(): string {
-  const now = new Date();
-  const two = (value: number) => String(value).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }

@@ -1,4 +1,5 @@
-import type { Draft, Place, Tap } from '@combside/casework/examine/draft';
+import type { ExaminationDraft } from '@combside/casework/draft/examination-draft';
+import type { Place, Tap } from '@combside/casework/draft/tap';
 import type { SignLooked } from '@combside/record/kinds/examination';
 import { useState } from 'react';
 import { Button } from '../../ui/button.tsx';
@@ -9,7 +10,7 @@ import { PlaceChoice, placeWords } from './place-choice.tsx';
 interface CellsAtProps {
   readonly sign: string;
   readonly looked: SignLooked;
-  readonly draft: Draft;
+  readonly draft: ExaminationDraft;
   readonly onTap: (tap: Tap) => void;
 }
 

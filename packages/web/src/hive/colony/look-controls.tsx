@@ -1,11 +1,12 @@
-import type { Draft, Tap } from '@combside/casework/examine/draft';
+import type { ExaminationDraft } from '@combside/casework/draft/examination-draft';
+import type { Tap } from '@combside/casework/draft/tap';
 import { Choice } from '../../ui/choice.tsx';
 import { Stepper } from '../../ui/stepper.tsx';
 import { useWords } from '../../ui/words-context.tsx';
 import { boxWords } from './place-choice.tsx';
 
 interface LookControlsProps {
-  readonly draft: Draft;
+  readonly draft: ExaminationDraft;
   readonly onTap: (tap: Tap) => void;
 }
 

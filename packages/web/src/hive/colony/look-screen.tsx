@@ -12,8 +12,8 @@ import { useWords } from '../../ui/words-context.tsx';
 import { Screen } from '../screen/screen.tsx';
 import type { VisitInHand } from '../visit/use-visit.ts';
 import { LookControls } from './look-controls.tsx';
-import type { View } from './views.ts';
 import type { ColonyDraftInHand } from './use-colony-draft.ts';
+import type { View } from './views.ts';
 
 interface LookScreenProps {
   readonly screen: {

@@ -1,5 +1,6 @@
-import type { Draft, Tap } from '@combside/casework/examine/draft';
-import { finds } from '@combside/casework/examine/vocabulary';
+import type { ExaminationDraft } from '@combside/casework/draft/examination-draft';
+import type { KeeperAnswer, Tap } from '@combside/casework/draft/tap';
+import { finds } from '@combside/casework/vocabulary';
 import { lazy, Suspense, useRef, useState } from 'react';
 import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
@@ -13,7 +14,7 @@ const CombPhotographs = lazy(() => import('../comb/comb-photographs.tsx'));
 
 interface MoreScreenProps {
   readonly visit: string;
-  readonly draft: Draft;
+  readonly draft: ExaminationDraft;
   readonly onTap: (tap: Tap) => void;
 }
 
@@ -65,16 +66,14 @@ export function MoreScreen({ visit, draft, onTap }: MoreScreenProps) {
   );
 }
 
-type Asked = Draft['medicines'];
-
 function AskedOf({
   label,
   answer,
   onAnswer,
 }: {
   readonly label: string;
-  readonly answer: Asked;
-  readonly onAnswer: (answer: Asked) => void;
+  readonly answer: KeeperAnswer;
+  readonly onAnswer: (answer: KeeperAnswer) => void;
 }) {
   const words = useWords();
   return (

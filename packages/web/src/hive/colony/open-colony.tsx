@@ -1,9 +1,10 @@
 import './colony.css';
 import { notifiableDiseases } from '@combside/casework/assess/assess-examination';
-import { fullClaim, lesserClaim, lookStated, somethingSeen } from '@combside/casework/examine/claim';
+import { unfinishedTests } from '@combside/casework/draft/examination-draft';
+import { lookStated } from '@combside/casework/draft/look-stated';
+import { tapsFromExamination } from '@combside/casework/draft/taps-from-examination';
+import { fullClaim, lesserClaim, somethingSeen } from '@combside/casework/examine/claim';
 import type { Closing } from '@combside/casework/examine/close-colony';
-import { unfinishedTests } from '@combside/casework/examine/draft';
-import { tapsFromExamination } from '@combside/casework/examine/taps-from-examination';
 import type { Pack } from '@combside/law/pack';
 import type { ColonyState } from '@combside/record/states';
 import { type DiseaseId, diseases } from '@combside/science/signs/catalogue';

@@ -1,4 +1,5 @@
-import type { DraftBox, Place } from '@combside/casework/examine/draft';
+import type { DraftBox } from '@combside/casework/draft/examination-draft';
+import type { Place } from '@combside/casework/draft/tap';
 import type { Words } from '@combside/words/words';
 import { Choice } from '../../ui/choice.tsx';
 import { sayWord } from '../../ui/say-sentence.ts';

@@ -1,4 +1,5 @@
-import type { Draft, RopeForm, Tap } from '@combside/casework/examine/draft';
+import type { ExaminationDraft } from '@combside/casework/draft/examination-draft';
+import type { RopeForm, Tap } from '@combside/casework/draft/tap';
 import { drawCellSection } from '@combside/papers/drawings/cell-section';
 import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
@@ -29,7 +30,7 @@ const colours = [
 ] as const;
 
 interface RopeScreenProps {
-  readonly draft: Draft;
+  readonly draft: ExaminationDraft;
   readonly onTap: (tap: Tap) => void;
 }
 

@@ -1,5 +1,6 @@
-import type { Draft, Tap } from '@combside/casework/examine/draft';
-import { signsAsked } from '@combside/casework/examine/sign-order';
+import type { ExaminationDraft } from '@combside/casework/draft/examination-draft';
+import { signsAsked } from '@combside/casework/draft/sign-order';
+import type { Tap } from '@combside/casework/draft/tap';
 import type { SignLooked } from '@combside/record/kinds/examination';
 import type { Sign } from '@combside/science/signs/catalogue';
 import { withSoftHyphens } from '@combside/words/soft-hyphens';
@@ -12,7 +13,7 @@ import { useWords } from '../../ui/words-context.tsx';
 import { CellsAt } from './cells-at.tsx';
 
 interface SignsScreenProps {
-  readonly draft: Draft;
+  readonly draft: ExaminationDraft;
   readonly onTap: (tap: Tap) => void;
 }
 
@@ -90,7 +91,7 @@ const amounts = [
 interface SignRowProps {
   readonly sign: Sign;
   readonly looked: SignLooked | undefined;
-  readonly draft: Draft;
+  readonly draft: ExaminationDraft;
   readonly onTap: (tap: Tap) => void;
 }
 

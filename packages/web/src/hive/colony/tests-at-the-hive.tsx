@@ -1,5 +1,7 @@
-import type { Draft, Tap, TestForm } from '@combside/casework/examine/draft';
-import { testsAtTheHive } from '@combside/casework/examine/vocabulary';
+import { dayOf } from '@combside/calendar/instant';
+import type { ExaminationDraft } from '@combside/casework/draft/examination-draft';
+import type { Tap, TestForm } from '@combside/casework/draft/tap';
+import { testsAtTheHive } from '@combside/casework/vocabulary';
 import { drawCheck } from '@combside/papers/drawings/check-drawing';
 import { figureOf } from '@combside/science/diagnosis/test-figures';
 import { Button } from '../../ui/button.tsx';
@@ -10,7 +12,7 @@ import { useWords } from '../../ui/words-context.tsx';
 import { useHiveDevice } from '../hive-device.tsx';
 
 interface TestsAtTheHiveProps {
-  readonly draft: Draft;
+  readonly draft: ExaminationDraft;
   readonly onTap: (tap: Tap) => void;
 }
 
@@ -20,7 +22,7 @@ export function TestsAtTheHive({ draft, onTap }: TestsAtTheHiveProps) {
   const device = useHiveDevice();
   const { test, result, batch, expires } = draft.testForm;
   const fill = (part: Partial<TestForm>) => onTap({ tap: 'test form', form: { ...draft.testForm, ...part } });
-  const today = device.now().slice(0, 10);
+  const today = dayOf(device.now());
   const drawing = test && drawCheck(test);
   const keep = () => {
     if (test === null || result === null) return;

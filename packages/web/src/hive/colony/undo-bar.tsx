@@ -1,4 +1,4 @@
-import type { Tap } from '@combside/casework/examine/draft';
+import type { Tap } from '@combside/casework/draft/tap';
 import type { Words } from '@combside/words/words';
 import { useEffect, useState } from 'react';
 import { Button } from '../../ui/button.tsx';

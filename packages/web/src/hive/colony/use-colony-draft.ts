@@ -1,5 +1,7 @@
 import type { Refused } from '@combside/casework/act';
-import { addTap, type Draft, draftFrom, type Tap, undo } from '@combside/casework/examine/draft';
+import { addTap, draftFrom, undo } from '@combside/casework/draft/draft-from-taps';
+import type { ExaminationDraft } from '@combside/casework/draft/examination-draft';
+import type { Tap } from '@combside/casework/draft/tap';
 import type { ColonyState } from '@combside/record/states';
 import { useState } from 'react';
 import type { Saving, Settled } from '../../device/drafts/open-draft.ts';
@@ -7,7 +9,7 @@ import { useDraft } from '../../device/drafts/use-draft.ts';
 
 export interface ColonyDraftInHand {
   readonly taps: readonly Tap[];
-  readonly draft: Draft;
+  readonly draft: ExaminationDraft;
   readonly saving: Saving;
   /** The draft stood here already when the screen opened: the phone stopped, or the colony was left open. */
   readonly cameBack: boolean;

@@ -285,10 +285,10 @@ function CombToRead({
   );
 }
 
-type Kept = ColonyState['combReadings'][number];
+type ReadingOnRecord = ColonyState['combReadings'][number];
 
 /** A reading that stands in the record: looked at again, and corrected with a reason. */
-function KeptComb(given: OfColony & { readonly kept: Kept; readonly bytes: Blob | null }) {
+function KeptComb(given: OfColony & { readonly kept: ReadingOnRecord; readonly bytes: Blob | null }) {
   const { kept } = given;
   const words = useWords();
   const device = useHiveDevice();
@@ -327,7 +327,7 @@ function KeptInHand({
   kept,
   bytes,
   above,
-}: OfColony & { readonly kept: Kept; readonly bytes: Blob | null; readonly above: React.ReactNode }) {
+}: OfColony & { readonly kept: ReadingOnRecord; readonly bytes: Blob | null; readonly above: React.ReactNode }) {
   const words = useWords();
   const device = useHiveDevice();
   const [begin] = useState<SaidOfComb>(() => ({

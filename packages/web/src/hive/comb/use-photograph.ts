@@ -1,4 +1,4 @@
-import type { Tap } from '@combside/casework/examine/draft';
+import type { Tap } from '@combside/casework/draft/tap';
 import type { PhotographReference } from '@combside/record/kinds/examination';
 import type { ColonyState } from '@combside/record/states';
 import { useEffect, useState } from 'react';

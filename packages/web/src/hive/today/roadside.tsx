@@ -4,6 +4,7 @@ import { metresBetween } from '@combside/casework/register/distance';
 import type { PhotographReference } from '@combside/record/kinds/examination';
 import { useEffect, useRef, useState } from 'react';
 import { Link } from 'wouter';
+import { dayInZone } from '../../app/day-in-zone.ts';
 import { useWrite } from '../../device/write/use-write.ts';
 import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
@@ -36,7 +37,7 @@ export function Roadside() {
   );
   const keeping = useWrite((id: string) => {
     const now = device.now();
-    const day = dayHere(now, device.timeZone);
+    const day = dayInZone(now, device.timeZone);
     return unregisteredSite({
       id,
       name: words.say('roadside.name', {
@@ -234,11 +235,4 @@ function Pictures({ photographs, onTaken }: PicturesProps) {
       <p role="status">{photographs.length > 0 && words.say('roadside.photograph.kept')}</p>
     </section>
   );
-}
-
-/** The calendar day at this place, `YYYY-MM-DD`. */
-function dayHere(instant: string, timeZone: string): string {
-  const parts = new Intl.DateTimeFormat('en', { timeZone, year: 'numeric', month: '2-digit', day: '2-digit' });
-  const part = new Map(parts.formatToParts(new Date(instant)).map(({ type, value }) => [type, value]));
-  return `${part.get('year')}-${part.get('month')}-${part.get('day')}`;
 }

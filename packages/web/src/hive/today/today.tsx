@@ -4,7 +4,7 @@ import type { ApiaryState, VisitState } from '@combside/record/states';
 import type { VisitSummary } from '@combside/record/summary';
 import { useEffect, useMemo, useState } from 'react';
 import { Link } from 'wouter';
-import { dayEdges } from '../../app/day-edges.ts';
+import { dayEdges } from '../../app/day-in-zone.ts';
 import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { useHiveDevice, useStorageStatus, useSummaries, useSyncStatus } from '../hive-device.tsx';

@@ -1,5 +1,5 @@
+import type { Tap } from '@combside/casework/draft/tap';
 import { addNote } from '@combside/casework/examine/add-note';
-import type { Tap } from '@combside/casework/examine/draft';
 import type { About } from '@combside/record/entry';
 import { useEffect, useState } from 'react';
 import type { Saving } from '../../device/drafts/open-draft.ts';

@@ -6,7 +6,7 @@ import {
   startVisit,
   warningsOnArrival,
 } from '@combside/casework/examine/start-visit';
-import { powers, roles, visitReasons } from '@combside/casework/examine/vocabulary';
+import { powers, roles, visitReasons } from '@combside/casework/vocabulary';
 import type { ApiaryState, ColonyState, KeeperState, VisitState } from '@combside/record/states';
 import { useState } from 'react';
 import { Link, useLocation } from 'wouter';

@@ -1,4 +1,4 @@
-import type { Tap } from '@combside/casework/examine/draft';
+import type { Tap } from '@combside/casework/draft/tap';
 import type { ApiaryState, ColonyState, VisitState } from '@combside/record/states';
 import { useEffect, useState } from 'react';
 import { draftPrefix } from '../colony/use-colony-draft.ts';

@@ -3,16 +3,16 @@ import type { Assessed } from '@combside/casework/assess/assess-examination';
 import { withWhatWasSaid } from '@combside/casework/assess/circumstances';
 import { examinationSoFar, type ReasoningLine, reasoningLine } from '@combside/casework/assess/line';
 import { type ReasoningInput, type WholeReasoning, wholeReasoning } from '@combside/casework/assess/whole-reasoning';
+import type { ExaminationDraft } from '@combside/casework/draft/examination-draft';
 import { type CloseColony, closeColony } from '@combside/casework/examine/close-colony';
 import { type CorrectExamination, correctExamination } from '@combside/casework/examine/correct-examination';
-import type { Draft } from '@combside/casework/examine/draft';
 import type { Pack } from '@combside/law/pack';
 import type { CircumstancesKnown } from '@combside/record/kinds/assessment';
 import type { ExaminationBody } from '@combside/record/kinds/examination';
 import type { ColonyState } from '@combside/record/states';
 
 interface OfDraft {
-  readonly draft: Draft;
+  readonly draft: ExaminationDraft;
   readonly colony: ColonyState;
   readonly pack: Pack;
   readonly observedAt: string;

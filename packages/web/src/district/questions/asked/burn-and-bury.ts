@@ -4,7 +4,7 @@ import { dippable, hotWax } from '@combside/science/disposal/hot-wax-dip';
 import { pitForBurning } from '@combside/science/disposal/pit';
 import { answered, type Figure, type QuestionWord, question, type Said, say, unstated } from '../question.ts';
 import { fieldsOf, otherWay, ways } from './other-ways.ts';
-import { readPieces } from './pieces.ts';
+import { readPieces } from './things-for-the-pit.ts';
 
 const measure = (shown: 'cm' | 'm', to: number, step: number) =>
   ({ kind: 'number', shown, from: step, to, step, start: null }) as const;

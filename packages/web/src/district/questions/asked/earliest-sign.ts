@@ -1,7 +1,8 @@
+import { daysBetween } from '@combside/calendar/instant';
 import type { DaySpan } from '@combside/science/brood/calendar-day';
 import { earliestSigns } from '@combside/science/diagnosis/earliest-sign';
 import { answered, question, say, type WordUnder } from '../question.ts';
-import { askedDay, dayIn, daysFrom } from './shared-fields.ts';
+import { askedDay, dayIn } from './shared-fields.ts';
 
 /** When is the earliest sign after an exposure to American foulbrood? There is never a last day. */
 export const earliestSign = question({
@@ -17,9 +18,9 @@ export const earliestSign = question({
     const found = earliestSigns({ exposedOn: day });
     const row = (name: WordUnder<'earliest-sign.row'>, { earliest, latest }: DaySpan) => ({
       label: say(`earliest-sign.row.${name}`),
-      low: daysFrom(day, earliest),
+      low: daysBetween(day, earliest),
       value: null,
-      high: daysFrom(day, latest),
+      high: daysBetween(day, latest),
     });
     const span = ({ earliest, latest }: DaySpan) => ({ from: { day: earliest }, to: { day: latest } });
     return answered({

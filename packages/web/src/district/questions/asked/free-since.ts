@@ -1,3 +1,4 @@
+import { monthsLater } from '@combside/calendar/months-later';
 import {
   negativeRoundsNeeded,
   plateauOfFreedom,
@@ -80,10 +81,3 @@ export const freeSince = question({
     });
   },
 });
-
-/** A day so many months later; the last of the month where that day does not exist. */
-export function monthsLater(day: string, months: number): string {
-  const [year, month, date] = day.split('-').map(Number) as [number, number, number];
-  const last = new Date(Date.UTC(year, month + months, 0)).getUTCDate();
-  return new Date(Date.UTC(year, month - 1 + months, Math.min(date, last))).toISOString().slice(0, 10);
-}

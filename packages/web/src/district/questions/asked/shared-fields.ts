@@ -1,5 +1,4 @@
-import { acceptDay } from '@combside/science/brood/calendar-day';
-import { DomainError } from '@combside/science/distributions/domain';
+import { isDay } from '@combside/calendar/day';
 
 /** How sure one wants to be: 95 % is a habit of the trade, no law of nature. */
 export const confidence = {
@@ -27,14 +26,5 @@ export const askedDay = { kind: 'day', start: '' } as const;
 
 /** A day as typed, or null while it is none: not there, or so far off that somebody is still typing the year. */
 export function dayIn(text: string): string | null {
-  try {
-    acceptDay('day', text);
-  } catch (failure) {
-    if (failure instanceof DomainError) return null;
-    throw failure;
-  }
-  return text >= '1900-01-01' && text < '2200-01-01' ? text : null;
+  return isDay(text) && text >= '1900-01-01' && text < '2200-01-01' ? text : null;
 }
-
-/** Whole days from one day to another. */
-export const daysFrom = (from: string, to: string) => acceptDay('to', to) - acceptDay('from', from);

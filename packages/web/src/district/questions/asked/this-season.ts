@@ -1,6 +1,7 @@
+import { daysBetween } from '@combside/calendar/instant';
 import { releaseThisSeason } from '@combside/science/brood/release-this-season';
 import { answered, type Figure, question, say, unstated, type WordUnder } from '../question.ts';
-import { askedDay, dayIn, daysFrom } from './shared-fields.ts';
+import { askedDay, dayIn } from './shared-fields.ts';
 
 const days = { kind: 'number', shown: 'count', from: 0, to: 1000, step: 1, slideTo: 120, start: null } as const;
 
@@ -45,7 +46,7 @@ export const thisSeason = question({
       lastEggsOn,
       firstEggsOn,
     });
-    const after = (day: string) => daysFrom(countedFrom, day);
+    const after = (day: string) => daysBetween(countedFrom, day);
     const [open, capped] = [found.lastOpenBrood ?? lastEggsOn, found.lastCappedBrood ?? lastEggsOn];
     const broodUntil = (name: WordUnder<'this-season.row'>, day: string) => ({
       label: say(`this-season.row.${name}`),

@@ -1,8 +1,9 @@
+import { daysBetween } from '@combside/calendar/instant';
 import type { DaySpan } from '@combside/science/brood/calendar-day';
 import { ageOf, cellDates, cellStages } from '@combside/science/brood/cell-dates';
 import { DomainError } from '@combside/science/distributions/domain';
 import { answered, type Figure, question, say, unstated } from '../question.ts';
-import { askedDay, dayIn, daysFrom } from './shared-fields.ts';
+import { askedDay, dayIn } from './shared-fields.ts';
 
 const castes = ['worker', 'drone', 'queen'] as const;
 const events = ['laid', 'hatches', 'capped', 'emerges'] as const;
@@ -32,9 +33,9 @@ export const whenLaid = question({
     const span = ({ earliest, latest }: DaySpan) => ({ from: { day: earliest }, to: { day: latest } });
     const rows = events.map((event) => ({
       label: say(`when-laid.row.${event}`),
-      low: daysFrom(day, dates[event].earliest),
+      low: daysBetween(day, dates[event].earliest),
       value: null,
-      high: daysFrom(day, dates[event].latest),
+      high: daysBetween(day, dates[event].latest),
     }));
     const figure: Figure = {
       kind: 'bands',

@@ -1,9 +1,11 @@
 import type { Columns } from '@combside/casework/register/import/columns';
 import type { Proposal } from '@combside/record/entry';
 import { useEffect, useId, useRef, useState } from 'react';
+import { dayInZone } from '../../../app/day-in-zone.ts';
 import type { Session } from '../../../app/session.ts';
 import { Button } from '../../../ui/button.tsx';
 import { useWords } from '../../../ui/words-context.tsx';
+import { deskTimeZone } from '../../time-zone.ts';
 import { ColumnsStep } from './columns-step.tsx';
 import type { FileShown, FromImporter, Preview, ToImporter, Wishes } from './messages.ts';
 import { PreviewStep } from './preview-step.tsx';
@@ -93,7 +95,16 @@ export function ImportPage({ session }: { readonly session: Session }) {
     rememberColumns(file.header, columns);
     setStep({ at: 'planning', said: words.say('register.import.fetching', { count: 0 }) });
     const reason = words.say('register.import.reason', { name: file.name.slice(0, 500) });
-    ask({ ask: 'plan', wishes: { ...wishes, columns, reason, language: words.language, today: today() } });
+    ask({
+      ask: 'plan',
+      wishes: {
+        ...wishes,
+        columns,
+        reason,
+        language: words.language,
+        today: dayInZone(new Date().toISOString(), deskTimeZone),
+      },
+    });
   };
 
   return (
@@ -185,11 +196,4 @@ export function ImportPage({ session }: { readonly session: Session }) {
       )}
     </>
   );
-}
-
-/** This day at this desk. */
-function today(): string {
-  const now = new Date();
-  const two = (value: number) => String(value).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }

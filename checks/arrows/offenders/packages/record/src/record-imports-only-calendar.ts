@@ -1,0 +1,3 @@
+import { door } from '@combside/sources/door';
+
+export const offence = door;

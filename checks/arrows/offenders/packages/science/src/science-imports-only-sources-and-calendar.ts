@@ -1,0 +1,3 @@
+import { door } from '@combside/record/door';
+
+export const offence = door;

@@ -1,0 +1,1 @@
+export const offence = Date.UTC(2026, 4, 4);

@@ -1,0 +1,1 @@
+export const offence = () => performance.now();

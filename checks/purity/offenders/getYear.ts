@@ -1,0 +1,1 @@
+export const offence = (at: { getYear(): number }) => at.getYear();

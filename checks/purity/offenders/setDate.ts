@@ -1,0 +1,1 @@
+export const offence = (at: { setDate(value: number): number }) => at.setDate(4);

@@ -1,0 +1,1 @@
+export const offence = (at: { setFullYear(value: number): number }) => at.setFullYear(2026);

@@ -1,0 +1,1 @@
+export const offence = (at: { setHours(value: number): number }) => at.setHours(0);

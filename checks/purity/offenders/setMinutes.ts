@@ -1,0 +1,1 @@
+export const offence = (at: { setMinutes(value: number): number }) => at.setMinutes(0);

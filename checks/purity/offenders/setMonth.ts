@@ -1,0 +1,1 @@
+export const offence = (at: { setMonth(value: number): number }) => at.setMonth(4);

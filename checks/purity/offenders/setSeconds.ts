@@ -1,0 +1,1 @@
+export const offence = (at: { setSeconds(value: number): number }) => at.setSeconds(0);
