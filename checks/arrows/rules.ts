@@ -70,6 +70,34 @@ const neighbours = {
   calculations: ['sampling', 'laboratory', 'brood', 'diagnosis', 'disposal'],
 } as const;
 
+/** The rooms of casework from the lowest up: each may lean on those before it, and all on the files beside them. */
+const caseworkRooms = [
+  'result',
+  'register',
+  'comb',
+  'draft',
+  'laboratory',
+  'plan',
+  'programme',
+  'assess',
+  'examine',
+  'report',
+  'demo',
+] as const;
+
+/** A casework room, or the files beside the rooms, that must not lean on what stands above. */
+function caseworkRoom(name: string, from: string, above: readonly string[]): ArrowRule {
+  return {
+    name: `casework-${name}-leans-on-nothing-above`,
+    comment:
+      `In casework ${name} stands below ${above.join(', ')}: move what both need to the lower room ` +
+      '(the order is in packages/casework/README.md), or pass it as an argument.',
+    severity: 'error',
+    from: { path: from, pathNot: [test, acceptance] },
+    to: { path: `^packages/casework/src/(${above.join('|')})/` },
+  };
+}
+
 /** Every arrow of the house. Each has an offender of the same name in `offenders/`, which must be caught. */
 export const rules: readonly ArrowRule[] = [
   packageRule(
@@ -168,6 +196,10 @@ export const rules: readonly ArrowRule[] = [
     to: { path: '^packages/science/src/[^/]+/', pathNot: '^packages/science/src/($1|distributions|random)/' },
   },
   ...Object.entries(neighbours).map(([room, siblings]) => scienceRoom(room, siblings)),
+  caseworkRoom('shared', '^packages/casework/src/[^/]+$', caseworkRooms),
+  ...caseworkRooms
+    .slice(0, -1)
+    .map((room, place) => caseworkRoom(room, `^packages/casework/src/${room}/`, caseworkRooms.slice(place + 1))),
   {
     name: 'server-parts-meet-at-the-store',
     comment:

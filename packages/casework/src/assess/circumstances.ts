@@ -103,7 +103,7 @@ export function withWhatWasSaid(
 }
 
 function isCase(colony: ColonySummary, condition: string): boolean {
-  return saysSuspect(colony.lastResult ?? '') && colony.suspected.includes(condition);
+  return saysSuspect(colony.lastResult) && colony.suspected.includes(condition);
 }
 
 /**

@@ -1,6 +1,14 @@
 import { type Duty, duties, type Fact } from '@combside/law/duties';
 import type { Pack } from '@combside/law/pack';
 import type { ColonyState } from '@combside/record/states';
+import { type ResultWord, suspectWords } from '../result/result-words.ts';
+
+/** The result words that can start or meet a duty; looks of every other word need not be opened to say what is owed. */
+export const dutyBearingResults = [
+  ...suspectWords,
+  'masked, no conclusion',
+  'signs seen',
+] as const satisfies readonly ResultWord[];
 
 /**
  * What the record of some colonies says to the law: suspicions stated, notifiable finds, masked looks, other causes that

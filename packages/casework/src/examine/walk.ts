@@ -2,20 +2,15 @@ import type { ApiaryState, ColonyState } from '@combside/record/states';
 import { isTouched } from '../draft/draft-from-taps.ts';
 import type { Tap } from '../draft/tap.ts';
 import { standingAt } from '../register/standing-at.ts';
-import { saysSuspect } from '../result/result-words.ts';
+import { type ResultWord, resultWords, saysSuspect } from '../result/result-words.ts';
 
-/** How a colony stands at this visit; each has its own shape and its own word. */
-export const walkWords = [
+/** How a colony stands at this visit: not looked at yet, or its result. A suspicion that remains is told apart elsewhere. */
+export type WalkWord = 'not opened' | 'being looked at' | Exclude<ResultWord, 'remains suspect'>;
+export const walkWords: readonly WalkWord[] = [
   'not opened',
   'being looked at',
-  'nothing seen with this look',
-  'signs seen',
-  'suspect',
-  'masked, no conclusion',
-  'too little brood to judge',
-  'not judged',
-] as const;
-export type WalkWord = (typeof walkWords)[number];
+  ...resultWords.filter((one) => one !== 'remains suspect'),
+];
 
 export interface WalkedColony {
   readonly colony: string;
@@ -81,7 +76,7 @@ function wordFor(colony: ColonyState, visit: string, taps: readonly Tap[]): Walk
   const examination = examinationAt(colony, visit);
   if (!examination) return 'not opened';
   const result = assessmentAt(colony, visit)?.body.result;
-  if (result !== undefined && saysSuspect(result)) return 'suspect';
+  if (saysSuspect(result ?? null)) return 'suspect';
   if (result === 'masked, no conclusion' || result === 'too little brood to judge') return result;
   if (examination.body.claim === 'nothing seen') return 'nothing seen with this look';
   return examination.body.claim === 'signs seen' ? 'signs seen' : 'not judged';

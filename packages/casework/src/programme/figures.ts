@@ -54,7 +54,7 @@ export function programmeFigures(rows: readonly ExaminedRow[], registered: Regis
   };
   const colonies = (some: readonly ExaminedRow[]) => distinct(some, (row) => row.colony);
   const apiaries = (some: readonly ExaminedRow[]) => distinct(some, (row) => row.apiary);
-  const suspect = sorted.filter((row) => row.result !== null && saysSuspect(row.result));
+  const suspect = sorted.filter((row) => saysSuspect(row.result));
   const conditions = [...new Set(suspect.flatMap(suspectedIn))].sort();
   const colonyDepth = deepest(sorted, (row) => row.colony);
   const apiaryDepth = deepest(sorted, (row) => row.apiary);

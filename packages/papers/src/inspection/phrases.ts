@@ -1,26 +1,15 @@
 import type { ColonyRecord, InspectionRecord } from '@combside/casework/report/inspection-record';
+import { saysSuspect } from '@combside/casework/result/result-words';
 import type { ExaminationBody } from '@combside/record/kinds/examination';
 import type { WordPattern } from '@combside/words/rooms';
 import type { Words } from '@combside/words/words';
-import type { ColonyState } from '../drawings/state-mark.ts';
 
 /** The words an inspection paper is written with. */
 export type PaperWords = Words<'papers' | 'casework' | 'signs'>;
 
-/** The mark of the house for each result; the word always stands beside it. */
-export const markOfResult: Record<ColonyRecord['result'], ColonyState> = {
-  'nothing seen with this look': 'nothing seen',
-  'signs seen': 'signs seen',
-  suspect: 'suspect',
-  'remains suspect': 'suspect',
-  'masked, no conclusion': 'masked',
-  'too little brood to judge': 'too little brood',
-  'not judged': 'not opened',
-  'not opened': 'not opened',
-};
-
+/** Whether a suspicion stands in this colony. */
 export function isSuspect(colony: ColonyRecord): boolean {
-  return colony.result === 'suspect' || colony.result === 'remains suspect';
+  return saysSuspect(colony.result);
 }
 
 /** What a corrected result says of the one before it; nothing on the first. */

@@ -1,8 +1,9 @@
 import type { InspectionRecord } from '@combside/casework/report/inspection-record';
+import { markOfResult } from '@combside/casework/result/result-mark';
 import { saySentence } from '@combside/words/sentence';
 import type { ColonyState } from '../drawings/state-mark.ts';
 import { cautionWords } from './cautions.ts';
-import { capital, markOfResult, type PaperWords, replacesWords, whenWords } from './phrases.ts';
+import { capital, type PaperWords, replacesWords, whenWords } from './phrases.ts';
 import { stillOpenWords } from './still-open.ts';
 import { summaryOf } from './summary.ts';
 
@@ -37,7 +38,7 @@ export function spokenShortForm(record: InspectionRecord, words: PaperWords): Sp
     whatItSays: words.say('papers.inspection.what-it-says'),
     colonies: record.colonies.map((one) => ({
       label: one.label,
-      mark: markOfResult[one.result],
+      mark: markOfResult(one.result),
       result: capital(words.say(`casework.result.${one.result}`)),
     })),
     stillOpen: stillOpenWords(record, words),

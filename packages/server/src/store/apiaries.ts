@@ -4,6 +4,7 @@ import { type RawBuilder, sql } from 'kysely';
 import type { Database } from './database.ts';
 import { ServerError } from './errors.ts';
 import { pageMark, patternAnywhere, readPageMark } from './paging.ts';
+import { gravestFirst } from './result-order.ts';
 import { districtsAsked, type Rights } from './rights.ts';
 
 interface Row {
@@ -13,21 +14,10 @@ interface Row {
   readonly mark: string | null;
 }
 
-/** Words of a result from the gravest on; a word of a newer version comes last. */
-const gravest = [
-  'suspect',
-  'remains suspect',
-  'signs seen',
-  'masked, no conclusion',
-  'too little brood to judge',
-  'not judged',
-  'nothing seen with this look',
-];
-
 /** The gravest word last stated about the colonies of `apiary`, a row of `combside.states`. */
 export const gravestResult = sql<string | null>`(select colony.last_result from combside.states colony
   where colony.apiary = apiary.entity_id and colony.entity_type = 'colony' and colony.last_result is not null
-  order by array_position(${gravest}::text[], colony.last_result) nulls last limit 1)`;
+  order by ${gravestFirst(sql`colony.last_result`)} limit 1)`;
 
 const columns = sql`apiary.summary, apiary.name, (select keeper.name from combside.states keeper
   where keeper.entity_type = 'keeper' and keeper.entity_id = apiary.keeper) as keeper_name, ${gravestResult} as mark`;

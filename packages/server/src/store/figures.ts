@@ -6,6 +6,7 @@ import type { VisitSummary } from '@combside/record/summary';
 import { sql } from 'kysely';
 import type { Database } from './database.ts';
 import { newestArrival } from './newest-arrival.ts';
+import { isResult } from './result-order.ts';
 import { districtsAsked, type Rights } from './rights.ts';
 
 /** Records shown behind one number. */
@@ -88,7 +89,7 @@ async function counted(
     select seen.examination, seen.colony, colony.name as colony_label, seen.visit, visit.summary as visit_summary,
       seen.apiary, apiary.name as apiary_name, apiary.keeper, seen.observed_at, seen.depth, seen.hive_state,
       seen.result, seen.basis, seen.finds,
-      case when seen.result = 'remains suspect' and cardinality(seen.suspected) = 0 then coalesce((
+      case when ${isResult(sql`seen.result`, ['remains suspect'])} and cardinality(seen.suspected) = 0 then coalesce((
         select before.suspected from combside.examined before
         where before.colony = seen.colony and before.observed_at <= seen.observed_at
           and cardinality(before.suspected) > 0

@@ -2,6 +2,7 @@ import type { MapAnswer, MapAsked, MapExtent, MapHeap, MapPoint } from '@combsid
 import { sql } from 'kysely';
 import { gravestResult, insideBox } from './apiaries.ts';
 import type { Database } from './database.ts';
+import { isSuspect } from './result-order.ts';
 import { districtsAsked, type Rights } from './rights.ts';
 
 /** So many apiaries are still drawn one by one. */
@@ -36,7 +37,7 @@ export async function mapWindow(database: Database, rights: Rights, asked: MapAs
   const size = (360 * heapPixels) / (worldPixels * 2 ** asked.zoom);
   const heaps = await sql<MapHeap>`
     with suspect as materialized (select distinct colony.apiary from combside.states colony
-      where colony.entity_type = 'colony' and colony.last_result in ('suspect', 'remains suspect'))
+      where colony.entity_type = 'colony' and ${isSuspect(sql`colony.last_result`)})
     select avg(apiary.place[1]) as latitude, avg(apiary.place[0]) as longitude, count(*)::int as apiaries,
       count(suspect.apiary)::int as suspect
     from combside.states apiary left join suspect on suspect.apiary = apiary.entity_id

@@ -1,10 +1,11 @@
-import { dutiesOwed } from '@combside/casework/assess/duties-owed';
+import { dutiesOwed, dutyBearingResults } from '@combside/casework/assess/duties-owed';
 import type { DutyLine, Owed, OwedAsked } from '@combside/contract/owed';
 import type { Pack } from '@combside/law/pack';
 import { sql } from 'kysely';
 import type { Database } from './database.ts';
 import { statesOf } from './folded-states.ts';
 import { newestArrival } from './newest-arrival.ts';
+import { isResult } from './result-order.ts';
 import { districtsAsked, type Rights } from './rights.ts';
 import { visitsListed } from './visits.ts';
 
@@ -40,7 +41,7 @@ async function dutiesIn(
     where apiary.entity_type = 'apiary'
       and (${districts === 'all'} or apiary.district = any(${districts === 'all' ? [] : districts}::text[]))
       and apiary.entity_id in (select seen.apiary from combside.examined seen
-        where seen.result in ('suspect', 'remains suspect', 'masked, no conclusion', 'signs seen')
+        where ${isResult(sql`seen.result`, dutyBearingResults)}
           or seen.finds && ${listed}::text[])`.execute(database.sql);
   const names = new Map(rows.rows.map((row) => [row.apiary, row.name]));
   const labels = new Map(rows.rows.map((row) => [row.colony, row.label]));

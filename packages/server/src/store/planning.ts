@@ -15,6 +15,7 @@ import { sql } from 'kysely';
 import { apiaryLinesOf } from './apiaries.ts';
 import type { Database } from './database.ts';
 import { newestArrival } from './newest-arrival.ts';
+import { isResult, isSuspect } from './result-order.ts';
 import { districtsAsked, type Rights } from './rights.ts';
 
 interface Site {
@@ -137,8 +138,8 @@ async function casesIn(database: Database, rights: Rights, pack: Pack): Promise<
     from (select seen.apiary, to_char(min(seen.observed_at) at time zone 'UTC', 'YYYY-MM-DD') as since,
         to_char(max(seen.observed_at) at time zone 'UTC', 'YYYY-MM-DD') as last_on
       from combside.examined seen
-      where seen.result in ('suspect', 'remains suspect') and seen.observed_at is not null
-        and (seen.result = 'remains suspect' or seen.suspected && ${notifiable}::text[])
+      where ${isSuspect(sql`seen.result`)} and seen.observed_at is not null
+        and (${isResult(sql`seen.result`, ['remains suspect'])} or seen.suspected && ${notifiable}::text[])
       group by seen.apiary) stated
     join combside.states apiary on apiary.entity_type = 'apiary' and apiary.entity_id = stated.apiary
     where ${districts === 'all' ? sql`true` : sql`apiary.district = any(${districts}::text[])`}`.execute(database.sql);

@@ -1,7 +1,8 @@
 import type { ColonyRecord, InspectionRecord } from '@combside/casework/report/inspection-record';
+import { markOfResult } from '@combside/casework/result/result-mark';
 import { drawStateMark } from '../../drawings/state-mark.ts';
 import type { Block, Cell } from '../../layout/paper-definition.ts';
-import { capital, lookWords, markOfResult, type PaperWords, resultWord } from '../phrases.ts';
+import { capital, lookWords, type PaperWords, resultWord } from '../phrases.ts';
 
 /** Every colony in one line. */
 export function glanceSection(record: InspectionRecord, words: PaperWords): Block[] {
@@ -30,5 +31,5 @@ export function glanceSection(record: InspectionRecord, words: PaperWords): Bloc
 
 function marked(colony: ColonyRecord, words: PaperWords): Cell {
   const word = capital(resultWord(colony, words));
-  return { drawing: drawStateMark(markOfResult[colony.result]), width: 13, alternative: word, text: word };
+  return { drawing: drawStateMark(markOfResult(colony.result)), width: 13, alternative: word, text: word };
 }

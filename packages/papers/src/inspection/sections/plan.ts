@@ -1,7 +1,8 @@
 import type { InspectionRecord } from '@combside/casework/report/inspection-record';
+import { markOfResult } from '@combside/casework/result/result-mark';
 import { drawApiaryPlan } from '../../drawings/apiary-plan.ts';
 import type { Block } from '../../layout/paper-definition.ts';
-import { markOfResult, type PaperWords, resultWord } from '../phrases.ts';
+import { type PaperWords, resultWord } from '../phrases.ts';
 
 /** The apiary as it stands, each hive with its result. */
 export function planSection(record: InspectionRecord, words: PaperWords): Block[] {
@@ -9,7 +10,7 @@ export function planSection(record: InspectionRecord, words: PaperWords): Block[
   const byId = new Map(record.colonies.map((one) => [one.id, one]));
   const hives = record.plan.hives.flatMap(({ colony, at }) => {
     const one = byId.get(colony);
-    return one ? [{ id: colony, label: one.label, at, state: markOfResult[one.result] }] : [];
+    return one ? [{ id: colony, label: one.label, at, state: markOfResult(one.result) }] : [];
   });
   if (hives.length === 0) return [];
   const drawing = drawApiaryPlan({

@@ -4,11 +4,11 @@ import { isSign } from '@combside/science/signs/catalogue';
 import { Link } from 'wouter';
 import { CorrectionsShown } from '../../ui/corrections-shown.tsx';
 import { NotesShown } from '../../ui/notes-shown.tsx';
+import { ResultMark } from '../../ui/result-mark.tsx';
 import { sayWord } from '../../ui/say-sentence.ts';
 import { SignDrawing } from '../../ui/sign-drawing.tsx';
 import { useWords } from '../../ui/words-context.tsx';
 import { StandingShown } from '../comb/standing-shown.tsx';
-import { ResultMark } from '../result-mark.tsx';
 import { deskTimeZone } from '../time-zone.ts';
 import { usePack } from '../use-pack.ts';
 

@@ -2,12 +2,12 @@ import type { Apiaries, ApiaryLine } from '@combside/contract/apiaries';
 import { useState } from 'react';
 import { Link } from 'wouter';
 import { Button } from '../../ui/button.tsx';
+import { ResultMark } from '../../ui/result-mark.tsx';
 import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { useDeskAddress } from '../desk-address.ts';
 import { Unanswered } from '../office/unanswered.tsx';
 import { useAsked } from '../office/use-office.ts';
-import { ResultMark } from '../result-mark.tsx';
 
 /** Apiaries by name, a page at a time: the twin of the map for whoever reads rather than looks. */
 export function PlacesList({ chosen }: { readonly chosen: string | null }) {

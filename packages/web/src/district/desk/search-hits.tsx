@@ -1,3 +1,4 @@
+import { suspectWords } from '@combside/casework/result/result-words';
 import type { ColoniesFound } from '@combside/contract/colonies';
 import type { RegisterHits } from '@combside/contract/register';
 import type { VisitLine, Visits } from '@combside/contract/visits';
@@ -123,7 +124,7 @@ function questionWords(words: Words): QuestionWords {
     today: words.say('district.find.today'),
     yesterday: words.say('district.find.yesterday'),
     results: [
-      { word: words.say('district.find.suspect'), means: ['suspect', 'remains suspect'] },
+      { word: words.say('district.find.suspect'), means: suspectWords },
       { word: words.say('district.find.signs'), means: ['signs seen'] },
       { word: words.say('district.find.nothing'), means: ['nothing seen with this look'] },
       { word: words.say('district.find.masked'), means: ['masked, no conclusion'] },

@@ -1,4 +1,6 @@
 import 'maplibre-gl/dist/maplibre-gl.css';
+import { markOfResult, wordsOfMarks } from '@combside/casework/result/result-mark';
+import { gravityOf, saysSuspect } from '@combside/casework/result/result-words';
 import type { MapAnswer, MapExtent } from '@combside/contract/map';
 import type { FeatureCollection } from 'geojson';
 import * as maplibre from 'maplibre-gl';
@@ -6,11 +8,11 @@ import workerUrl from 'maplibre-gl/dist/maplibre-gl-worker.mjs?worker&url';
 import { useEffect, useRef, useState } from 'react';
 import { useLocation } from 'wouter';
 import { Button } from '../../ui/button.tsx';
+import { ResultMark } from '../../ui/result-mark.tsx';
 import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { useDeskAddress } from '../desk-address.ts';
 import { useArrivals } from '../office/use-office.ts';
-import { markOfResult, ResultMark } from '../result-mark.tsx';
 import { addBackground } from './background.ts';
 import { fetchBaseMap, graticule } from './base-map.ts';
 import { MapFailed } from './map-failed.tsx';
@@ -20,25 +22,8 @@ import { imageOfMark, mapImages } from './mark-images.ts';
 // The library does not find its worker in a bundle by itself, and draws an empty map without a word.
 maplibre.setWorkerUrl(workerUrl);
 
-/** Results from the least to the gravest: the gravest mark lies on top. */
-const weights = [
-  'nothing seen with this look',
-  'not judged',
-  'too little brood to judge',
-  'masked, no conclusion',
-  'signs seen',
-  'remains suspect',
-  'suspect',
-];
-
-const shownInKey = [
-  null,
-  'nothing seen with this look',
-  'too little brood to judge',
-  'masked, no conclusion',
-  'signs seen',
-  'suspect',
-] as const;
+/** What the key explains: not looked at, then from the least to the gravest. */
+const shownInKey = [null, ...[...wordsOfMarks].reverse()];
 
 /** The apiaries on a map: single marks where they are few, heaps with their number where they are many. */
 export default function MapView({ chosen }: { readonly chosen: string | null }) {
@@ -176,7 +161,7 @@ export default function MapView({ chosen }: { readonly chosen: string | null }) 
 
   if (failed) return <MapFailed />;
   const suspects = answer
-    ? answer.points.filter((one) => markOfResult(one.mark) === 'suspect').length +
+    ? answer.points.filter((one) => saysSuspect(one.mark)).length +
       answer.heaps.reduce((sum, heap) => sum + heap.suspect, 0)
     : 0;
   return (
@@ -252,7 +237,8 @@ function featuresOf(answer: MapAnswer, chosen: string | null, say: (count: numbe
           apiary: one.apiary,
           name: one.name,
           image: imageOfMark(markOfResult(one.mark)),
-          weight: weights.indexOf(one.mark ?? ''),
+          // The gravest mark lies on top.
+          weight: gravityOf(one.mark),
           chosen: one.apiary === chosen,
         },
       })),

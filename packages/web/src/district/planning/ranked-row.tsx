@@ -1,9 +1,9 @@
 import type { GroundLine, RankedLine } from '@combside/contract/planning';
 import type { Words } from '@combside/words/words';
 import { Link } from 'wouter';
+import { ResultMark } from '../../ui/result-mark.tsx';
 import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
-import { ResultMark } from '../result-mark.tsx';
 import { deskTimeZone } from '../time-zone.ts';
 
 interface RankedRowProps {

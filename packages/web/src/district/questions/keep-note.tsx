@@ -1,4 +1,5 @@
 import { addNote } from '@combside/casework/examine/add-note';
+import { saysSuspect } from '@combside/casework/result/result-words';
 import type { Apiaries, ApiaryLine } from '@combside/contract/apiaries';
 import type { Visits } from '@combside/contract/visits';
 import type { About } from '@combside/record/entry';
@@ -63,7 +64,7 @@ function ChoosePlace({ text, onLeave }: KeepNoteProps & { readonly onLeave: () =
             >
               {words.say('questions.keep.on', { name: one.name, keeper: one.keeperName ?? '–' })}
             </Button>
-            {isSuspect(one.mark) && <Cases apiary={one} blocked={blocked} keep={keep} />}
+            {saysSuspect(one.mark) && <Cases apiary={one} blocked={blocked} keep={keep} />}
           </li>
         ))}
       </ul>
@@ -74,8 +75,6 @@ function ChoosePlace({ text, onLeave }: KeepNoteProps & { readonly onLeave: () =
     </section>
   );
 }
-
-const isSuspect = (word: string | null) => word === 'suspect' || word === 'remains suspect';
 
 /** The cases of an apiary so far: visits that left a suspicion behind, while the suspicion stands. */
 function Cases({
@@ -89,7 +88,7 @@ function Cases({
 }) {
   const words = useWords();
   const { answer } = useAsked<Visits>(`/api/visits?apiary=${apiary.apiary}&limit=50`, () => false);
-  const visits = answer?.visits.filter((visit) => visit.results.some((one) => isSuspect(one.result))) ?? [];
+  const visits = answer?.visits.filter((visit) => visit.results.some((one) => saysSuspect(one.result))) ?? [];
   return visits.slice(0, 3).map((visit) => {
     const values = { name: apiary.name, day: visit.startedAt ? words.dayOf(visit.startedAt, deskTimeZone) : '–' };
     return (

@@ -1,8 +1,8 @@
 import type { WalkedColony } from '@combside/casework/examine/walk';
+import { markOfResult } from '@combside/casework/result/result-mark';
 import { drawApiaryPlan } from '@combside/papers/drawings/apiary-plan';
 import type { ApiaryBody } from '@combside/record/kinds/apiary';
 import { Drawn } from '../../ui/drawn.tsx';
-import { markOf } from '../../ui/state-mark.tsx';
 import { useWords } from '../../ui/words-context.tsx';
 
 interface PlanOfApiaryProps {
@@ -15,7 +15,7 @@ interface PlanOfApiaryProps {
 export function PlanOfApiary({ plan, walked, onOpen }: PlanOfApiaryProps) {
   const words = useWords();
   const placed = walked.flatMap((one) =>
-    one.at ? [{ id: one.colony, label: one.label, at: one.at, state: markOf(one.word) }] : [],
+    one.at ? [{ id: one.colony, label: one.label, at: one.at, state: markOfResult(one.word) }] : [],
   );
   if (placed.length === 0) return null;
   const drawing = drawApiaryPlan({

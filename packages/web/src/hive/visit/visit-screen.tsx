@@ -7,7 +7,7 @@ import type { Saving } from '../../device/drafts/open-draft.ts';
 import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
 import { NotesShown } from '../../ui/notes-shown.tsx';
-import { StateMark } from '../../ui/state-mark.tsx';
+import { ResultMark } from '../../ui/result-mark.tsx';
 import { useWords } from '../../ui/words-context.tsx';
 import { useHiveDevice } from '../hive-device.tsx';
 import { Screen } from '../screen/screen.tsx';
@@ -125,7 +125,7 @@ function ColonyRow({ colony, onOpen }: { readonly colony: WalkedColony; readonly
   const words = useWords();
   return (
     <button type="button" className="colony-row" onClick={onOpen}>
-      <StateMark word={colony.word} size={36} />
+      <ResultMark result={colony.word} size={36} />
       <span>
         <span className="label">{words.say('hive.colony.title', { label: colony.label })}</span>{' '}
         <span className="quiet">{words.say(`casework.walk.${colony.word}`)}</span>

@@ -1,0 +1,3 @@
+import { door } from '../examine/door.ts';
+
+export const offence = door;

@@ -1,0 +1,3 @@
+import { door } from './result/door.ts';
+
+export const offence = door;

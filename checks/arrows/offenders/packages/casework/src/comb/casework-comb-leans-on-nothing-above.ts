@@ -1,0 +1,3 @@
+import { door } from '../draft/door.ts';
+
+export const offence = door;

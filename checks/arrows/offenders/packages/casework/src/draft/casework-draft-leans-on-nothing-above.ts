@@ -1,0 +1,3 @@
+import { door } from '../laboratory/door.ts';
+
+export const offence = door;

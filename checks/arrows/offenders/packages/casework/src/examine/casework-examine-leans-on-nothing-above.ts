@@ -1,0 +1,3 @@
+import { door } from '../report/door.ts';
+
+export const offence = door;

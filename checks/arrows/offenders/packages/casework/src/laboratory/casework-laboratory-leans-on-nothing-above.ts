@@ -1,0 +1,3 @@
+import { door } from '../plan/door.ts';
+
+export const offence = door;

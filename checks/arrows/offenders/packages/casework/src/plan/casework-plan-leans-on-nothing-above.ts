@@ -1,0 +1,3 @@
+import { door } from '../programme/door.ts';
+
+export const offence = door;

@@ -1,0 +1,3 @@
+import { door } from '../assess/door.ts';
+
+export const offence = door;

@@ -1,0 +1,3 @@
+import { door } from '../comb/door.ts';
+
+export const offence = door;

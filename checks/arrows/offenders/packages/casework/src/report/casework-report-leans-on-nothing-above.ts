@@ -1,0 +1,3 @@
+import { door } from '../demo/door.ts';
+
+export const offence = door;

@@ -1,0 +1,3 @@
+import { door } from '../register/door.ts';
+
+export const offence = door;
