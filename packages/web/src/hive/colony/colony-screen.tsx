@@ -5,7 +5,7 @@ import { lookStated } from '@combside/casework/draft/look-stated';
 import { tapsFromExamination } from '@combside/casework/draft/taps-from-examination';
 import { fullClaim, lesserClaim, somethingSeen } from '@combside/casework/examine/claim';
 import { beforeOpening } from '@combside/casework/examine/clean-down';
-import type { Closing } from '@combside/casework/examine/close-colony';
+import type { Closing } from '@combside/casework/examine/closing';
 import { examinationAt } from '@combside/casework/examine/walk';
 import { outdatedSince } from '@combside/casework/report/issue';
 import type { Pack } from '@combside/law/pack';
