@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
-import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join, relative } from 'node:path';
 import { house, run, spent } from './run.mjs';
 
@@ -32,7 +33,14 @@ export async function buildWhenStale({ quiet = false } = {}) {
   const before = fingerprint();
   const since = performance.now();
   const vite = join(house, 'node_modules/vite/bin/vite.js');
-  const { code, output } = await run(process.execPath, [vite, 'build'], { cwd: join(house, 'packages/web'), quiet });
+  // What bundles the service worker leaves its workings in the temporary folder: give it one that goes with the build.
+  const temporary = mkdtempSync(join(tmpdir(), 'combside-build-'));
+  const { code, output } = await run(process.execPath, [vite, 'build'], {
+    cwd: join(house, 'packages/web'),
+    env: { TMPDIR: temporary },
+    quiet,
+  });
+  rmSync(temporary, { recursive: true });
   if (code !== 0) {
     if (quiet) console.error(output);
     if (/ENOSPC/.test(output)) console.error('The disk is full: make room, then run the command again.');
