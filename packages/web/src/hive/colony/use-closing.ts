@@ -1,6 +1,6 @@
 import type { Assessed } from '@combside/casework/assess/assess-examination';
 import { draftFrom } from '@combside/casework/draft/draft-from-taps';
-import type { Closing } from '@combside/casework/examine/close-colony';
+import type { Closing } from '@combside/casework/examine/closing';
 import type { CircumstancesKnown } from '@combside/record/kinds/assessment';
 import type { ColonyState } from '@combside/record/states';
 import type { DiseaseId } from '@combside/science/signs/catalogue';
