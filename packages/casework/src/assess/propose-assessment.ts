@@ -8,23 +8,25 @@ import {
 } from '@combside/record/kinds/assessment';
 import { type Assessed, scienceVersion } from './assess-examination.ts';
 
+/** What an assessment rests on. */
+export interface AssessmentBasis {
+  readonly colony: string;
+  readonly visit: string;
+  /** Id of the examination entry. */
+  readonly examination: string;
+  readonly statedAt: string;
+  readonly pack: Pack;
+  /** What was known before the look, as the reasoning took it. */
+  readonly known: CircumstancesKnown | null;
+  readonly priorChanges: readonly PriorChanged[];
+}
+
 /**
  * The entry that states an assessment: the word of the result, who suspects and why, what the reasoning said at that
  * moment, and by which versions of reasoning and pack.
- *
- * @param examination id of the examination entry it rests on
- * @param known what was known before the look, as the reasoning took it
  */
-export function proposeAssessment(
-  assessed: Assessed,
-  colony: string,
-  visit: string,
-  examination: string,
-  statedAt: string,
-  pack: Pack,
-  known: CircumstancesKnown | null = null,
-  priorChanges: readonly PriorChanged[] = [],
-): Proposal<AssessmentBody> {
+export function proposeAssessment(assessed: Assessed, basis: AssessmentBasis): Proposal<AssessmentBody> {
+  const { pack } = basis;
   const { reasoning } = assessed;
   const suspected =
     assessed.suspicion?.conditions ??
@@ -32,11 +34,11 @@ export function proposeAssessment(
   return {
     kind: assessment.kind,
     version: assessment.version,
-    about: { type: 'colony', id: colony },
+    about: { type: 'colony', id: basis.colony },
     body: {
-      examination,
-      visit,
-      statedAt,
+      examination: basis.examination,
+      visit: basis.visit,
+      statedAt: basis.statedAt,
       result: assessed.result,
       suspected: [...(suspected ?? [])],
       basis: assessed.suspicion?.basis ?? 'inspector',
@@ -48,8 +50,8 @@ export function proposeAssessment(
         high: one.interval.high,
       })),
       nextCheck: reasoning.next.atHive[0]?.check ?? reasoning.next.inLaboratory[0]?.check ?? null,
-      circumstances: known,
-      priorChanges: [...priorChanges],
+      circumstances: basis.known,
+      priorChanges: [...basis.priorChanges],
       combReadings: [...assessed.combReadings],
       scienceVersion,
       pack: { id: pack.id, version: pack.version },

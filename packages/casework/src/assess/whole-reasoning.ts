@@ -7,6 +7,7 @@ import { type Severity, severityOf } from '@combside/science/diagnosis/severity'
 import type { DiseaseId } from '@combside/science/signs/catalogue';
 import { type Assessed, assessExamination, notifiableDiseases } from './assess-examination.ts';
 import { factsFrom, onceForEachReason } from './duties-owed.ts';
+import { withoutLaterLooks } from './earlier-looks.ts';
 import { frameCountsOf } from './evidence.ts';
 import { proposeAssessment } from './propose-assessment.ts';
 
@@ -95,9 +96,7 @@ export function wholeReasoning(input: ReasoningInput): WholeReasoning {
  * examination already assessed keeps those that its newest assessment names.
  */
 function asItStood({ colony, examination, entry }: ReasoningInput): ColonyState {
-  const examinations = colony.examinations.filter(
-    (one) => one.written.entry !== entry && one.body.observedAt <= examination.observedAt,
-  );
+  const { examinations } = withoutLaterLooks(colony, entry, examination.observedAt);
   const kept = new Set(examinations.map((one) => one.written.entry));
   const made = entry === null ? undefined : colony.assessments.find((one) => one.body.examination === entry);
   return {
@@ -113,16 +112,15 @@ function asItStood({ colony, examination, entry }: ReasoningInput): ColonyState 
 function owedWere(input: ReasoningInput, colony: ColonyState, assessed: Assessed): Duty[] {
   const { examination, pack, now } = input;
   const entry = input.entry ?? unsealed;
-  const { body } = proposeAssessment(
-    assessed,
-    colony.about.id,
-    examination.visit,
-    entry,
-    examination.observedAt,
+  const { body } = proposeAssessment(assessed, {
+    colony: colony.about.id,
+    visit: examination.visit,
+    examination: entry,
+    statedAt: examination.observedAt,
     pack,
-    input.known,
-    input.priorChanges,
-  );
+    known: input.known,
+    priorChanges: input.priorChanges,
+  });
   const stated: ColonyState = {
     ...colony,
     examinations: [folded(examination, entry), ...colony.examinations],

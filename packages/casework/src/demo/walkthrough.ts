@@ -1,5 +1,5 @@
 import type { Tap } from '../draft/tap.ts';
-import type { Closing } from '../examine/close-colony.ts';
+import type { Closing } from '../examine/closing.ts';
 import { type Conditions, calmConditions } from '../examine/start-visit.ts';
 
 /** One step of the main journey, as an inspector makes it. Labels are those of the apiary of the journey. */

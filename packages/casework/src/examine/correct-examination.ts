@@ -1,29 +1,17 @@
-import type { Pack } from '@combside/law/pack';
 import type { Proposal } from '@combside/record/entry';
 import { type CorrectionBody, correction } from '@combside/record/kinds/correction';
 import { type ExaminationBody, examination } from '@combside/record/kinds/examination';
-import type { ColonyState, VisitState } from '@combside/record/states';
-import { diseases } from '@combside/science/signs/catalogue';
+import type { VisitState } from '@combside/record/states';
 import { type Act, done, refused } from '../act.ts';
-import { type Assessed, assessExamination } from '../assess/assess-examination.ts';
-import { withWhatWasSaid } from '../assess/circumstances.ts';
-import type { Setting } from '../assess/evidence.ts';
-import { proposeAssessment } from '../assess/propose-assessment.ts';
-import { draftFrom } from '../draft/draft-from-taps.ts';
-import { examinationFrom } from '../draft/examination-from-draft.ts';
-import type { Tap } from '../draft/tap.ts';
-import { type Closing, lookFor } from './close-colony.ts';
+import type { Assessed } from '../assess/assess-examination.ts';
+import { withoutLaterLooks } from '../assess/earlier-looks.ts';
+import { type Conclude, conclude } from './conclude.ts';
 import { sameWritten } from './what-changed.ts';
 
-export interface CorrectExamination {
-  /** Starting from `tapsFromExamination`. */
-  readonly taps: readonly Tap[];
-  readonly colony: ColonyState;
+/** What the examination should have said; its taps start from `tapsFromExamination`. */
+export interface CorrectExamination extends Conclude {
   /** Running or ended. */
   readonly visit: VisitState;
-  readonly pack: Pack;
-  readonly closing: Closing;
-  readonly suspected: readonly string[];
   /** Entry of the examination that is corrected. */
   readonly corrects: string;
   /** Why, in words. */
@@ -31,7 +19,6 @@ export interface CorrectExamination {
   /** Who corrects. */
   readonly by: string;
   readonly correctedAt: string;
-  readonly known?: Setting['known'];
 }
 
 /**
@@ -59,46 +46,22 @@ export function correctExamination(
   if (reason.length > 500)
     return refused('casework.refused.number-out-of-range', { what: 'characters', low: 1, high: 500 });
   if (input.correctedAt < sealed.body.observedAt) return refused('casework.refused.time-runs-backward');
-  const stranger = input.suspected.find((one) => !(diseases as readonly string[]).includes(one));
-  if (stranger !== undefined) return refused('casework.refused.unknown-condition', { condition: stranger });
-
-  const draft = draftFrom(input.taps, colony);
-  const stated = lookFor(input.closing, draft);
-  if ('reason' in stated) return stated;
-  if (stated.claim === 'nothing seen' && input.suspected.length > 0) {
-    return refused('casework.refused.suspicion-against-nothing-seen');
-  }
-  const body = examinationFrom(draft, {
+  const concluded = conclude(input, {
     visit: input.visit.about.id,
     apiary: sealed.body.apiary,
     observedAt: sealed.body.observedAt,
-    claim: stated.claim,
-    look: stated.look,
+    statedAt: input.correctedAt,
+    examination: input.corrects,
+    // Suspicions stay, whenever they were stated, and at this very visit too: the corrected word is the newest about the
+    // colony, and must not cover one that stands.
+    past: withoutLaterLooks(colony, input.corrects, sealed.body.observedAt),
+    ownVisit: '',
   });
-  const before = withWhatWasSaid(input.known ?? null, draft);
-  const assessed = assessExamination({
-    examination: body,
-    colony: withoutLaterLooks(colony, input.corrects, sealed.body.observedAt),
-    // No visit is this one: a suspicion stated at this very visit stands as well, whatever is corrected.
-    visit: '',
-    pack: input.pack,
-    suspectedByInspector: input.suspected,
-    known: before,
-    priorChanges: draft.priorChanges,
-  });
-  const concluded = proposeAssessment(
-    assessed,
-    colony.about.id,
-    input.visit.about.id,
-    input.corrects,
-    input.correctedAt,
-    input.pack,
-    before,
-    draft.priorChanges,
-  );
+  if (!concluded.ok) return concluded;
+  const { examination: body, assessed, assessment, findings } = concluded;
   const latest = colony.assessments.find((one) => one.body.examination === input.corrects);
   const sameSuspicion =
-    latest?.body.result === concluded.body.result && sameWords(latest.body.suspected, concluded.body.suspected);
+    latest?.body.result === assessment.body.result && sameWords(latest.body.suspected, assessment.body.suspected);
   if (sameWritten(body, sealed.body) && sameSuspicion) return refused('casework.refused.nothing-changed');
 
   const corrected: Proposal<CorrectionBody> = {
@@ -108,19 +71,7 @@ export function correctExamination(
     body: { corrects: input.corrects, reason, version: examination.version, body },
     replaces: sealed.corrections.map((one) => one.written.entry),
   };
-  const findings = assessed.findings.map((one) => ({ ...one, about: colony.about }));
-  return { ...done([corrected, concluded], findings), examination: body, assessed };
-}
-
-/**
- * The colony without this look and later ones, which are no evidence for it. Suspicions stay, whenever they were stated:
- * the corrected word is the newest about the colony, and must not cover one that stands.
- */
-function withoutLaterLooks(colony: ColonyState, corrects: string, observedAt: string): ColonyState {
-  const examinations = colony.examinations.filter(
-    (one) => one.written.entry !== corrects && one.body.observedAt <= observedAt,
-  );
-  return { ...colony, examinations };
+  return { ...done([corrected, assessment], findings), examination: body, assessed };
 }
 
 function sameWords(a: readonly string[], b: readonly string[]): boolean {
