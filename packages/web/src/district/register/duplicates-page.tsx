@@ -1,6 +1,12 @@
 import type { Act } from '@combside/casework/act';
 import type { DuplicatePair } from '@combside/casework/register/duplicates';
-import { mergeApiaries, mergeKeepers, tellApart } from '@combside/casework/register/merge';
+import {
+  type MergeApiaries,
+  type MergeKeepers,
+  mergeApiaries,
+  mergeKeepers,
+  tellApart,
+} from '@combside/casework/register/merge';
 import type { ApiaryPage } from '@combside/contract/apiary-page';
 import type { ColonyPage } from '@combside/contract/colony-page';
 import type { KeeperPage } from '@combside/contract/register';
@@ -232,7 +238,7 @@ async function actFor(
     const apiaries = await Promise.all(
       two.apiaries.map(async ({ apiary }) => (await asked<ApiaryPage>(`apiaries/${apiary}`)).apiary),
     );
-    const act = mergeKeepers(...states, takes as Parameters<typeof mergeKeepers>[2], apiaries, reason);
+    const act = mergeKeepers(...states, { takes: takes as MergeKeepers['takes'], apiaries, reason });
     return { act, builtOn: [one.keeper.about, ...apiaries.map((state) => state.about)] };
   }
   const [one, two] = await Promise.all([asked<ApiaryPage>(`apiaries/${kept}`), asked<ApiaryPage>(`apiaries/${other}`)]);
@@ -243,7 +249,7 @@ async function actFor(
       async ({ colony }) => (await asked<ColonyPage>(`colonies/${colony}`)).colony,
     ),
   );
-  const act = mergeApiaries(...states, takes as Parameters<typeof mergeApiaries>[2], colonies, reason);
+  const act = mergeApiaries(...states, { takes: takes as MergeApiaries['takes'], colonies, reason });
   return { act, builtOn: [one.apiary.about, ...colonies.map((state) => state.about)] };
 }
 

@@ -91,13 +91,13 @@ export async function actOf(
 ): Promise<{ readonly act: Act; readonly builtOn: readonly About[] }> {
   const [from, to] = await Promise.all([pageOf(body.from), pageOf(body.to)]);
   const ends: MovementEnds = { from: stateIn(from), to: stateIn(to) };
-  if (written) return { act: changeMovement(written, body, ends, today), builtOn: [written.about] };
+  if (written) return { act: changeMovement(written, body, { ends, today }), builtOn: [written.about] };
   const named = await Promise.all(body.colonies.map(colonyOf));
   const labels = new Set(named.map((state) => state.colony.current?.body.label));
   // Only colonies of the same label can stand in the way, so only these are fetched whole.
   const alike = (to?.colonies ?? []).filter(({ label }) => labels.has(label));
   const there = await Promise.all(alike.map(({ colony }) => colonyOf(colony)));
-  const act = recordMovement(newId(), body, ends, named, there, today);
+  const act = recordMovement(newId(), body, { ends, named, there, today });
   return { act, builtOn: named.map((state) => state.about) };
 }
 
