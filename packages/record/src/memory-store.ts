@@ -6,6 +6,7 @@ import {
   type Cursor,
   type DeviceChange,
   type DeviceStore,
+  type DraftChange,
   type FoldedState,
   type Head,
   type Identity,
@@ -346,6 +347,13 @@ class MemoryStore implements DeviceStore, OfficeStore {
   async drafts(prefix: string): Promise<StoredDraft[]> {
     const found = [...this.#drafts.values()].filter(({ key }) => key.startsWith(prefix));
     return found.sort((a, b) => (a.key < b.key ? -1 : 1)).map(structuredCopy);
+  }
+
+  async changeDraft({ key, savedAt, become }: DraftChange, alongside: readonly StoredDraft[] = []): Promise<void> {
+    const value = become(structuredCopy(this.#drafts.get(key)?.value ?? null));
+    if (value === null) this.#drafts.delete(key);
+    else this.#drafts.set(key, structuredCopy({ key, value, savedAt }));
+    for (const draft of alongside) this.#drafts.set(draft.key, structuredCopy(draft));
   }
 
   async tail(scope: string): Promise<Placement | null> {

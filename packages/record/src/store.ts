@@ -117,6 +117,14 @@ export interface StoredDraft {
   readonly savedAt: string;
 }
 
+/** What a draft becomes, worked out from what stands there. */
+export interface DraftChange {
+  readonly key: string;
+  readonly savedAt: string;
+  /** Given the value that stands there, or null; returns the value to stand there, or null for none. Must not wait. */
+  readonly become: (value: unknown) => unknown;
+}
+
 /** One atomic change on a phone. */
 export interface DeviceChange extends Change {
   readonly identity?: Identity;
@@ -166,6 +174,13 @@ export interface DeviceStore extends EntryStore<DeviceChange> {
   draft(key: string): Promise<StoredDraft | null>;
   /** Drafts whose key begins with `prefix`, sorted by key. */
   drafts(prefix: string): Promise<StoredDraft[]>;
+  /**
+   * Changes one draft in one stroke: between the reading and the storing nobody else writes it, whatever tab or handle
+   * they come from. Durable when it returns. Does not wait for `exclusive`: a tap never stands behind an exchange.
+   *
+   * @param alongside further drafts stored in the same stroke
+   */
+  changeDraft(change: DraftChange, alongside?: readonly StoredDraft[]): Promise<void>;
 }
 
 /** An entry's place in a scope. Positions of a scope run 1, 2, 3... without a gap, in commit order. */

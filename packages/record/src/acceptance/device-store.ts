@@ -116,6 +116,49 @@ export const deviceStoreCases: readonly AcceptanceCase<StoreSubject<DeviceStore>
     },
   },
   {
+    name: 'two handles that change one draft lose nothing, and what stands alongside is stored with it',
+    async check({ store, again }) {
+      const key = 'examination/a';
+      const other = await again();
+      const adding = (tap: number) => ({
+        key,
+        savedAt: at,
+        become: (taps: unknown) => [...((taps as number[] | null) ?? []), tap],
+      });
+      const taps = Array.from({ length: 40 }, (_, tap) => tap);
+      await Promise.all(taps.map((tap) => (tap % 2 === 0 ? store : other).changeDraft(adding(tap))));
+      const stored = (await (await again()).draft(key))?.value as number[];
+      equal(
+        [...stored].sort((a, b) => a - b),
+        taps,
+        'taps of both handles',
+      );
+      await other.changeDraft({ key, savedAt: at, become: (all) => (all as number[]).slice(0, -1) }, [
+        { key: 'examination/b', value: 'beside', savedAt: at },
+      ]);
+      equal((await store.draft(key))?.value, stored.slice(0, -1), 'the last is taken back');
+      equal((await store.draft('examination/b'))?.value, 'beside', 'alongside');
+      await store.changeDraft({ key, savedAt: at, become: () => null });
+      equal(await other.draft(key), null, 'nothing is left');
+    },
+  },
+  {
+    name: 'a change of a draft that throws leaves it as it stood',
+    async check({ store, again }) {
+      const key = 'examination/a';
+      await store.commit({ saveDrafts: [{ key, value: [1], savedAt: at }] });
+      const broken = store.changeDraft({
+        key,
+        savedAt: at,
+        become: () => {
+          throw new RangeError('no such tap');
+        },
+      });
+      equal(await broken.then(String, (error: Error) => error.name), 'RangeError', 'what it threw');
+      equal((await (await again()).draft(key))?.value, [1], 'as it stood');
+    },
+  },
+  {
     name: 'a draft goes in the same transaction in which its entry comes',
     async check({ store }) {
       const [one] = sampleChain(device, 1, 1, colony) as [StoredEntry];

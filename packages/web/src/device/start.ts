@@ -1,6 +1,7 @@
 import { type Book, openBook } from '@combside/record/book';
 import type { Hasher } from '@combside/record/ports';
 import type { StoredEntry } from '@combside/record/store';
+import { type Drafts, storedDrafts } from './drafts/stored-drafts.ts';
 import { keptKeys } from './keys/kept-keys.ts';
 import { webChance, webClock, webHasher, webVerifier } from './keys/web-ports.ts';
 import { keptPhotographs, type Photographs } from './photographs/photographs.ts';
@@ -9,19 +10,6 @@ import { type DatabaseWatch, databaseName, openDatabase } from './store/database
 import { openIndexedStore } from './store/indexed-store.ts';
 import { keptNames } from './sync/fetch-names.ts';
 import { type Sync, startSync } from './sync/start-sync.ts';
-
-/** Drafts: what was tapped and not sealed yet. */
-export interface Drafts {
-  /** Null when there is none. */
-  load(key: string): Promise<unknown>;
-  /** Strictly durable when it returns. */
-  save(key: string, value: unknown): Promise<void>;
-  /** The same for several at once, by their keys: all of them, or none. */
-  saveTogether(values: Readonly<Record<string, unknown>>): Promise<void>;
-  remove(key: string): Promise<void>;
-  /** Drafts whose key begins with `prefix`, by the rest of their key. */
-  all(prefix: string): Promise<Record<string, unknown>>;
-}
 
 /** Everything of this device that a screen may use. */
 export interface Device {
@@ -78,23 +66,10 @@ export async function openDevice(person: string, watch: DatabaseWatch = {}): Pro
       };
     },
   };
-  const drafts: Drafts = {
-    load: async (key) => (await store.draft(key))?.value ?? null,
-    save: (key, value) => store.commit({ saveDrafts: [{ key, value, savedAt: new Date().toISOString() }] }),
-    saveTogether(values) {
-      const savedAt = new Date().toISOString();
-      return store.commit({ saveDrafts: Object.entries(values).map(([key, value]) => ({ key, value, savedAt })) });
-    },
-    remove: (key) => store.commit({ removeDrafts: [key] }),
-    async all(prefix) {
-      const found = await store.drafts(prefix);
-      return Object.fromEntries(found.map(({ key, value }) => [key.slice(prefix.length), value]));
-    },
-  };
   return {
     book,
     hasher: webHasher,
-    drafts,
+    drafts: storedDrafts(store, store.onDraftsElsewhere.bind(store)),
     photographs: keptPhotographs(database),
     sync: started,
     storage,

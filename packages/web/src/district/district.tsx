@@ -4,8 +4,10 @@ import type { Language } from '@combside/words/language';
 import { lazy, Suspense } from 'react';
 import { Link, Route, Switch } from 'wouter';
 import type { Session } from '../app/session.ts';
+import { GivesDevice } from '../device/device-in-hand.tsx';
 import { SpeaksWords, useWords } from '../ui/words-context.tsx';
 import { Desk } from './desk/desk.tsx';
+import { deskDevice } from './desk-device.ts';
 import { NamesDistricts, useDistrictName } from './district-name.tsx';
 import { keepAnswersFor, useIsLive } from './office/use-office.ts';
 
@@ -31,7 +33,9 @@ export default function District({ session, language }: DistrictProps) {
       rooms={['always', 'front', 'district', 'planning', 'programme', 'signs', 'casework', 'papers']}
     >
       <NamesDistricts pack={session.pack}>
-        <Office session={session} />
+        <GivesDevice given={deskDevice(session.person)}>
+          <Office session={session} />
+        </GivesDevice>
       </NamesDistricts>
     </SpeaksWords>
   );
@@ -66,7 +70,7 @@ function Office({ session }: { readonly session: Session }) {
       <Suspense fallback={<p className="office-page quiet">{words.say('front.opening')}</p>}>
         <Switch>
           <Route path="/questions/:asked?">
-            {({ asked }) => <Questions session={session} language={words.language} asked={asked ?? null} />}
+            {({ asked }) => <Questions language={words.language} asked={asked ?? null} />}
           </Route>
           <Route path="/reasoning/colony/:colony/examination/:entry">
             {({ colony, entry }) => (
@@ -77,15 +81,13 @@ function Office({ session }: { readonly session: Session }) {
             <CombPhotographs language={words.language} />
           </Route>
           <Route path="/comb/colony/:colony/photograph/:hash">
-            {({ colony, hash }) => (
-              <CombOfPhotograph session={session} language={words.language} colony={colony} hash={hash} />
-            )}
+            {({ colony, hash }) => <CombOfPhotograph language={words.language} colony={colony} hash={hash} />}
           </Route>
           <Route path="/register/*?">
             <Register session={session} language={words.language} />
           </Route>
           <Route path="/planning">
-            <Planning session={session} />
+            <Planning />
           </Route>
           <Route path="/figures">
             <Figures />

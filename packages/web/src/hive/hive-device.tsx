@@ -1,14 +1,14 @@
-import type { Tap } from '@combside/casework/draft/tap';
 import type { Pack } from '@combside/law/pack';
 import type { Book } from '@combside/record/book';
 import type { About } from '@combside/record/entry';
 import type { Hasher } from '@combside/record/ports';
 import type { StateByType } from '@combside/record/states';
 import type { FoldedType, SummaryByType, SummaryFilter } from '@combside/record/summary';
-import { createContext, type ReactNode, useContext, useEffect, useState, useSyncExternalStore } from 'react';
+import { createContext, type ReactNode, useContext, useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import type { Session } from '../app/session.ts';
+import { alwaysThere, GivesDevice } from '../device/device-in-hand.tsx';
+import type { Drafts } from '../device/drafts/stored-drafts.ts';
 import type { Photographs } from '../device/photographs/photographs.ts';
-import type { Drafts } from '../device/start.ts';
 import type { StorageStatus, StorageWatch } from '../device/storage-watch.ts';
 import type { Sync, SyncStatus } from '../device/sync/start-sync.ts';
 
@@ -30,12 +30,6 @@ export interface HiveDevice {
   readonly pack: Pack;
   /** This moment, RFC 3339 in UTC with milliseconds. */
   now(): string;
-  loadDraft(key: string): Promise<readonly Tap[]>;
-  /** Durable when it returns. */
-  saveDraft(key: string, taps: readonly Tap[]): Promise<void>;
-  /** Drafts whose key begins with `prefix`, by the rest of their key. */
-  loadDrafts(prefix: string): Promise<Readonly<Record<string, readonly Tap[]>>>;
-  /** Drafts of another shape than taps, under keys of their own. */
   readonly drafts: Drafts;
   readonly photographs: Photographs;
   /** Own entries that the office did not take, oldest first. */
@@ -51,7 +45,12 @@ export interface HiveDevice {
 const HiveDeviceContext = createContext<HiveDevice | null>(null);
 
 export function GivesHiveDevice({ device, children }: { readonly device: HiveDevice; readonly children: ReactNode }) {
-  return <HiveDeviceContext value={device}>{children}</HiveDeviceContext>;
+  const given = useMemo(() => alwaysThere(device), [device]);
+  return (
+    <GivesDevice given={given}>
+      <HiveDeviceContext value={device}>{children}</HiveDeviceContext>
+    </GivesDevice>
+  );
 }
 
 export function useHiveDevice(): HiveDevice {

@@ -1,4 +1,3 @@
-import type { Tap } from '@combside/casework/draft/tap';
 import { loadPack } from '@combside/law/load-pack';
 import type { Session } from '../app/session.ts';
 import { openDevice } from '../device/start.ts';
@@ -15,9 +14,6 @@ export async function openHiveDevice(session: Session, watch: DatabaseWatch): Pr
     pack,
     timeZone: Intl.DateTimeFormat().resolvedOptions().timeZone,
     now: () => new Date().toISOString(),
-    loadDraft: async (key) => ((await device.drafts.load(key)) as readonly Tap[] | null) ?? [],
-    saveDraft: (key, taps) => (taps.length === 0 ? device.drafts.remove(key) : device.drafts.save(key, taps)),
-    loadDrafts: async (prefix) => (await device.drafts.all(prefix)) as Record<string, readonly Tap[]>,
     drafts: device.drafts,
     photographs: device.photographs,
     notTaken: async () =>

@@ -27,4 +27,17 @@ export const always = {
   'always.colony': '{count, plural, one {# Volk} other {# Völker}}',
   'always.newer-version': 'Mit einer neueren Fassung geschrieben',
   'always.went-wrong': 'Das hat nicht geklappt. Was vorher gespeichert war, ist noch da.',
+  'always.write.busy': 'Wird geschrieben…',
+  'always.write.written': 'Geschrieben. Es ist auf dem Weg zum Amt.',
+  'always.write.sent': 'Geschrieben und beim Amt.',
+  'always.write.no-store':
+    'Dieser Browser gibt keinen Speicher, oder ein anderes Fenster hält ihn. Andere Fenster von Combside schließen und noch einmal versuchen.',
+  'always.write.failed.storage full':
+    'Nicht geschrieben: Der Speicher dieses Geräts ist voll. Ihre Eingaben sind noch da. Schaffen Sie Platz, zum Beispiel indem Fotos an das Amt gehen, und versuchen Sie es noch einmal.',
+  'always.write.failed.store closed':
+    'Nicht geschrieben: Dieses Fenster hat seinen Speicher verloren. Notieren Sie, was Sie hier eingegeben haben, und öffnen Sie Combside neu. Was vorher gespeichert war, ist noch da.',
+  'always.write.failed.no answer':
+    'Nicht geschrieben: Dafür werden die neuesten Einträge des Amts gebraucht, und das Amt hat nicht geantwortet. Ihre Eingaben sind noch da. Versuchen Sie es noch einmal, wenn eine Verbindung da ist.',
+  'always.write.failed.other':
+    'Nicht geschrieben. Ihre Eingaben sind noch da: Versuchen Sie es noch einmal. Wenn es so bleibt, speichern Sie einen Fehlerbericht.',
 } as const satisfies Record<keyof typeof reference, string>;

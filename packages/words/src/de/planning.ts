@@ -71,6 +71,4 @@ export const planning = {
   'planning.round.do-nobody': 'Zuerst wählen, wer fährt',
   'planning.round.doing': 'Wird geschrieben…',
   'planning.round.done': '{visits, plural, one {# Besuch} other {# Besuche}} für {name} am {day} geplant.',
-  'planning.round.not-done': 'Nicht geplant: {why}',
-  'planning.round.apiary-failed': 'das Amt hat für {name} nicht geantwortet',
 } as const satisfies Record<keyof typeof english, string>;

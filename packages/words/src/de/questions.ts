@@ -47,8 +47,6 @@ export const questions = {
   'questions.keep.kept': 'Als Notiz bei {name} aufgehoben. Sie ist unterwegs zum Amt.',
   'questions.keep.at-office': 'Als Notiz bei {name} aufgehoben und beim Amt angekommen.',
   'questions.keep.open': '{name} öffnen',
-  'questions.keep.failed': 'Die Notiz ließ sich nicht aufheben. Die Antwort ist noch da.',
-  'questions.keep.no-store': 'Dieser Rechner kann jetzt keine Notiz aufheben: Sein Speicher ist nicht offen.',
   'questions.keep.leave': 'Doch nicht',
   'questions.note.input': '{label}: {value}',
   'questions.note.no-link': 'Die Angaben waren zu lang für einen Link; sie stehen oben.',
@@ -65,7 +63,6 @@ export const questions = {
   'questions.limits.why': 'Die Angaben weichen von dem ab, was für diesen Tag festgehalten ist. Was ist daran falsch?',
   'questions.limits.correct': 'Das Festgehaltene berichtigen',
   'questions.limits.failed': 'Das Amt ist nicht erreichbar; die dort aufgehobenen Grenzwerte fehlen hier.',
-  'questions.limits.not-kept': 'Sie ließen sich nicht aufheben. Die Angaben sind noch da.',
   'questions.limits.on-its-way': 'Festgehalten. Sie sind unterwegs zum Amt.',
   'questions.limits.at-office': 'Festgehalten und beim Amt: Alle Bezirke sehen sie.',
   'questions.takes.random':

@@ -91,8 +91,6 @@ export const register = {
     'Er bleibt mit seiner Geschichte hier stehen und zählt nicht mehr als Kontakt. Einzeln genannte Völker bleiben, wo das Register sie führt; das wird beim Volk geändert.',
   'register.movement.take-back.do': 'Zurücknehmen',
   'register.movement.happened-after-all': 'Sie hat doch stattgefunden',
-  'register.movement.unreached':
-    'Das Amt hat nicht geantwortet, es wurde nichts eingetragen. Die Angaben stehen noch hier.',
   'register.field.from': 'Von',
   'register.field.to': 'Nach',
   'register.field.what': 'Was',
@@ -161,11 +159,6 @@ export const register = {
   'register.change.why': 'Warum (bleibt bei der Änderung)',
   'register.change.do': 'Änderung schreiben',
   'register.change.leave': 'So lassen, wie es ist',
-  'register.writing': 'Wird geschrieben…',
-  'register.written': 'Geschrieben. Es ist auf dem Weg zum Amt.',
-  'register.write-failed': 'Es ließ sich nicht schreiben. Nichts wurde geändert.',
-  'register.no-store':
-    'Dieser Browser gibt keinen Speicher, oder ein anderes Fenster hält ihn. Andere Fenster von Combside schließen und noch einmal versuchen.',
   'register.contested': 'Zwei Änderungen haben einander nicht gesehen. Welche gilt?',
   'register.contested.now': 'Jetzt gezeigt',
   'register.contested.choose': 'Diese gilt',
@@ -367,7 +360,6 @@ export const register = {
   'register.fault.other-district':
     'Dieser Stand steht im Register von {district}. Dort einlesen oder erst umziehen lassen.',
   'register.fault.contested': 'Der Eintrag ist strittig. Erst entscheiden.',
-  'register.at-office': 'Geschrieben und beim Amt.',
   'register.import.blocked':
     'Solange Zeilen fehlerhaft sind, wird nichts geschrieben. Die Datei berichtigen oder diese Zeilen weglassen.',
   'register.fault.position-swapped':

@@ -66,6 +66,4 @@ export const planning = {
   'planning.round.do-nobody': 'Choose an inspector first',
   'planning.round.doing': 'Writing…',
   'planning.round.done': '{visits, plural, one {# visit} other {# visits}} planned for {name} on {day}.',
-  'planning.round.not-done': 'Not planned: {why}',
-  'planning.round.apiary-failed': 'the office did not answer for {name}',
 } as const;

@@ -46,8 +46,6 @@ export const questions = {
   'questions.keep.kept': 'Kept as a note on {name}. It is on its way to the office.',
   'questions.keep.at-office': 'Kept as a note on {name}, and at the office.',
   'questions.keep.open': 'Open {name}',
-  'questions.keep.failed': 'The note could not be kept. The answer is still here.',
-  'questions.keep.no-store': 'This desk cannot keep notes now: its store is not open.',
   'questions.keep.leave': 'Leave it',
   'questions.note.input': '{label}: {value}',
   'questions.note.no-link': 'The inputs were too long for a link; they stand above.',
@@ -64,7 +62,6 @@ export const questions = {
   'questions.limits.why': 'What you state differs from what was written down for that day. Why is it wrong?',
   'questions.limits.correct': 'Correct what was written down',
   'questions.limits.failed': 'The office cannot be reached, so the limits kept there are not shown.',
-  'questions.limits.not-kept': 'They could not be kept. What you stated is still here.',
   'questions.limits.on-its-way': 'Written. They are on their way to the office.',
   'questions.limits.at-office': 'Kept, and at the office: every district sees them.',
   'questions.takes.random':

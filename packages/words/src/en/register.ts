@@ -90,7 +90,6 @@ export const register = {
     'It stays here with its history, and no longer counts as a contact. Colonies named one by one stay where the register has them; change that at the colony.',
   'register.movement.take-back.do': 'Take it back',
   'register.movement.happened-after-all': 'It did happen after all',
-  'register.movement.unreached': 'The office did not answer, so nothing was written. What you entered is still here.',
   'register.field.from': 'From',
   'register.field.to': 'To',
   'register.field.what': 'What',
@@ -159,11 +158,6 @@ export const register = {
   'register.change.why': 'Why (stays with the change)',
   'register.change.do': 'Write the change',
   'register.change.leave': 'Leave it as it is',
-  'register.writing': 'Writing…',
-  'register.written': 'Written. It is on its way to the office.',
-  'register.write-failed': 'It could not be written. Nothing was changed.',
-  'register.no-store':
-    'This browser gives no store, or another window holds it. Close other windows of Combside and try again.',
   'register.contested': 'Two changes did not see each other. Which one stands?',
   'register.contested.now': 'Shown now',
   'register.contested.choose': 'This one stands',
@@ -363,7 +357,6 @@ export const register = {
   'register.fault.other-district':
     'This apiary stands in the register of {district}. Read it in there, or move it first.',
   'register.fault.contested': 'The record is contested. Settle it first.',
-  'register.at-office': 'Written, and at the office.',
   'register.import.blocked': 'Nothing is written while lines are faulty. Mend the file, or leave these lines out.',
   'register.fault.position-swapped':
     'Latitude and longitude look exchanged: {kilometres} km from the other apiaries of this file. Exchange them.',

@@ -21,6 +21,7 @@ import {
   type Cursor,
   type DeviceChange,
   type DeviceStore,
+  type DraftChange,
   type FoldedState,
   type Head,
   type Identity,
@@ -42,11 +43,15 @@ const stalePackRows = 3;
 interface ChangeNotice {
   readonly keys: readonly string[] | 'all';
   readonly abouts: readonly About[];
+  /** Keys of drafts; missing in what a tab of an older program tells. */
+  readonly drafts?: readonly string[];
 }
 
 export interface IndexedStore extends DeviceStore {
   /** Calls back when another tab, or the worker, changed entities. @returns the way to stop it */
   onElsewhere(listener: (changed: readonly About[]) => void): () => void;
+  /** Calls back when another tab changed drafts, with their keys. @returns the way to stop it */
+  onDraftsElsewhere(listener: (keys: readonly string[]) => void): () => void;
   close(): void;
 }
 
@@ -62,6 +67,7 @@ class IndexedDeviceStore implements IndexedStore {
   readonly #table = new SummaryTable();
   readonly #channel: BroadcastChannel;
   readonly #elsewhere = new Set<(changed: readonly About[]) => void>();
+  readonly #draftsElsewhere = new Set<(keys: readonly string[]) => void>();
   /** Keys that stand as single rows above the packs. */
   readonly #singles = new Set<string>();
   #packRows = 0;
@@ -73,6 +79,9 @@ class IndexedDeviceStore implements IndexedStore {
     this.#database = database;
     this.#channel = new BroadcastChannel(database.name);
     this.#channel.onmessage = (event: MessageEvent<ChangeNotice>) => {
+      const drafts = event.data.drafts ?? [];
+      if (drafts.length > 0) for (const listener of this.#draftsElsewhere) listener(drafts);
+      if (event.data.keys.length === 0) return;
       // One after the other: a slow reading of everything must not end after a quick one that began later.
       this.#reading = this.#reading.then(() => this.#readAgain(event.data)).catch(() => undefined); // a closed database has nothing to read again
     };
@@ -120,6 +129,11 @@ class IndexedDeviceStore implements IndexedStore {
     return () => this.#elsewhere.delete(listener);
   }
 
+  onDraftsElsewhere(listener: (keys: readonly string[]) => void): () => void {
+    this.#draftsElsewhere.add(listener);
+    return () => this.#draftsElsewhere.delete(listener);
+  }
+
   close(): void {
     this.#channel.close();
     this.#database.close();
@@ -152,7 +166,9 @@ class IndexedDeviceStore implements IndexedStore {
     }
     await transaction.done;
     this.#applyToTable(change);
-    if (told !== null) this.#channel.postMessage(told);
+    const drafts = [...(change.saveDrafts ?? []).map(({ key }) => key), ...(change.removeDrafts ?? [])];
+    const heard: ChangeNotice = { ...(told ?? { keys: [], abouts: [] }), drafts };
+    if (told !== null || drafts.length > 0) this.#channel.postMessage(heard);
   }
 
   /** Writes states and summaries; memory follows only when the transaction has succeeded. */
@@ -408,6 +424,29 @@ class IndexedDeviceStore implements IndexedStore {
 
   drafts(prefix: string): Promise<StoredDraft[]> {
     return this.#database.getAll('drafts', IDBKeyRange.bound(prefix, `${prefix}\uffff`));
+  }
+
+  async changeDraft({ key, savedAt, become }: DraftChange, alongside: readonly StoredDraft[] = []): Promise<void> {
+    const transaction = this.#database.transaction('drafts', 'readwrite', { durability: 'strict' });
+    const drafts = transaction.objectStore('drafts');
+    try {
+      const value = become((await drafts.get(key))?.value ?? null);
+      const asked: Promise<unknown>[] = alongside.map((draft) => drafts.put(draft));
+      asked.push(value === null ? drafts.delete(key) : drafts.put({ key, value, savedAt }));
+      await Promise.all(asked);
+    } catch (error) {
+      // A failed request has already aborted the transaction; what `become` threw has not.
+      try {
+        transaction.abort();
+      } catch {
+        // it was aborted before
+      }
+      await transaction.done.catch(() => undefined);
+      throw error;
+    }
+    await transaction.done;
+    const heard: ChangeNotice = { keys: [], abouts: [], drafts: [key, ...alongside.map((draft) => draft.key)] };
+    this.#channel.postMessage(heard);
   }
 }
 

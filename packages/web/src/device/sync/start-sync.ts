@@ -24,6 +24,8 @@ export interface Sync {
   subscribe(listener: () => void): () => void;
   /** Sends and fetches now, if there is a network. Resolves when that turn has ended. */
   run(): Promise<void>;
+  /** Counts anew what waits; the status says it when this returns. */
+  count(): Promise<void>;
   /** Tells that something was written: sent soon, several at once. */
   wake(): void;
   stop(): void;
@@ -136,6 +138,7 @@ export function startSync(person: string, store: IndexedStore, database: DeviceD
       return () => listeners.delete(listener);
     },
     run,
+    count,
     wake() {
       void count();
       clearTimeout(timer);

@@ -2,11 +2,14 @@ import { type AskedReason, askedReasons, askForVisit } from '@combside/casework/
 import type { ApiaryState } from '@combside/record/states';
 import { useState } from 'react';
 import type { Session } from '../../app/session.ts';
+import { type DeviceNow, useDevice } from '../../device/device-in-hand.tsx';
+import { newId } from '../../device/keys/new-id.ts';
+import { useWrite } from '../../device/write/use-write.ts';
 import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
-import { saySentence, sayWord } from '../../ui/say-sentence.ts';
+import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
-import { canWrite, deskDevice, useDeskDevice } from '../use-desk-device.ts';
+import { WriteTrouble } from '../../ui/write-status.tsx';
 
 interface AskForVisitProps {
   readonly session: Session;
@@ -37,24 +40,13 @@ function Asking({
   readonly onDone: () => void;
 }) {
   const words = useWords();
-  const desk = useDeskDevice(session);
+  const { state } = useDevice();
   const [reason, setReason] = useState<AskedReason | null>(null);
-  const [failed, setFailed] = useState<string | null>(null);
-  const [busy, setBusy] = useState(false);
+  const asking = useWrite((why: AskedReason) =>
+    askForVisit({ visit: newId(), apiary, takenBy: session.person, reason: why }),
+  );
   const write = async (why: AskedReason) => {
-    setBusy(true);
-    try {
-      const device = await deskDevice(session);
-      const act = askForVisit({ visit: device.book.newId(), apiary, takenBy: session.person, reason: why });
-      if (!act.ok) return setFailed(saySentence(words, { id: act.reason, values: act.values }));
-      await device.book.write(act.proposals);
-      onDone();
-      await device.sync.run();
-    } catch {
-      setFailed(words.say('always.went-wrong'));
-    } finally {
-      setBusy(false);
-    }
+    if (await asking.write(why)) onDone();
   };
   return (
     <div className="stack close">
@@ -64,11 +56,11 @@ function Asking({
         chosen={reason}
         onChoose={setReason}
       />
-      <DeskDeviceWord state={desk.state} />
-      {failed && <p role="alert">{failed}</p>}
+      <DeskDeviceWord state={state} />
+      <WriteTrouble writing={asking} />
       <Button
         look="act"
-        disabled={reason === null || busy || !canWrite(desk)}
+        disabled={reason === null || asking.state === 'busy' || !asking.canWrite}
         onClick={() => reason && void write(reason)}
       >
         {words.say('district.apiary.ask.do')}
@@ -78,7 +70,7 @@ function Asking({
 }
 
 /** Why nothing can be written at this desk just now; silent when it can. */
-export function DeskDeviceWord({ state }: { readonly state: ReturnType<typeof useDeskDevice>['state'] }) {
+export function DeskDeviceWord({ state }: { readonly state: DeviceNow['state'] }) {
   const words = useWords();
   if (state === 'there') return null;
   const word = state === 'given up' ? 'failed' : state;

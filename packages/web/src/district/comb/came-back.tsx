@@ -1,7 +1,7 @@
 import type { CombReadingBody } from '@combside/record/kinds/comb-reading';
 import { Button } from '../../ui/button.tsx';
 import { useWords } from '../../ui/words-context.tsx';
-import type { DeskDraft } from './use-desk-draft.ts';
+import type { CombDeskDraft } from './use-comb-desk-draft.ts';
 
 /** Names a draft by the photograph and the machine's cells: words count cells by their place among just these. */
 export function draftName(
@@ -16,7 +16,7 @@ export function draftName(
 }
 
 /** Says that what was said before is here again, and lets go of it where nobody wants it. */
-export function CameBack({ draft }: { readonly draft: DeskDraft }) {
+export function CameBack({ draft }: { readonly draft: CombDeskDraft }) {
   const words = useWords();
   return (
     <div className="caution stack close">

@@ -14,7 +14,7 @@ import { ReadingCautions, ReadingLimits } from '../../ui/comb/reading-limits.tsx
 import { SecondLooks } from '../../ui/comb/second-looks.tsx';
 import { useCombShown } from '../../ui/comb/shown-comb.ts';
 import { useWords } from '../../ui/words-context.tsx';
-import type { DeskDraft } from './use-desk-draft.ts';
+import type { CombDeskDraft } from './use-comb-desk-draft.ts';
 import { useStoredPhotograph } from './use-stored-photograph.ts';
 
 /** A reading as it will stand, with what is said of it at the desk. */
@@ -26,7 +26,7 @@ interface CombDeskProps {
   /** What stands: a kept reading, or what the machine proposes and nobody has kept. */
   readonly body: CombReadingBody;
   readonly isKept: boolean;
-  readonly draft: DeskDraft;
+  readonly draft: CombDeskDraft;
   readonly boxes: ColonyBody['broodBoxes'];
   readonly busy: boolean;
   readonly onWrite: (said: ToWrite) => void;

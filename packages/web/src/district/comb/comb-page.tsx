@@ -8,23 +8,21 @@ import type { ColonyState, Folded } from '@combside/record/states';
 import type { Language } from '@combside/words/language';
 import { useState } from 'react';
 import { Link } from 'wouter';
-import type { Session } from '../../app/session.ts';
 import { lastWords } from '../../ui/comb/last-words.ts';
 import { SpeaksWords, useWords } from '../../ui/words-context.tsx';
+import { WriteStatus } from '../../ui/write-status.tsx';
 import { PageWaits } from '../office/page-waits.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
 import { useAsked } from '../office/use-office.ts';
-import { useWriting, type Writing } from '../register/use-writing.ts';
 import { deskTimeZone } from '../time-zone.ts';
 import { CameBack, draftName } from './came-back.tsx';
 import { CombDesk, type ToWrite } from './comb-desk.tsx';
 import { Compared } from './compared.tsx';
 import { Proposed } from './proposed.tsx';
-import { useDeskDraft } from './use-desk-draft.ts';
-import { WritingShown } from './writing-shown.tsx';
+import { useCombDeskDraft } from './use-comb-desk-draft.ts';
+import { type CombWriting, useCombWriting } from './use-comb-writing.ts';
 
 interface CombPageProps {
-  readonly session: Session;
   readonly language: Language;
   readonly colony: string;
   /** Of the photograph. */
@@ -43,9 +41,9 @@ export default function CombPage(props: CombPageProps) {
   );
 }
 
-function Comb({ session, colony, hash }: CombPageProps) {
+function Comb({ colony, hash }: CombPageProps) {
   const words = useWords();
-  const writing = useWriting(session);
+  const writing = useCombWriting();
   const asked = useAsked<ColonyPage>(`/api/colonies/${colony}`, (event) => event.about.id === colony);
   const { answer } = asked;
   if (!answer) {
@@ -78,15 +76,9 @@ function Comb({ session, colony, hash }: CombPageProps) {
         </p>
       </header>
       {kept ? (
-        <Kept session={session} writing={writing} colony={state} kept={kept} nameOf={nameOf} />
+        <Kept writing={writing} colony={state} kept={kept} nameOf={nameOf} />
       ) : examined && photograph ? (
-        <Proposed
-          session={session}
-          writing={writing}
-          colony={state}
-          visit={examined.body.visit}
-          photograph={photograph}
-        />
+        <Proposed writing={writing} colony={state} visit={examined.body.visit} photograph={photograph} />
       ) : (
         <p>{words.say('district.comb.not-of-colony')}</p>
       )}
@@ -95,36 +87,34 @@ function Comb({ session, colony, hash }: CombPageProps) {
 }
 
 interface KeptProps {
-  readonly session: Session;
-  readonly writing: Writing;
+  readonly writing: CombWriting;
   readonly colony: ColonyState;
   readonly kept: Folded<CombReadingBody>;
   readonly nameOf: (person: string) => string;
 }
 
-function Kept({ session, writing, colony, kept, nameOf }: KeptProps) {
+function Kept({ writing, colony, kept, nameOf }: KeptProps) {
   const words = useWords();
   const [other, setOther] = useState<string | null>(null);
   const { body } = kept;
-  const draft = useDeskDraft(session, draftName(colony.about.id, body), `corrected ${kept.corrections.length} times`);
+  const draft = useCombDeskDraft(draftName(colony.about.id, body), `corrected ${kept.corrections.length} times`);
   // Of the same side; where none is, no comparison is offered.
   const others = colony.combReadings.filter((one) => one !== kept && samePlace(one.body.place, body.place));
   const compared = others.find((one) => one.written.entry === other);
   const at = (instant: string) => words.dayAndTime(instant, deskTimeZone);
-  const correct = async (said: ToWrite) => {
+  const correct = (said: ToWrite) => {
     if (!draft) return;
-    const { said: own, key } = draft;
-    await draft.settled();
-    const act = replaceReading({
-      colony,
-      corrects: kept.written.entry,
-      reason: said.reason,
-      correctedAt: new Date().toISOString(),
-      corrections: lastWords(said.corrections),
-      place: said.place,
-      accepted: said.accepted,
-    });
-    if (await writing.write(act, [colony.about], [key])) draft.written(own);
+    const act = () =>
+      replaceReading({
+        colony,
+        corrects: kept.written.entry,
+        reason: said.reason,
+        correctedAt: new Date().toISOString(),
+        corrections: lastWords(said.corrections),
+        place: said.place,
+        accepted: said.accepted,
+      });
+    void writing.write({ act, draft });
   };
   return (
     <>
@@ -146,10 +136,10 @@ function Kept({ session, writing, colony, kept, nameOf }: KeptProps) {
           isKept
           draft={draft}
           boxes={colony.colony.current?.body.broodBoxes ?? []}
-          busy={writing.state === 'no store' || writing.state === 'writing'}
-          onWrite={(said) => void correct(said)}
+          busy={!writing.canWrite || writing.state === 'busy'}
+          onWrite={correct}
         >
-          <WritingShown writing={writing} />
+          <WriteStatus writing={writing} />
         </CombDesk>
       ) : (
         <p className="quiet">{words.say('front.opening')}</p>

@@ -5,25 +5,24 @@ import type { VisitPage } from '@combside/contract/visit-page';
 import type { CombReadingBody } from '@combside/record/kinds/comb-reading';
 import type { ColonyState, VisitState } from '@combside/record/states';
 import { useState } from 'react';
-import type { Session } from '../../app/session.ts';
 import { Button } from '../../ui/button.tsx';
 import { lastWords } from '../../ui/comb/last-words.ts';
 import { NotRead, ReadingCautions } from '../../ui/comb/reading-limits.tsx';
 import { useWords } from '../../ui/words-context.tsx';
+import { WriteStatus } from '../../ui/write-status.tsx';
+import { askPage } from '../office/ask-page.ts';
 import { Unanswered } from '../office/unanswered.tsx';
 import { useAsked } from '../office/use-office.ts';
-import type { Writing } from '../register/use-writing.ts';
 import { deskTimeZone } from '../time-zone.ts';
 import { askReading } from './ask-reading.ts';
 import { CameBack, draftName } from './came-back.tsx';
 import { CombDesk, type ToWrite } from './comb-desk.tsx';
-import { useDeskDraft } from './use-desk-draft.ts';
+import { useCombDeskDraft } from './use-comb-desk-draft.ts';
+import type { CombWriting } from './use-comb-writing.ts';
 import { useFollow } from './use-follow.ts';
-import { WritingShown } from './writing-shown.tsx';
 
 interface ProposedProps {
-  readonly session: Session;
-  readonly writing: Writing;
+  readonly writing: CombWriting;
   readonly colony: ColonyState;
   readonly visit: string;
   readonly photograph: PhotographShown;
@@ -86,7 +85,6 @@ export function Proposed(props: ProposedProps) {
 
 /** What the machine made of it, looked at by a person. */
 function Looked({
-  session,
   writing,
   colony,
   visit,
@@ -95,32 +93,24 @@ function Looked({
   readAt,
 }: ProposedProps & { readonly part: ReadingPart; readonly readAt: string }) {
   const words = useWords();
-  const draft = useDeskDraft(session, draftName(colony.about.id, { ...part, photograph }), 'proposed');
-  const [unreached, setUnreached] = useState(false);
+  const draft = useCombDeskDraft(draftName(colony.about.id, { ...part, photograph }), 'proposed');
   const body = colony.colony.current?.body;
   const { hash, mediaType, bytes, takenAt, caption } = photograph;
   const reference = { hash, mediaType, bytes, takenAt, caption };
   if (!draft) return <p className="quiet">{words.say('front.opening')}</p>;
-  const keep = async (said: ToWrite) => {
-    const { said: own, key } = draft;
-    setUnreached(false);
-    await draft.settled();
-    const state = await visitState(visit).catch(() => null);
-    if (!state) {
-      setUnreached(true);
-      return;
-    }
-    const act = proposeReading({
-      read: { part },
-      photograph: reference,
-      place: said.place,
-      observedAt: takenAt,
-      colony,
-      visit: state,
-      corrections: lastWords(said.corrections),
-      accepted: said.accepted,
-    });
-    if (await writing.write(act, [colony.about], [key])) draft.written(own);
+  const keep = (said: ToWrite) => {
+    const act = async () =>
+      proposeReading({
+        read: { part },
+        photograph: reference,
+        place: said.place,
+        observedAt: takenAt,
+        colony,
+        visit: (await askPage<VisitPage>(`visits/${visit}`)).visit as VisitState,
+        corrections: lastWords(said.corrections),
+        accepted: said.accepted,
+      });
+    void writing.write({ act, draft });
   };
   return (
     <>
@@ -142,25 +132,13 @@ function Looked({
         isKept={false}
         draft={draft}
         boxes={body?.broodBoxes ?? []}
-        busy={writing.state === 'no store' || writing.state === 'writing'}
-        onWrite={(said) => void keep(said)}
+        busy={!writing.canWrite || writing.state === 'busy'}
+        onWrite={keep}
       >
-        <WritingShown writing={writing} />
-        {unreached && (
-          <p className="caution" role="alert">
-            {words.say('district.combs.failed')}
-          </p>
-        )}
+        <WriteStatus writing={writing} />
       </CombDesk>
     </>
   );
 }
 
 const noCorrections: CombReadingBody['corrections'] = [];
-
-/** @throws Error when the office does not answer */
-async function visitState(visit: string): Promise<VisitState> {
-  const answer = await fetch(`/api/visits/${visit}`);
-  if (!answer.ok) throw new Error(`visit ${visit}: ${answer.status}`);
-  return ((await answer.json()) as VisitPage).visit as VisitState;
-}

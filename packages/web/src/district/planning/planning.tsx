@@ -1,18 +1,17 @@
 import './planning.css';
 import type { Planning as Answer } from '@combside/contract/planning';
 import { useEffect, useState } from 'react';
-import type { Session } from '../../app/session.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
 import { useAsked } from '../office/use-office.ts';
+import { type Taken, taken } from './act-of-round.ts';
 import { usePlanningAddress } from './planning-address.ts';
 import { PlanningControls } from './planning-controls.tsx';
 import { RankedRow } from './ranked-row.tsx';
 import { Round } from './round.tsx';
-import { type Taken, taken } from './use-round.ts';
 
 /** Where to go and who goes: apiaries ranked by grounds that are shown, and the round laid out from them. */
-export default function Planning({ session }: { readonly session: Session }) {
+export default function Planning() {
   const words = useWords();
   const address = usePlanningAddress();
   const asked = useAsked<Answer>(address.asked, (event) =>
@@ -67,7 +66,7 @@ export default function Planning({ session }: { readonly session: Session }) {
           ))}
         </ol>
       </section>
-      {shown && <Round session={session} stops={stops} today={shown.today} onChange={setStops} />}
+      {shown && <Round stops={stops} today={shown.today} onChange={setStops} />}
     </main>
   );
 }

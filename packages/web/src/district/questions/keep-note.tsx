@@ -5,26 +5,25 @@ import type { Visits } from '@combside/contract/visits';
 import type { About } from '@combside/record/entry';
 import { useId, useState } from 'react';
 import { Link } from 'wouter';
-import type { Session } from '../../app/session.ts';
+import { useWrite, type Writing } from '../../device/write/use-write.ts';
 import { Button } from '../../ui/button.tsx';
 import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
+import { WriteTrouble } from '../../ui/write-status.tsx';
 import { useAsked } from '../office/use-office.ts';
-import { useWriting, type Writing } from '../register/use-writing.ts';
 import { deskTimeZone } from '../time-zone.ts';
 
 interface KeepNoteProps {
-  readonly session: Session;
   /** The whole note, as long as the record takes. */
   readonly text: string;
 }
 
 /** Keeps an answer as a note: chosen by name, then written into the record, on its way to the office. */
-export function KeepNote({ session, text }: KeepNoteProps) {
+export function KeepNote({ text }: KeepNoteProps) {
   const words = useWords();
   const [open, setOpen] = useState(false);
   if (!open) return <Button onClick={() => setOpen(true)}>{words.say('questions.keep')}</Button>;
-  return <ChoosePlace session={session} text={text} onLeave={() => setOpen(false)} />;
+  return <ChoosePlace text={text} onLeave={() => setOpen(false)} />;
 }
 
 /** Where a note was kept: its name, the address of its page, and the note. */
@@ -34,10 +33,10 @@ interface NoteWritten {
   readonly text: string;
 }
 
-function ChoosePlace({ session, text, onLeave }: KeepNoteProps & { readonly onLeave: () => void }) {
+function ChoosePlace({ text, onLeave }: KeepNoteProps & { readonly onLeave: () => void }) {
   const words = useWords();
   const id = useId();
-  const writing = useWriting(session);
+  const writing = useWrite((about: About) => addNote(about, text));
   const [search, setSearch] = useState('');
   const [kept, setKept] = useState<NoteWritten | null>(null);
   const { answer, state: asked } = useAsked<Apiaries>(
@@ -45,15 +44,14 @@ function ChoosePlace({ session, text, onLeave }: KeepNoteProps & { readonly onLe
     () => false,
   );
   const done = kept !== null && kept.text === text;
-  const blocked = done || ['no store', 'writing'].includes(writing.state);
+  const blocked = done || !writing.canWrite || writing.state === 'busy';
   const keep = async (about: About, name: string, page: string) => {
-    if (await writing.write(addNote(about, text), [])) setKept({ name, page, text });
+    if (await writing.write(about)) setKept({ name, page, text });
   };
   return (
     <section className="stack close keep-note" aria-label={words.say('questions.keep')}>
       <label htmlFor={id}>{words.say('questions.keep.which')}</label>
       <input id={id} className="text-input" value={search} onChange={(event) => setSearch(event.target.value)} />
-      {writing.state === 'no store' && <p className="caution">{words.say('questions.keep.no-store')}</p>}
       {asked === 'failed' && <p className="caution">{words.say('district.failed.nothing')}</p>}
       {answer?.apiaries.length === 0 && <p className="quiet">{words.say('questions.keep.none')}</p>}
       <ul className="rows">
@@ -112,20 +110,16 @@ function Cases({
   });
 }
 
-function KeptWord({ kept, writing }: { readonly kept: NoteWritten | null; readonly writing: Writing }) {
+function KeptWord({ kept, writing }: { readonly kept: NoteWritten | null; readonly writing: Omit<Writing, 'write'> }) {
   const words = useWords();
   return (
     <>
       <p role="status">
         {kept &&
-          sayWord(words, 'questions.keep.*', writing.state === 'at office' ? 'at-office' : 'kept', { name: kept.name })}
+          sayWord(words, 'questions.keep.*', writing.state === 'sent' ? 'at-office' : 'kept', { name: kept.name })}
       </p>
       {kept && <Link href={kept.page}>{words.say('questions.keep.open', { name: kept.name })}</Link>}
-      {writing.state === 'failed' && (
-        <p className="caution" role="alert">
-          {words.say('questions.keep.failed')}
-        </p>
-      )}
+      <WriteTrouble writing={writing} />
     </>
   );
 }

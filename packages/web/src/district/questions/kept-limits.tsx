@@ -1,3 +1,4 @@
+import type { Act } from '@combside/casework/act';
 import {
   correctLimits,
   sameLimits,
@@ -8,43 +9,42 @@ import {
 import type { Laboratories } from '@combside/contract/laboratories';
 import type { LaboratoryState } from '@combside/record/states';
 import { useEffect, useId, useState } from 'react';
-import type { Session } from '../../app/session.ts';
+import { useDevice } from '../../device/device-in-hand.tsx';
+import { newId } from '../../device/keys/new-id.ts';
+import { useWrite } from '../../device/write/use-write.ts';
 import { Button } from '../../ui/button.tsx';
-import { Refusal } from '../../ui/refusal.tsx';
 import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
+import { WriteTrouble } from '../../ui/write-status.tsx';
 import { useAsked } from '../office/use-office.ts';
-import { useWriting } from '../register/use-writing.ts';
 import { deskTimeZone } from '../time-zone.ts';
-import { useDeskDevice } from '../use-desk-device.ts';
 import type { Value, Values } from './inputs-in-address.ts';
 import { fieldsOf, limitsIn } from './limits-in-fields.ts';
 
 interface KeptLimitsProps {
-  readonly session: Session;
   readonly values: Values;
   readonly onUse: (limits: Readonly<Record<string, Value>>) => void;
 }
 
 /** The limits laboratories stated, kept for every district: what, from which day, written where, entered by whom. */
-export function KeptLimits({ session, values, onUse }: KeptLimitsProps) {
+export function KeptLimits({ values, onUse }: KeptLimitsProps) {
   const words = useWords();
-  const writing = useWriting(session);
+  const writing = useWrite((act: Act) => act);
   const { answer, state, again } = useAsked<Laboratories>(
     '/api/laboratories',
     (event) => event.about.type === 'laboratory',
   );
-  const [older, forgetOlder] = useDeskLimits(session);
+  const [older, forgetOlder] = useDeskLimits();
   const mine = limitsIn(values);
   const standing = answer ? standingLimits(answer.laboratories as unknown as LaboratoryState[]) : [];
   const same = mine === null ? undefined : standing.find((one) => sameStatement(one.limits.body, mine));
-  const busy = ['no store', 'writing'].includes(writing.state);
+  const busy = !writing.canWrite || writing.state === 'busy';
   const nameOf = (person: string) =>
     answer?.people.find((one) => one.person === person)?.name ?? words.say('always.not-known');
   const keep = async (limits: NonNullable<typeof mine>) => {
-    const written = await writing.write(stateLimits({ limits, standing, newLaboratory: writing.newId() }), []);
+    const written = await writing.write(stateLimits({ limits, standing, newLaboratory: newId() }));
     if (written) again();
-    return written;
+    return written !== null;
   };
   // What an earlier program kept on this desk alone, as far as the record does not hold the same by now.
   const alone = older.filter(({ limits }) => !standing.some((one) => sameLimits(one.limits.body, limits)));
@@ -115,20 +115,14 @@ export function KeptLimits({ session, values, onUse }: KeptLimitsProps) {
           disabled={busy}
           onCorrect={async (reason) => {
             const act = correctLimits({ wrong: same, limits: mine, reason });
-            if (await writing.write(act, [{ type: 'laboratory', id: same.laboratory }])) again();
+            if (await writing.write(act)) again();
           }}
         />
       )}
-      {writing.refusal && <Refusal refusal={writing.refusal} />}
-      {writing.state === 'no store' && <p className="caution">{words.say('questions.keep.no-store')}</p>}
-      {writing.state === 'failed' && (
-        <p className="caution" role="alert">
-          {words.say('questions.limits.not-kept')}
-        </p>
-      )}
+      <WriteTrouble writing={writing} />
       <p role="status">
         {writing.state === 'written' && words.say('questions.limits.on-its-way')}
-        {writing.state === 'at office' && words.say('questions.limits.at-office')}
+        {writing.state === 'sent' && words.say('questions.limits.at-office')}
       </p>
     </section>
   );
@@ -170,8 +164,8 @@ interface DeskLimits {
 /** Where earlier programs kept limits: in the drafts of one desk. They stay until they stand in the record. */
 const prefix = 'laboratory-limits/';
 
-function useDeskLimits(session: Session): readonly [readonly DeskLimits[], (key: string) => void] {
-  const { device } = useDeskDevice(session);
+function useDeskLimits(): readonly [readonly DeskLimits[], (key: string) => void] {
+  const { device } = useDevice();
   const [kept, setKept] = useState<readonly DeskLimits[]>([]);
   useEffect(() => {
     let left = false;

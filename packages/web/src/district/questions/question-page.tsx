@@ -1,6 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
 import { useSearch } from 'wouter';
-import type { Session } from '../../app/session.ts';
 import { Button } from '../../ui/button.tsx';
 import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
@@ -19,7 +18,7 @@ import { useAnswer } from './use-answer.ts';
 const restMilliseconds = 300;
 
 /** One question: what is stated, the answer in a sentence, the plot, what is taken for granted, where it comes from. */
-export function QuestionPage({ question, session }: { readonly question: Question; readonly session: Session }) {
+export function QuestionPage({ question }: { readonly question: Question }) {
   const words = useWords();
   const search = useSearch();
   const [{ values, leftOut }, setRead] = useState(() => readAddress(question.fields, new URLSearchParams(search)));
@@ -81,7 +80,7 @@ export function QuestionPage({ question, session }: { readonly question: Questio
             ) : null;
           })}
           {question.id === 'laboratory-number' && (values.report === 'load' || values.report === 'plates') && (
-            <KeptLimits session={session} values={values} onUse={set} />
+            <KeptLimits values={values} onUse={set} />
           )}
         </form>
         <div className="answer-column stack">
@@ -125,9 +124,7 @@ export function QuestionPage({ question, session }: { readonly question: Questio
               <AnswerSources ids={answer.sources} />
             </section>
           )}
-          {answer && answer.said.length > 0 && (
-            <KeepNote session={session} text={noteText(words, question, values, answer, address)} />
-          )}
+          {answer && answer.said.length > 0 && <KeepNote text={noteText(words, question, values, answer, address)} />}
         </div>
       </div>
     </main>

@@ -1,28 +1,26 @@
 import './questions.css';
 import type { Language } from '@combside/words/language';
 import { Link } from 'wouter';
-import type { Session } from '../../app/session.ts';
 import { SpeaksWords, useWords } from '../../ui/words-context.tsx';
 import { allQuestions } from './all-questions.ts';
 import { QuestionPage } from './question-page.tsx';
 
 interface QuestionsProps {
-  readonly session: Session;
   readonly language: Language;
   /** Id of the question in the address; null for none. */
   readonly asked: string | null;
 }
 
 /** The figures of the office, each as a question. */
-export default function Questions({ session, language, asked }: QuestionsProps) {
+export default function Questions({ language, asked }: QuestionsProps) {
   return (
     <SpeaksWords language={language} rooms={['always', 'district', 'questions', 'disposal', 'casework']}>
-      <Asked session={session} asked={asked} />
+      <Asked asked={asked} />
     </SpeaksWords>
   );
 }
 
-function Asked({ session, asked }: { readonly session: Session; readonly asked: string | null }) {
+function Asked({ asked }: { readonly asked: string | null }) {
   const words = useWords();
   const question = allQuestions.find((one) => one.id === asked);
   return (
@@ -40,7 +38,7 @@ function Asked({ session, asked }: { readonly session: Session; readonly asked: 
         </ul>
       </nav>
       {question ? (
-        <QuestionPage key={question.id} question={question} session={session} />
+        <QuestionPage key={question.id} question={question} />
       ) : (
         <main className="office-page">
           <p className="quiet">{words.say(asked === null ? 'questions.choose' : 'questions.unknown')}</p>

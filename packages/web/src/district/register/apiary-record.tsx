@@ -3,18 +3,18 @@ import type { ApiaryPage } from '@combside/contract/apiary-page';
 import { mergedInto } from '@combside/record/fold';
 import type { ApiaryBody } from '@combside/record/kinds/apiary';
 import { Link } from 'wouter';
-import type { Session } from '../../app/session.ts';
 import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
+import { WriteStatus } from '../../ui/write-status.tsx';
 import { useDistrictName } from '../district-name.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
 import { useAsked } from '../office/use-office.ts';
 import { deskTimeZone } from '../time-zone.ts';
 import { Movements } from './movements.tsx';
 import { Page } from './page.tsx';
-import { ChangeForm, Contested, History, MergedInto, Proposed, WritingStatus } from './record-parts.tsx';
+import { ChangeForm, Contested, History, MergedInto, Proposed } from './record-parts.tsx';
 import { sayPosition } from './say-value.ts';
-import { useWriting } from './use-writing.ts';
+import { useRecordWriting } from './use-record-writing.ts';
 
 const changeable = [
   { field: 'name', type: 'text' },
@@ -25,14 +25,14 @@ const changeable = [
 ] as const;
 
 /** An apiary as the register knows it: where, how sure, whose, what stands there, what came and went, and its history. */
-export function ApiaryRecord({ session, apiary }: { readonly session: Session; readonly apiary: string }) {
+export function ApiaryRecord({ apiary }: { readonly apiary: string }) {
   const words = useWords();
   const districtName = useDistrictName();
   const asked = useAsked<ApiaryPage>(
     `/api/apiaries/${apiary}`,
     (event) => event.apiary === apiary || event.about.type === 'movement',
   );
-  const writing = useWriting(session);
+  const writing = useRecordWriting();
   const { answer } = asked;
   const body = answer?.apiary.apiary.current?.body;
   if (!answer || !body) return <Page asked={asked} />;
@@ -57,7 +57,7 @@ export function ApiaryRecord({ session, apiary }: { readonly session: Session; r
         </p>
       </header>
       {into && <MergedInto state={answer.apiary} into={`/register/apiaries/${into}`} writing={writing} />}
-      <WritingStatus writing={writing} />
+      <WriteStatus writing={writing} />
       <Contested state={answer.apiary} people={people} names={names} writing={writing} />
       <Proposed state={answer.apiary} colonies={[]} people={people} names={names} writing={writing} />
       <ul className="facts">
@@ -87,7 +87,6 @@ export function ApiaryRecord({ session, apiary }: { readonly session: Session; r
         key={answer.position}
         fields={changeable}
         body={body}
-        state={answer.apiary}
         change={(change) => changeApiary(answer.apiary, change as Partial<Omit<ApiaryBody, 'district'>>)}
         writing={writing}
       />
@@ -140,13 +139,7 @@ export function ApiaryRecord({ session, apiary }: { readonly session: Session; r
           ))}
         </ul>
       </section>
-      <Movements
-        session={session}
-        movements={answer.movements}
-        names={names}
-        own={[{ apiary, name: body.name }]}
-        people={people}
-      />
+      <Movements movements={answer.movements} names={names} own={[{ apiary, name: body.name }]} people={people} />
       <section className="stack close" aria-labelledby="visits-title">
         <h3 id="visits-title">{words.say('register.visits')}</h3>
         {answer.visits.length === 0 && <p className="quiet">{words.say('register.visits.none')}</p>}

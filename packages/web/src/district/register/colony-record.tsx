@@ -1,25 +1,25 @@
 import type { ColonyPage } from '@combside/contract/colony-page';
 import { Link } from 'wouter';
-import type { Session } from '../../app/session.ts';
 import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
+import { WriteStatus } from '../../ui/write-status.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
 import { useAsked } from '../office/use-office.ts';
 import { deskTimeZone } from '../time-zone.ts';
 import { Movements } from './movements.tsx';
 import { Page } from './page.tsx';
-import { Contested, History, Proposed, WritingStatus } from './record-parts.tsx';
+import { Contested, History, Proposed } from './record-parts.tsx';
 import { sayValue } from './say-value.ts';
-import { useWriting } from './use-writing.ts';
+import { useRecordWriting } from './use-record-writing.ts';
 
 /** A colony as the register knows it, when it was looked at, and its history. */
-export function ColonyRecord({ session, colony }: { readonly session: Session; readonly colony: string }) {
+export function ColonyRecord({ colony }: { readonly colony: string }) {
   const words = useWords();
   const asked = useAsked<ColonyPage>(
     `/api/colonies/${colony}`,
     (event) => event.about.id === colony || event.about.type === 'movement',
   );
-  const writing = useWriting(session);
+  const writing = useRecordWriting();
   const { answer } = asked;
   const body = answer?.colony.colony.current?.body;
   if (!answer || !body) return <Page asked={asked} />;
@@ -38,7 +38,7 @@ export function ColonyRecord({ session, colony }: { readonly session: Session; r
           </p>
         )}
       </header>
-      <WritingStatus writing={writing} />
+      <WriteStatus writing={writing} />
       <Contested state={answer.colony} people={answer.people} names={names} writing={writing} />
       <Proposed state={answer.colony} colonies={[]} people={answer.people} names={names} writing={writing} />
       <ul className="facts">
@@ -47,7 +47,6 @@ export function ColonyRecord({ session, colony }: { readonly session: Session; r
         <li>{sayValue(words, 'broodBoxes', body.broodBoxes, names)}</li>
       </ul>
       <Movements
-        session={session}
         movements={answer.movements}
         names={names}
         own={answer.apiary ? [answer.apiary] : []}

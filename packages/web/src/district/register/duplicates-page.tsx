@@ -10,21 +10,21 @@ import {
 import type { ApiaryPage } from '@combside/contract/apiary-page';
 import type { ColonyPage } from '@combside/contract/colony-page';
 import type { KeeperPage } from '@combside/contract/register';
-import type { About } from '@combside/record/entry';
 import { useEffect, useId, useRef, useState } from 'react';
-import type { Session } from '../../app/session.ts';
 import { Button } from '../../ui/button.tsx';
 import { useWords } from '../../ui/words-context.tsx';
+import { WriteStatus } from '../../ui/write-status.tsx';
+import { askPage } from '../office/ask-page.ts';
 import type { ComparisonTold } from './compare-worker.ts';
-import { Labelled, WritingStatus } from './record-parts.tsx';
+import { Labelled } from './record-parts.tsx';
 import { sayField, sayValue } from './say-value.ts';
-import { useWriting } from './use-writing.ts';
+import { useRecordWriting } from './use-record-writing.ts';
 
 type Found = Extract<ComparisonTold, { told: 'found' }>;
 type Step = { readonly told: 'not asked' } | ComparisonTold;
 
 /** Pairs that may be one record, one after the other, with what speaks for it; a person decides each. */
-export function DuplicatesPage({ session }: { readonly session: Session }) {
+export function DuplicatesPage() {
   const words = useWords();
   const [step, setStep] = useState<Step>({ told: 'not asked' });
   const worker = useRef<Worker | null>(null);
@@ -75,20 +75,12 @@ export function DuplicatesPage({ session }: { readonly session: Session }) {
           </Button>
         </>
       )}
-      {step.told === 'found' && <Pairs found={step} session={session} onAgain={look} />}
+      {step.told === 'found' && <Pairs found={step} onAgain={look} />}
     </>
   );
 }
 
-function Pairs({
-  found,
-  session,
-  onAgain,
-}: {
-  readonly found: Found;
-  readonly session: Session;
-  readonly onAgain: () => void;
-}) {
+function Pairs({ found, onAgain }: { readonly found: Found; readonly onAgain: () => void }) {
   const words = useWords();
   const [at, setAt] = useState(0);
   const pair = found.pairs[at];
@@ -103,13 +95,7 @@ function Pairs({
   return (
     <>
       <p role="status">{words.say('register.duplicates.found', { count: found.pairs.length - at })}</p>
-      <PairInHand
-        key={`${pair.kept} ${pair.other}`}
-        pair={pair}
-        found={found}
-        session={session}
-        onNext={() => setAt(at + 1)}
-      />
+      <PairInHand key={`${pair.kept} ${pair.other}`} pair={pair} found={found} onNext={() => setAt(at + 1)} />
     </>
   );
 }
@@ -117,14 +103,13 @@ function Pairs({
 interface PairProps {
   readonly pair: DuplicatePair;
   readonly found: Found;
-  readonly session: Session;
   readonly onNext: () => void;
 }
 
-function PairInHand({ pair, found, session, onNext }: PairProps) {
+function PairInHand({ pair, found, onNext }: PairProps) {
   const words = useWords();
   const id = useId();
-  const writing = useWriting(session);
+  const writing = useRecordWriting();
   const [takes, setTakes] = useState<readonly string[]>([]);
   const [reason, setReason] = useState(() => words.list(pair.reasons.map((one) => words.say(one.id, one.values))));
   const [decided, setDecided] = useState<'merged' | 'told-apart' | null>(null);
@@ -137,10 +122,9 @@ function PairInHand({ pair, found, session, onNext }: PairProps) {
   const differs = (field: string) => JSON.stringify(bodies[0][field]) !== JSON.stringify(bodies[1][field]);
 
   const decide = async (verdict: 'merged' | 'told-apart') => {
-    const { act, builtOn } = await actFor(pair, verdict, takes, reason);
-    if (await writing.write(act, builtOn)) setDecided(verdict);
+    if (await writing.write(() => actFor(pair, verdict, takes, reason))) setDecided(verdict);
   };
-  const busy = writing.state === 'writing';
+  const busy = writing.state === 'busy';
   return (
     <article
       className="stack"
@@ -210,7 +194,7 @@ function PairInHand({ pair, found, session, onNext }: PairProps) {
               {words.say('register.duplicates.next')}
             </Button>
           </div>
-          <WritingStatus writing={writing} />
+          <WriteStatus writing={writing} />
         </>
       ) : (
         <>
@@ -230,31 +214,29 @@ async function actFor(
   verdict: 'merged' | 'told-apart',
   takes: readonly string[],
   reason: string,
-): Promise<{ act: Act; builtOn: readonly About[] }> {
+): Promise<Act> {
   if (type === 'keeper') {
-    const [one, two] = await Promise.all([asked<KeeperPage>(`keepers/${kept}`), asked<KeeperPage>(`keepers/${other}`)]);
+    const [one, two] = await Promise.all([
+      askPage<KeeperPage>(`keepers/${kept}`),
+      askPage<KeeperPage>(`keepers/${other}`),
+    ]);
     const states = [one.keeper, two.keeper] as const;
-    if (verdict === 'told-apart') return { act: tellApart(...states, reason), builtOn: [] };
+    if (verdict === 'told-apart') return tellApart(...states, reason);
     const apiaries = await Promise.all(
-      two.apiaries.map(async ({ apiary }) => (await asked<ApiaryPage>(`apiaries/${apiary}`)).apiary),
+      two.apiaries.map(async ({ apiary }) => (await askPage<ApiaryPage>(`apiaries/${apiary}`)).apiary),
     );
-    const act = mergeKeepers(...states, { takes: takes as MergeKeepers['takes'], apiaries, reason });
-    return { act, builtOn: [one.keeper.about, ...apiaries.map((state) => state.about)] };
+    return mergeKeepers(...states, { takes: takes as MergeKeepers['takes'], apiaries, reason });
   }
-  const [one, two] = await Promise.all([asked<ApiaryPage>(`apiaries/${kept}`), asked<ApiaryPage>(`apiaries/${other}`)]);
+  const [one, two] = await Promise.all([
+    askPage<ApiaryPage>(`apiaries/${kept}`),
+    askPage<ApiaryPage>(`apiaries/${other}`),
+  ]);
   const states = [one.apiary, two.apiary] as const;
-  if (verdict === 'told-apart') return { act: tellApart(...states, reason), builtOn: [] };
+  if (verdict === 'told-apart') return tellApart(...states, reason);
   const colonies = await Promise.all(
     [...one.colonies, ...two.colonies].map(
-      async ({ colony }) => (await asked<ColonyPage>(`colonies/${colony}`)).colony,
+      async ({ colony }) => (await askPage<ColonyPage>(`colonies/${colony}`)).colony,
     ),
   );
-  const act = mergeApiaries(...states, { takes: takes as MergeApiaries['takes'], colonies, reason });
-  return { act, builtOn: [one.apiary.about, ...colonies.map((state) => state.about)] };
-}
-
-async function asked<T>(path: string): Promise<T> {
-  const answer = await fetch(`/api/${path}`);
-  if (!answer.ok) throw new Error(`${path}: ${answer.status}`);
-  return (await answer.json()) as T;
+  return mergeApiaries(...states, { takes: takes as MergeApiaries['takes'], colonies, reason });
 }

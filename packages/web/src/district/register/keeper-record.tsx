@@ -3,15 +3,15 @@ import type { KeeperPage } from '@combside/contract/register';
 import { mergedInto } from '@combside/record/fold';
 import type { KeeperBody } from '@combside/record/kinds/keeper';
 import { Link } from 'wouter';
-import type { Session } from '../../app/session.ts';
 import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
+import { WriteStatus } from '../../ui/write-status.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
 import { useAsked } from '../office/use-office.ts';
 import { Movements } from './movements.tsx';
 import { Page } from './page.tsx';
-import { ChangeForm, Contested, History, MergedInto, WritingStatus } from './record-parts.tsx';
-import { useWriting } from './use-writing.ts';
+import { ChangeForm, Contested, History, MergedInto } from './record-parts.tsx';
+import { useRecordWriting } from './use-record-writing.ts';
 
 const changeable = [
   { field: 'name', type: 'text' },
@@ -22,7 +22,7 @@ const changeable = [
 ] as const;
 
 /** A keeper with the apiaries, and everything that was written about the person. */
-export function KeeperRecord({ session, keeper }: { readonly session: Session; readonly keeper: string }) {
+export function KeeperRecord({ keeper }: { readonly keeper: string }) {
   const words = useWords();
   const asked = useAsked<KeeperPage>(
     `/api/keepers/${keeper}`,
@@ -32,7 +32,7 @@ export function KeeperRecord({ session, keeper }: { readonly session: Session; r
       event.about.type === 'movement' ||
       event.kind === 'merge',
   );
-  const writing = useWriting(session);
+  const writing = useRecordWriting();
   const { answer } = asked;
   const body = answer?.keeper.keeper.current?.body;
   if (!answer || !body) return <Page asked={asked} />;
@@ -53,7 +53,7 @@ export function KeeperRecord({ session, keeper }: { readonly session: Session; r
         </p>
       </header>
       {into && <MergedInto state={answer.keeper} into={`/register/keepers/${into}`} writing={writing} />}
-      <WritingStatus writing={writing} />
+      <WriteStatus writing={writing} />
       <Contested state={answer.keeper} people={answer.people} names={names} writing={writing} />
       <ul className="facts">
         {body.addressWords && <li>{body.addressWords}</li>}
@@ -64,7 +64,6 @@ export function KeeperRecord({ session, keeper }: { readonly session: Session; r
         key={answer.position}
         fields={changeable}
         body={body}
-        state={answer.keeper}
         change={(change) => changeKeeper(answer.keeper, change as Partial<KeeperBody>)}
         writing={writing}
       />
@@ -85,13 +84,7 @@ export function KeeperRecord({ session, keeper }: { readonly session: Session; r
           ))}
         </ul>
       </section>
-      <Movements
-        session={session}
-        movements={answer.movements}
-        names={names}
-        own={answer.apiaries}
-        people={answer.people}
-      />
+      <Movements movements={answer.movements} names={names} own={answer.apiaries} people={answer.people} />
       {answer.mergedHere.length > 0 && (
         <section className="stack close" aria-labelledby="merged-title">
           <h3 id="merged-title">{words.say('register.merged-here')}</h3>

@@ -2,9 +2,10 @@ import type { Act } from '@combside/casework/act';
 import { changeMovement, type MovementEnds, recordMovement } from '@combside/casework/register/movement';
 import type { ApiaryPage } from '@combside/contract/apiary-page';
 import type { ColonyPage } from '@combside/contract/colony-page';
-import type { About } from '@combside/record/entry';
 import type { MovementBody } from '@combside/record/kinds/movement';
 import type { ApiaryState, ColonyState, MovementState } from '@combside/record/states';
+import { newId } from '../../device/keys/new-id.ts';
+import { askPage } from '../office/ask-page.ts';
 import type { Place } from './movement-end.tsx';
 
 /** A movement as it is being entered: seen from an apiary, as a person tells it. */
@@ -81,28 +82,22 @@ export function draftOf(body: MovementBody, here: string, nameOf: (apiary: strin
  * Asks the office for what the movement touches, and makes the act of it.
  *
  * @param written the movement that is changed; null for a new one
- * @throws Error when the office does not answer
+ * @throws TransportError when the office does not answer
  */
-export async function actOf(
-  body: MovementBody,
-  written: MovementState | null,
-  newId: () => string,
-  today: string,
-): Promise<{ readonly act: Act; readonly builtOn: readonly About[] }> {
+export async function actOf(body: MovementBody, written: MovementState | null, today: string): Promise<Act> {
   const [from, to] = await Promise.all([pageOf(body.from), pageOf(body.to)]);
   const ends: MovementEnds = { from: stateIn(from), to: stateIn(to) };
-  if (written) return { act: changeMovement(written, body, { ends, today }), builtOn: [written.about] };
+  if (written) return changeMovement(written, body, { ends, today });
   const named = await Promise.all(body.colonies.map(colonyOf));
   const labels = new Set(named.map((state) => state.colony.current?.body.label));
   // Only colonies of the same label can stand in the way, so only these are fetched whole.
   const alike = (to?.colonies ?? []).filter(({ label }) => labels.has(label));
   const there = await Promise.all(alike.map(({ colony }) => colonyOf(colony)));
-  const act = recordMovement(newId(), body, { ends, named, there, today });
-  return { act, builtOn: named.map((state) => state.about) };
+  return recordMovement(newId(), body, { ends, named, there, today });
 }
 
 async function pageOf(apiary: string | null): Promise<ApiaryPage | null> {
-  return apiary === null ? null : asked<ApiaryPage>(`apiaries/${apiary}`);
+  return apiary === null ? null : askPage<ApiaryPage>(`apiaries/${apiary}`);
 }
 
 function stateIn(page: ApiaryPage | null): ApiaryState | null {
@@ -110,11 +105,5 @@ function stateIn(page: ApiaryPage | null): ApiaryState | null {
 }
 
 async function colonyOf(colony: string): Promise<ColonyState> {
-  return (await asked<ColonyPage>(`colonies/${colony}`)).colony as ColonyState;
-}
-
-async function asked<T>(path: string): Promise<T> {
-  const answer = await fetch(`/api/${path}`);
-  if (!answer.ok) throw new Error(`${path}: ${answer.status}`);
-  return (await answer.json()) as T;
+  return (await askPage<ColonyPage>(`colonies/${colony}`)).colony as ColonyState;
 }

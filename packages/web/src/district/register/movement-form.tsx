@@ -4,15 +4,17 @@ import { movementBody } from '@combside/record/kinds/movement';
 import type { MovementState } from '@combside/record/states';
 import { type FormEvent, useId, useState } from 'react';
 import { dayInZone } from '../../app/day-in-zone.ts';
+import { newId } from '../../device/keys/new-id.ts';
 import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
 import { useWords } from '../../ui/words-context.tsx';
+import { WriteStatus } from '../../ui/write-status.tsx';
 import { useAsked } from '../office/use-office.ts';
 import { deskTimeZone } from '../time-zone.ts';
 import { actOf, bodyOf, draftOf, type Missing, type MovementDraft } from './movement-draft.ts';
 import { MovementEnd } from './movement-end.tsx';
-import { Labelled, Why, WritingStatus } from './record-parts.tsx';
-import type { Writing } from './use-writing.ts';
+import { Labelled, Why } from './record-parts.tsx';
+import type { RecordWriting } from './use-record-writing.ts';
 
 export interface OwnApiary {
   readonly apiary: string;
@@ -20,7 +22,7 @@ export interface OwnApiary {
 }
 
 interface MovementFormProps {
-  readonly writing: Writing;
+  readonly writing: RecordWriting;
   /** The apiaries from whose record it is told: one, or all of a keeper. Never empty. */
   readonly own: readonly OwnApiary[];
   /** The one colony that went, where it is told from a colony's record. */
@@ -43,36 +45,22 @@ export function MovementForm({ writing, own, colony, written, nameOf, onDone }: 
   const [whom, setWhom] = useState('');
   const [why, setWhy] = useState('');
   const [missing, setMissing] = useState<readonly Missing[]>([]);
-  const [unreached, setUnreached] = useState(false);
-  const [asking, setAsking] = useState(false);
   const change = (part: Partial<MovementDraft>) => setDraft((before) => ({ ...before, ...part }));
   const name = own.find(({ apiary }) => apiary === draft.here)?.name ?? nameOf(draft.here);
   const mayNameColonies = colony === null && written === null && draft.way === 'away' && draft.what === 'colonies';
-  const isBusy = asking || writing.state === 'writing';
+  const isBusy = writing.state === 'busy';
   const whereLabel = draft.way === 'away' ? 'register.movement.where-to' : 'register.movement.where-from';
 
   const write = async (event: FormEvent) => {
     event.preventDefault();
     if (isBusy) return;
-    setUnreached(false);
     const body = bodyOf(draft);
     setMissing('from' in body ? [] : body);
     if (!('from' in body)) return;
-    setAsking(true);
-    try {
-      const { act, builtOn } = await actOf(
-        body,
-        written,
-        writing.newId,
-        dayInZone(new Date().toISOString(), deskTimeZone),
-      );
-      const said = [draft.other === 'outside' ? whom.trim() : '', why.trim()].filter(Boolean).join('. ');
-      if (await writing.write(withReason(act, said, writing.newId), builtOn)) onDone();
-    } catch {
-      setUnreached(true);
-    } finally {
-      setAsking(false);
-    }
+    const said = [draft.other === 'outside' ? whom.trim() : '', why.trim()].filter(Boolean).join('. ');
+    const act = async () =>
+      withReason(await actOf(body, written, dayInZone(new Date().toISOString(), deskTimeZone)), said, newId);
+    if (await writing.write(act)) onDone();
   };
 
   return (
@@ -227,12 +215,7 @@ export function MovementForm({ writing, own, colony, written, nameOf, onDone }: 
           {words.say('register.movement.missing', { fields: missing.map((one) => words.say(one)).join(' · ') })}
         </p>
       )}
-      {unreached && (
-        <p className="caution" role="alert">
-          {words.say('register.movement.unreached')}
-        </p>
-      )}
-      <WritingStatus writing={writing} />
+      <WriteStatus writing={writing} />
       <div className="buttons">
         <Button look="act" type="submit" disabled={isBusy}>
           {words.say(written ? 'register.change.do' : 'register.movement.do')}

@@ -3,17 +3,16 @@ import type { Person } from '@combside/contract/people';
 import type { MovementBody } from '@combside/record/kinds/movement';
 import type { MovementState } from '@combside/record/states';
 import { useEffect, useRef, useState } from 'react';
-import type { Session } from '../../app/session.ts';
 import { Button } from '../../ui/button.tsx';
 import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
+import { WriteStatus } from '../../ui/write-status.tsx';
 import { MovementForm, type OwnApiary } from './movement-form.tsx';
-import { Contested, History, type Names, WritingStatus } from './record-parts.tsx';
+import { Contested, History, type Names } from './record-parts.tsx';
 import { TakeBack } from './take-back.tsx';
-import { useWriting } from './use-writing.ts';
+import { useRecordWriting } from './use-record-writing.ts';
 
 interface MovementsProps {
-  readonly session: Session;
   readonly movements: ApiaryPage['movements'];
   /** Names of apiaries at either end, as far as they may be read. */
   readonly names: Names;
@@ -28,9 +27,9 @@ interface MovementsProps {
 
 /** What came and went, each with its history, and the form by which the office writes down what it is told. */
 export function Movements(props: MovementsProps) {
-  const { session, movements, names, own, colony = null, mayRecord = true, people } = props;
+  const { movements, names, own, colony = null, mayRecord = true, people } = props;
   const words = useWords();
-  const writing = useWriting(session);
+  const writing = useRecordWriting();
   const [open, setOpen] = useState<'new' | string | null>(null);
   const nameOf = (apiary: string) => names.get(apiary) ?? words.say('always.not-known');
   const record = useRef<HTMLButtonElement>(null);
@@ -53,7 +52,7 @@ export function Movements(props: MovementsProps) {
   return (
     <section className="stack close" aria-labelledby="movements-title">
       <h3 id="movements-title">{words.say('register.movements')}</h3>
-      {open === null && <WritingStatus writing={writing} />}
+      {open === null && <WriteStatus writing={writing} />}
       {open === 'new'
         ? form(null)
         : mayRecord &&

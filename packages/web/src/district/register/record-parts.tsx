@@ -13,40 +13,15 @@ import type { Person } from '@combside/contract/people';
 import type { ApiaryState, ColonyState, KeeperState, MovementState, StateBase } from '@combside/record/states';
 import { type FormEvent, type ReactNode, useId, useState } from 'react';
 import { Link } from 'wouter';
+import { newId } from '../../device/keys/new-id.ts';
 import { Button } from '../../ui/button.tsx';
-import { Refusal } from '../../ui/refusal.tsx';
 import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { deskTimeZone } from '../time-zone.ts';
 import { sayField, sayValue } from './say-value.ts';
-import type { Writing } from './use-writing.ts';
+import type { RecordWriting } from './use-record-writing.ts';
 
 export type Names = ReadonlyMap<string, string>;
-
-/** What a writing came to, in one line for eyes and screen readers. */
-export function WritingStatus({ writing }: { readonly writing: Writing }) {
-  const words = useWords();
-  const said =
-    writing.state === 'writing'
-      ? 'register.writing'
-      : writing.state === 'written'
-        ? 'register.written'
-        : writing.state === 'at office'
-          ? 'register.at-office'
-          : null;
-  return (
-    <>
-      {writing.refusal && <Refusal refusal={writing.refusal} />}
-      {writing.state === 'no store' && <p className="caution">{words.say('register.no-store')}</p>}
-      {writing.state === 'failed' && (
-        <p className="caution" role="alert">
-          {words.say('register.write-failed')}
-        </p>
-      )}
-      <p role="status">{said && words.say(said)}</p>
-    </>
-  );
-}
 
 /** Values that did not see each other, side by side, until somebody says which stands. */
 export function Contested({
@@ -58,7 +33,7 @@ export function Contested({
   readonly state: ApiaryState | ColonyState | KeeperState | MovementState;
   readonly people: readonly Person[];
   readonly names: Names;
-  readonly writing: Writing;
+  readonly writing: RecordWriting;
 }) {
   const words = useWords();
   const register =
@@ -97,8 +72,8 @@ export function Contested({
               ))}
             </dl>
             <Button
-              disabled={writing.state === 'writing'}
-              onClick={() => void writing.write(settleContested(state, written.entry), [state.about])}
+              disabled={writing.state === 'busy'}
+              onClick={() => void writing.write(() => settleContested(state, written.entry))}
             >
               {words.say('register.contested.choose')}
             </Button>
@@ -121,7 +96,7 @@ export function Proposed({
   readonly colonies: readonly ColonyState[];
   readonly people: readonly Person[];
   readonly names: Names;
-  readonly writing: Writing;
+  readonly writing: RecordWriting;
 }) {
   const words = useWords();
   const open = openProposals(state);
@@ -151,16 +126,16 @@ export function Proposed({
             </p>
             <div className="buttons">
               <Button
-                disabled={writing.state === 'writing'}
-                onClick={() => void writing.write(withReason(accept(), reason, writing.newId), [state.about])}
+                disabled={writing.state === 'busy'}
+                onClick={() => void writing.write(() => withReason(accept(), reason, newId))}
               >
                 {words.say('register.proposed.accept', said)}
               </Button>
               <Button
-                disabled={writing.state === 'writing'}
+                disabled={writing.state === 'busy'}
                 onClick={() => {
                   const why = words.say('register.proposed.rejected', said);
-                  void writing.write(withReason(rejectChange(state, one), why, writing.newId), [state.about]);
+                  void writing.write(() => withReason(rejectChange(state, one), why, newId));
                 }}
               >
                 {words.say('register.proposed.reject', said)}
@@ -229,13 +204,12 @@ interface ChangeFormProps {
   /** Fields that can be changed here, with how each is typed. */
   readonly fields: readonly { readonly field: string; readonly type: 'text' | 'number' | 'date' | 'tel' | 'email' }[];
   readonly body: object;
-  readonly state: StateBase;
   readonly change: (change: Record<string, string | number | null>) => Act;
-  readonly writing: Writing;
+  readonly writing: RecordWriting;
 }
 
 /** A few fields of a record, changed together for one reason. */
-export function ChangeForm({ fields, body, state, change, writing }: ChangeFormProps) {
+export function ChangeForm({ fields, body, change, writing }: ChangeFormProps) {
   const words = useWords();
   const id = useId();
   const [open, setOpen] = useState(false);
@@ -257,9 +231,8 @@ export function ChangeForm({ fields, body, state, change, writing }: ChangeFormP
       if (type === 'number') next[field] = text === '' ? null : Number(text);
       else next[field] = text === '' && (before[field] === null || type === 'date') ? null : text;
     }
-    if (await writing.write(withReason(change(next), String(typed.get('why') ?? ''), writing.newId), [state.about])) {
-      setOpen(false);
-    }
+    const why = String(typed.get('why') ?? '');
+    if (await writing.write(() => withReason(change(next), why, newId))) setOpen(false);
   };
   return (
     <form className="stack close change-form" onSubmit={(event) => void write(event)}>
@@ -279,7 +252,7 @@ export function ChangeForm({ fields, body, state, change, writing }: ChangeFormP
         <input id={`${id}why`} className="text-input" name="why" maxLength={1000} />
       </Labelled>
       <div className="buttons">
-        <Button look="act" type="submit" disabled={writing.state === 'writing'}>
+        <Button look="act" type="submit" disabled={writing.state === 'busy'}>
           {words.say('register.change.do')}
         </Button>
         <Button onClick={() => setOpen(false)}>{words.say('register.change.leave')}</Button>
@@ -344,7 +317,7 @@ export function MergedInto({
   readonly state: KeeperState | ApiaryState;
   /** Where the record that is kept is shown. */
   readonly into: string;
-  readonly writing: Writing;
+  readonly writing: RecordWriting;
 }) {
   const words = useWords();
   const id = useId();
@@ -359,10 +332,7 @@ export function MergedInto({
       </div>
       <Why id={id} why={reason} most={500} onWhy={setReason} />
       <div>
-        <Button
-          disabled={writing.state === 'writing'}
-          onClick={() => void writing.write(takeApart(state, reason), [state.about])}
-        >
+        <Button disabled={writing.state === 'busy'} onClick={() => void writing.write(() => takeApart(state, reason))}>
           {words.say('register.take-apart')}
         </Button>
       </div>

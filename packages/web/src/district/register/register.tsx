@@ -28,7 +28,7 @@ export default function Register({ session, language }: RegisterProps) {
           {({ id }) => (
             <>
               <RegisterList of="apiaries" chosen={id} />
-              <ApiaryRecord key={id} session={session} apiary={id} />
+              <ApiaryRecord key={id} apiary={id} />
             </>
           )}
         </Route>
@@ -36,7 +36,7 @@ export default function Register({ session, language }: RegisterProps) {
           {({ id }) => (
             <>
               <RegisterList of="keepers" chosen={id ?? null} />
-              {id ? <KeeperRecord key={id} session={session} keeper={id} /> : <ChooseOne />}
+              {id ? <KeeperRecord key={id} keeper={id} /> : <ChooseOne />}
             </>
           )}
         </Route>
@@ -44,7 +44,7 @@ export default function Register({ session, language }: RegisterProps) {
           {({ id }) => (
             <>
               <RegisterList of="apiaries" chosen={null} />
-              <ColonyRecord key={id} session={session} colony={id} />
+              <ColonyRecord key={id} colony={id} />
             </>
           )}
         </Route>
@@ -55,7 +55,7 @@ export default function Register({ session, language }: RegisterProps) {
         </Route>
         <Route path="/register/duplicates">
           <Tabbed at="duplicates">
-            <DuplicatesPage session={session} />
+            <DuplicatesPage />
           </Tabbed>
         </Route>
         <Route path="/register/import">

@@ -2,6 +2,7 @@ import { assessmentAt, examinationAt } from '@combside/casework/examine/walk';
 import type { ColonyState } from '@combside/record/states';
 import { lazy, Suspense, useState } from 'react';
 import { Link, useLocation } from 'wouter';
+import type { Saving } from '../../device/drafts/open-draft.ts';
 import { Button } from '../../ui/button.tsx';
 import { CorrectionsShown } from '../../ui/corrections-shown.tsx';
 import { NotesShown } from '../../ui/notes-shown.tsx';
@@ -12,7 +13,6 @@ import { useHiveDevice } from '../hive-device.tsx';
 import { Screen } from '../screen/screen.tsx';
 import { AddNote } from '../visit/add-note.tsx';
 import { useNames } from '../visit/use-names.ts';
-import type { Saving } from './use-draft.ts';
 
 // Only where photographs were taken, and no part of what the first tap waits for.
 const CombPhotographs = lazy(() => import('../comb/comb-photographs.tsx'));

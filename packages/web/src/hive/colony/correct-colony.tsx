@@ -4,7 +4,8 @@ import { useWords } from '../../ui/words-context.tsx';
 import { useEntity } from '../hive-device.tsx';
 import { Screen } from '../screen/screen.tsx';
 import { useVisit } from '../visit/use-visit.ts';
-import { type Corrected, OpenColony } from './colony-screen.tsx';
+import { OpenColony } from './open-colony.tsx';
+import type { Corrected } from './use-closing.ts';
 
 interface CorrectColonyProps {
   readonly visit: string;

@@ -5,12 +5,12 @@ import { Button } from '../../ui/button.tsx';
 
 import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
-import type { DraftInHand } from './use-draft.ts';
+import type { ColonyDraftInHand } from './use-colony-draft.ts';
 
 const staysFor = 10_000;
 
 /** Undo of the last tap, in sight for ten seconds after it. */
-export function UndoBar({ hand }: { readonly hand: DraftInHand }) {
+export function UndoBar({ hand }: { readonly hand: ColonyDraftInHand }) {
   const words = useWords();
   const [shown, setShown] = useState(false);
   const { taps } = hand;

@@ -1,6 +1,6 @@
 import '../../ui/comb/comb.css';
 import { carryCorrections } from '@combside/casework/comb/carry-corrections';
-import { proposeReading } from '@combside/casework/comb/propose-reading';
+import { proposeReading, type ReadingPart } from '@combside/casework/comb/propose-reading';
 import { replaceReading } from '@combside/casework/comb/replace-reading';
 import type { PhotographReference } from '@combside/record/kinds/examination';
 import type { ColonyState, VisitState } from '@combside/record/states';
@@ -8,12 +8,13 @@ import { useState } from 'react';
 import { Link } from 'wouter';
 import type { ReadPhotograph } from '../../device/comb/messages.ts';
 import { startReading } from '../../device/comb/start-reading.ts';
+import { useWrite } from '../../device/write/use-write.ts';
 import { Button } from '../../ui/button.tsx';
 import { lastWords, whatIsSaid } from '../../ui/comb/last-words.ts';
 import { NotRead, ReadingCautions } from '../../ui/comb/reading-limits.tsx';
 import { ReadingRuns } from '../../ui/comb/reading-runs.tsx';
-import { Refusal } from '../../ui/refusal.tsx';
 import { SpeaksWords, useWords } from '../../ui/words-context.tsx';
+import { WriteTrouble } from '../../ui/write-status.tsx';
 import { WhyCorrected } from '../colony/why-corrected.tsx';
 import { useEntity, useHiveDevice } from '../hive-device.tsx';
 import { Screen } from '../screen/screen.tsx';
@@ -21,7 +22,6 @@ import { CombCorners } from './comb-corners.tsx';
 import { CombInHand } from './comb-in-hand.tsx';
 import { type CombDraftInHand, combDraftPrefix, type SaidOfComb, useCombDraft } from './use-comb-draft.ts';
 import { type InnerView, useInnerView } from './use-inner-view.ts';
-import { useKeepingReading } from './use-keeping-reading.ts';
 import { usePhotographBytes, usePhotographReference } from './use-photograph.ts';
 
 interface CombScreenProps {
@@ -158,7 +158,22 @@ function CombToRead({
   );
   /** How many words on cells went along from the reading before, and of how many. */
   const [carried, setCarried] = useState<{ readonly along: number; readonly of: number } | null>(null);
-  const { busy, failed, refusal, keep } = useKeepingReading();
+  const keeping = useWrite(
+    (read: ReadingPart) => {
+      const standing = hand.now();
+      return proposeReading({
+        read: { part: read },
+        photograph,
+        place: standing.place,
+        observedAt: photograph.takenAt,
+        colony,
+        visit,
+        corrections: lastWords(standing.corrections),
+        accepted: standing.accepted,
+      });
+    },
+    () => ({ closes: [hand] }),
+  );
   const spokenOf = lastWords(said.corrections);
 
   if (view === 'corners') {
@@ -240,19 +255,6 @@ function CombToRead({
     );
   }
 
-  const keepReading = () =>
-    keep(hand, () =>
-      proposeReading({
-        read: { part },
-        photograph,
-        place: said.place,
-        observedAt: photograph.takenAt,
-        colony,
-        visit,
-        corrections: lastWords(said.corrections),
-        accepted: said.accepted,
-      }),
-    );
   return (
     <CombInHand
       title={title}
@@ -272,9 +274,8 @@ function CombToRead({
       }
       foot={
         <>
-          {refusal && <Refusal refusal={refusal} />}
-          {failed && <p className="caution">{words.say('always.went-wrong')}</p>}
-          <Button look="wide act" disabled={busy} onClick={() => void keepReading()}>
+          <WriteTrouble writing={keeping} />
+          <Button look="wide act" disabled={keeping.state === 'busy'} onClick={() => part && void keeping.write(part)}>
             {words.say('comb.screen.keep')}
           </Button>
           <BackToColony visit={visit} colony={colony} />
@@ -337,7 +338,21 @@ function KeptInHand({
     reason: '',
   }));
   const hand = useCombDraft(`comb-correction/${kept.written.entry}/${kept.corrections.length}`, begin);
-  const { busy, failed, refusal, keep } = useKeepingReading();
+  const keeping = useWrite(
+    () => {
+      const said = hand?.now() ?? begin;
+      return replaceReading({
+        colony,
+        corrects: kept.written.entry,
+        reason: said.reason,
+        correctedAt: device.now(),
+        corrections: lastWords(said.corrections),
+        place: said.place,
+        accepted: said.accepted,
+      });
+    },
+    () => ({ closes: hand ? [hand] : [] }),
+  );
   const title = words.say('comb.screen.title', { label: colony.colony.current?.body.label ?? '' });
   if (!hand)
     return (
@@ -347,18 +362,7 @@ function KeptInHand({
     );
   const changed = whatIsSaid(hand.said) !== whatIsSaid(begin);
   const keepCorrection = async () => {
-    const written = await keep(hand, () =>
-      replaceReading({
-        colony,
-        corrects: kept.written.entry,
-        reason: hand.said.reason,
-        correctedAt: device.now(),
-        corrections: lastWords(hand.said.corrections),
-        place: hand.said.place,
-        accepted: hand.said.accepted,
-      }),
-    );
-    if (written) inner.close();
+    if (await keeping.write()) inner.close();
   };
   if (view === 'reason' && changed) {
     return (
@@ -368,11 +372,10 @@ function KeptInHand({
         saving={hand.saving}
         foot={
           <>
-            {refusal && <Refusal refusal={refusal} />}
-            {failed && <p className="caution">{words.say('always.went-wrong')}</p>}
+            <WriteTrouble writing={keeping} />
             <Button
               look="main act"
-              disabled={busy || hand.said.reason.trim() === ''}
+              disabled={keeping.state === 'busy' || hand.said.reason.trim() === ''}
               onClick={() => void keepCorrection()}
             >
               {words.say('comb.screen.correct')}

@@ -1,8 +1,9 @@
 import type { ReadingPart } from '@combside/casework/comb/propose-reading';
 import type { CombReadingBody } from '@combside/record/kinds/comb-reading';
 import type { CellClass } from '@combside/science/comb/cells/cell-classes';
-import { useEffect, useRef, useState } from 'react';
-import type { Saving } from '../colony/use-draft.ts';
+import { useEffect, useState } from 'react';
+import type { Saving, Settled } from '../../device/drafts/open-draft.ts';
+import { useDraft } from '../../device/drafts/use-draft.ts';
 import { useHiveDevice } from '../hive-device.tsx';
 
 /** What a person says of a reading, in the order of the taps; of two words on one cell the later counts. */
@@ -29,15 +30,15 @@ export interface CombDraftInHand {
   /** The draft stood here already when the screen opened. */
   readonly cameBack: boolean;
   readonly canUndo: boolean;
-  readonly keys: readonly string[];
+  /** What is said at this moment, newer than what was drawn last. */
+  now(): SaidOfComb;
   /** Takes a reading, in place of the one before it; what is said changes with it, in one stroke. */
   keepPart(part: ReadingPart, change?: Partial<SaidOfComb>): void;
   say(change: Partial<SaidOfComb>): void;
   sayOfCell(cell: number, of: CellClass): void;
   /** Takes back the last word on a cell. */
   undo(): void;
-  /** Resolves when everything so far is durable. */
-  settled(): Promise<void>;
+  settled(): Promise<Settled>;
 }
 
 /**
@@ -50,74 +51,56 @@ export interface CombDraftInHand {
 export function useCombDraft(key: string, begin: SaidOfComb): CombDraftInHand | undefined {
   const device = useHiveDevice();
   const [start] = useState(begin);
-  const [part, setPart] = useState<ReadingPart | null>(null);
-  const [said, setSaid] = useState<SaidOfComb | null>(null);
-  const [saving, setSaving] = useState<Saving>('saved');
-  const [cameBack, setCameBack] = useState(false);
-  const latest = useRef(start);
-  const queue = useRef<Promise<unknown>>(Promise.resolve());
+  const [part, setPart] = useState<ReadingPart | null | undefined>();
   const partKey = `${key}/part`;
-  const saidKey = `${key}/said`;
-
+  const hand = useDraft<SaidOfComb>(
+    {
+      key: `${key}/said`,
+      begin: start,
+      read: (stored) => ({ ...start, ...(stored as Partial<SaidOfComb>) }),
+      isNothing: () => false,
+    },
+    [partKey],
+  );
   useEffect(() => {
     let left = false;
-    void Promise.all([device.drafts.load(partKey), device.drafts.load(saidKey)]).then(([keptPart, keptSaid]) => {
-      if (left) return;
-      latest.current = { ...start, ...(keptSaid as Partial<SaidOfComb> | null) };
-      setPart(keptPart as ReadingPart | null);
-      setSaid(latest.current);
-      setCameBack(keptPart !== null || keptSaid !== null);
+    const read = () =>
+      void device.drafts.load(partKey).then((stored) => {
+        if (!left) setPart(stored as ReadingPart | null);
+      });
+    read();
+    const stop = device.drafts.onElsewhere((keys) => {
+      if (keys.includes(partKey)) read();
     });
     return () => {
       left = true;
+      stop();
     };
-  }, [device, partKey, saidKey, start]);
+  }, [device, partKey]);
+  if (!hand || part === undefined) return undefined;
 
-  if (said === null) return undefined;
-
-  const store = (work: () => Promise<void>, isLatest: () => boolean) => {
-    setSaving('saving');
-    queue.current = queue.current
-      .then(work)
-      .then(() => {
-        if (isLatest()) setSaving('saved');
-      })
-      .catch(() => setSaving('failed'));
-  };
-  const say = (change: Partial<SaidOfComb>) => {
-    const next = { ...latest.current, ...change };
-    latest.current = next;
-    setSaid(next);
-    store(
-      // What waits behind this one holds it too.
-      async () => (latest.current === next ? device.drafts.save(saidKey, next) : undefined),
-      () => latest.current === next,
-    );
-  };
+  const said = hand.value;
+  const say = (change: Partial<SaidOfComb>) => hand.change((before) => ({ ...before, ...change }));
   return {
     part,
     said,
-    saving,
-    cameBack,
+    saving: hand.saving,
+    cameBack: hand.cameBack,
     canUndo: said.corrections.length > start.corrections.length,
-    keys: [partKey, saidKey],
+    now: hand.now,
     keepPart(next, change = {}) {
-      const words = { ...latest.current, ...change };
-      latest.current = words;
       setPart(next);
-      setSaid(words);
-      store(
-        () => device.drafts.saveTogether({ [partKey]: next, [saidKey]: latest.current }),
-        () => latest.current === words,
-      );
+      hand.change((before) => ({ ...before, ...change }), { [partKey]: next });
     },
     say,
-    sayOfCell: (cell, of) => say({ corrections: [...latest.current.corrections, { cell, class: of }] }),
-    undo: () => {
-      if (latest.current.corrections.length > start.corrections.length) {
-        say({ corrections: latest.current.corrections.slice(0, -1) });
-      }
-    },
-    settled: async () => void (await queue.current),
+    sayOfCell: (cell, of) =>
+      hand.change((before) => ({ ...before, corrections: [...before.corrections, { cell, class: of }] })),
+    undo: () =>
+      hand.change((before) =>
+        before.corrections.length > start.corrections.length
+          ? { ...before, corrections: before.corrections.slice(0, -1) }
+          : before,
+      ),
+    settled: hand.settled,
   };
 }

@@ -1,7 +1,8 @@
+import type { Tap } from '@combside/casework/draft/tap';
 import type { PhotographReference } from '@combside/record/kinds/examination';
 import type { ColonyState } from '@combside/record/states';
 import { useEffect, useState } from 'react';
-import { correctionKey, draftKey } from '../colony/use-draft.ts';
+import { correctionKey, draftKey } from '../colony/use-colony-draft.ts';
 import { useHiveDevice } from '../hive-device.tsx';
 
 /** The bytes of a photograph on this device: undefined while they are read, null when they are not here. */
@@ -31,12 +32,11 @@ export function usePhotographReference(
   const id = colony.about.id;
   useEffect(() => {
     let left = false;
-    void Promise.all([device.loadDraft(draftKey(visit, id)), device.loadDraft(correctionKey(visit, id))]).then(
-      (taps) => {
-        const found = taps.flat().find((one) => one.tap === 'photograph' && one.photograph.hash === hash);
-        if (!left) setInDraft(found?.tap === 'photograph' ? found.photograph : null);
-      },
-    );
+    void Promise.all([draftKey(visit, id), correctionKey(visit, id)].map(device.drafts.load)).then((stored) => {
+      const taps = stored.flatMap((one) => (one as readonly Tap[] | null) ?? []);
+      const found = taps.find((one) => one.tap === 'photograph' && one.photograph.hash === hash);
+      if (!left) setInDraft(found?.tap === 'photograph' ? found.photograph : null);
+    });
     return () => {
       left = true;
     };

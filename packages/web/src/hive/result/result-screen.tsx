@@ -8,11 +8,13 @@ import type { HandoverBody } from '@combside/record/kinds/handover';
 import type { KeeperState } from '@combside/record/states';
 import { useEffect, useState } from 'react';
 import { Link } from 'wouter';
+import { useWrite } from '../../device/write/use-write.ts';
 import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
 import { Drawn } from '../../ui/drawn.tsx';
 import { Refusal, type Refused } from '../../ui/refusal.tsx';
 import { SpeaksWords, useWords, useWordsOf } from '../../ui/words-context.tsx';
+import { WriteTrouble } from '../../ui/write-status.tsx';
 import { useEntity, useHiveDevice } from '../hive-device.tsx';
 import { Screen } from '../screen/screen.tsx';
 import { useVisit, type VisitInHand } from '../visit/use-visit.ts';
@@ -47,7 +49,16 @@ function Result({ known, keeper }: { readonly known: VisitInHand; readonly keepe
   const [how, setHow] = useState<HandoverBody['how'] | null>(null);
   const [receiver, setReceiver] = useState(keeper?.keeper.current?.body.name ?? '');
   const [signature, setSignature] = useState('');
-  const [refusal, setRefusal] = useState<Refused | null>(null);
+  const handing = useWrite((contentHash: string) =>
+    handOver({
+      visit: known.visit,
+      how,
+      receiver,
+      signaturePath: signature,
+      handedOverAt: device.now(),
+      contentHash,
+    }),
+  );
   if (record === undefined) return null;
   if ('reason' in record) {
     return (
@@ -61,23 +72,10 @@ function Result({ known, keeper }: { readonly known: VisitInHand; readonly keepe
   const { issue } = record;
   const handed = issue.handedOver ? known.visit.handovers.at(-1) : null;
   const keep = async () => {
-    const act = handOver({
-      visit: known.visit,
-      how,
-      receiver,
-      signaturePath: signature,
-      handedOverAt: device.now(),
-      contentHash: record.proof.contentHash,
-    });
-    if (!act.ok) {
-      setRefusal(act);
-      return;
-    }
-    await device.book.write(act.proposals);
+    if (!(await handing.write(record.proof.contentHash))) return;
     // A signature is given for what was read; a corrected result asks for its own.
     setHow(null);
     setSignature('');
-    void device.sync.run();
   };
 
   return (
@@ -170,8 +168,8 @@ function Result({ known, keeper }: { readonly known: VisitInHand; readonly keepe
             />
           </label>
           {how === 'signed on the screen' && <SignaturePad path={signature} onPath={setSignature} />}
-          {refusal && <Refusal refusal={refusal} />}
-          <Button look="main act" disabled={how === null} onClick={() => void keep()}>
+          <WriteTrouble writing={handing} />
+          <Button look="main act" disabled={how === null || handing.state === 'busy'} onClick={() => void keep()}>
             {words.say('hive.result.hand-over')}
           </Button>
         </section>

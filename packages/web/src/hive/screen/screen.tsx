@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import type { Saving } from '../colony/use-draft.ts';
+import type { Saving } from '../../device/drafts/open-draft.ts';
 import { StatusLine } from './status-line.tsx';
 
 interface ScreenProps {

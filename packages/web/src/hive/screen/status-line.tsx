@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
+import type { Saving } from '../../device/drafts/open-draft.ts';
 import { warnFrom } from '../../device/storage-watch.ts';
 import { useWords } from '../../ui/words-context.tsx';
-import type { Saving } from '../colony/use-draft.ts';
 import { useHiveDevice, useStorageStatus, useSyncStatus } from '../hive-device.tsx';
 
 /** Always in sight: the apiary, the time, the network, whether what was tapped is saved, and who is signed in. */
@@ -22,6 +22,7 @@ export function StatusLine({ saving = 'saved', where }: { readonly saving?: Savi
           : sync.waiting > 0
             ? words.say('hive.status.waiting', { count: sync.waiting })
             : words.say('hive.status.at-office');
+  const isLost = saving === 'failed' || saving === 'nowhere';
   return (
     <div className="status">
       {where && <strong>{where}</strong>}
@@ -30,14 +31,8 @@ export function StatusLine({ saving = 'saved', where }: { readonly saving?: Savi
         {sync.network && sync.failure === 'not signed in' ? <a href="/sign-in">{net}</a> : net}
         {sync.refused > 0 && ` · ${words.say('hive.status.not-taken', { count: sync.refused })}`}
       </span>
-      <span role="status" className={saving === 'failed' ? 'not-saved' : undefined}>
-        {words.say(
-          saving === 'failed'
-            ? 'hive.status.not-saved'
-            : saving === 'saving'
-              ? 'hive.status.saving'
-              : 'hive.status.saved',
-        )}
+      <span role="status" className={isLost ? 'not-saved' : undefined}>
+        {words.say(isLost ? 'hive.status.not-saved' : saving === 'saving' ? 'hive.status.saving' : 'hive.status.saved')}
       </span>
       <span>{device.session.name}</span>
       {storage.used !== null && storage.used >= warnFrom && (

@@ -5,11 +5,12 @@ import type { PhotographReference } from '@combside/record/kinds/examination';
 import { useEffect, useRef, useState } from 'react';
 import { Link } from 'wouter';
 import { dayInZone } from '../../app/day-in-zone.ts';
+import { useWrite } from '../../device/write/use-write.ts';
 import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
-import { Refusal, type Refused } from '../../ui/refusal.tsx';
 import { Stepper } from '../../ui/stepper.tsx';
 import { useWords } from '../../ui/words-context.tsx';
+import { WriteTrouble } from '../../ui/write-status.tsx';
 import { useHiveDevice } from '../hive-device.tsx';
 import { Screen } from '../screen/screen.tsx';
 import { useDistrictApiaries } from './district-lists.ts';
@@ -27,21 +28,17 @@ export function Roadside() {
   const device = useHiveDevice();
   const [turn, setTurn] = useState(0);
   const measured = usePosition(turn);
+  const { position } = measured;
   const [photographs, setPhotographs] = useState<readonly PhotographReference[]>([]);
   const [counted, setCounted] = useState<number | null>(null);
   const [directions, setDirections] = useState('');
   const [district, setDistrict] = useState(
     device.session.districts.length === 1 ? (device.session.districts[0] ?? '') : null,
   );
-  const [refusal, setRefusal] = useState<Refused | null>(null);
-  const [kept, setKept] = useState<string | null>(null);
-  const { position } = measured;
-
-  const keep = async () => {
-    const id = device.book.newId();
+  const keeping = useWrite((id: string) => {
     const now = device.now();
     const day = dayInZone(now, device.timeZone);
-    const act = unregisteredSite({
+    return unregisteredSite({
       id,
       name: words.say('roadside.name', {
         day: words.day(day, 'short'),
@@ -54,12 +51,12 @@ export function Roadside() {
       seenOn: day,
       photographs,
     });
-    if (!act.ok) {
-      setRefusal(act);
-      return;
-    }
-    await device.book.write(act.proposals);
-    setKept(id);
+  });
+  const [kept, setKept] = useState<string | null>(null);
+
+  const keep = async () => {
+    const id = device.book.newId();
+    if (await keeping.write(id)) setKept(id);
   };
 
   const back = (
@@ -92,8 +89,12 @@ export function Roadside() {
       title={words.say('roadside.title')}
       foot={
         <>
-          {refusal && <Refusal refusal={refusal} />}
-          <Button look="main act" disabled={!position || district === null} onClick={() => void keep()}>
+          <WriteTrouble writing={keeping} />
+          <Button
+            look="main act"
+            disabled={!position || district === null || keeping.state === 'busy'}
+            onClick={() => void keep()}
+          >
             {words.say('roadside.keep')}
           </Button>
           {back}

@@ -1,14 +1,14 @@
-import { beforeOpening, recordCleanDown } from '@combside/casework/examine/clean-down';
+import { beforeOpening, type CleanDownAnswer, recordCleanDown } from '@combside/casework/examine/clean-down';
 import { cautionsFor } from '@combside/casework/examine/safety';
 import type { CleanDownBody } from '@combside/record/kinds/clean-down';
 import { useState } from 'react';
 import { useLocation, useSearch } from 'wouter';
+import { useWrite } from '../../device/write/use-write.ts';
 import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
 import { FindingLine } from '../../ui/finding-line.tsx';
-import { Refusal, type Refused } from '../../ui/refusal.tsx';
-
 import { useWords } from '../../ui/words-context.tsx';
+import { WriteTrouble } from '../../ui/write-status.tsx';
 import { useHiveDevice } from '../hive-device.tsx';
 import { Screen } from '../screen/screen.tsx';
 import { useVisit } from './use-visit.ts';
@@ -44,7 +44,9 @@ export function CleanDownScreen({ visit, after }: CleanDownScreenProps) {
   const [glove, setGlove] = useState<CleanDownBody['gloves'] | null>(null);
   const [tool, setTool] = useState<CleanDownBody['tool'] | null>(null);
   const [phone, setPhone] = useState<CleanDownBody['phone'] | null>(null);
-  const [refusal, setRefusal] = useState<Refused | null>(null);
+  const keeping = useWrite((given: Omit<CleanDownAnswer, 'doneAt'>) =>
+    recordCleanDown({ ...given, doneAt: device.now() }),
+  );
   if (!known) return null;
 
   const suspect = known.colonies.find((one) => one.about.id === after)?.colony.current?.body.label;
@@ -55,22 +57,17 @@ export function CleanDownScreen({ visit, after }: CleanDownScreenProps) {
           (one) => one.id === 'casework.clean-down.suspect-to-unsuspected',
         );
   const keep = async () => {
-    const act = recordCleanDown({
+    const done = await keeping.write({
       visit: known.visit,
       colonies: known.colonies,
       after,
-      doneAt: device.now(),
       gloves: glove,
       tool,
       phone,
       wentOnAfterWarning: warning !== undefined,
       remarks: '',
     });
-    if (!act.ok) {
-      setRefusal(act);
-      return;
-    }
-    await device.book.write(act.proposals);
+    if (!done) return;
     const on = next === null ? `/visit/${visit}${after === null ? '/end' : ''}` : `/visit/${visit}/colony/${next}`;
     go(on, { replace: true });
   };
@@ -84,10 +81,10 @@ export function CleanDownScreen({ visit, after }: CleanDownScreenProps) {
       ].join(' · ')}
       foot={
         <>
-          {refusal && <Refusal refusal={refusal} />}
+          <WriteTrouble writing={keeping} />
           <Button
             look="main act"
-            disabled={glove === null || tool === null || phone === null}
+            disabled={glove === null || tool === null || phone === null || keeping.state === 'busy'}
             onClick={() => void keep()}
           >
             {words.say('hive.clean.keep')}

@@ -1,14 +1,15 @@
 import { endVisit, whatIsOpen } from '@combside/casework/examine/end-visit';
 import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
+import { useWrite } from '../../device/write/use-write.ts';
 import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
 import { FindingLine } from '../../ui/finding-line.tsx';
-import { Refusal, type Refused } from '../../ui/refusal.tsx';
 import { useWords } from '../../ui/words-context.tsx';
+import { WriteTrouble } from '../../ui/write-status.tsx';
 import { useHiveDevice } from '../hive-device.tsx';
 import { Screen } from '../screen/screen.tsx';
-import { useVisit } from './use-visit.ts';
+import { useVisit, type VisitInHand } from './use-visit.ts';
 
 const reasons = [
   'hive.end.why.time',
@@ -25,21 +26,21 @@ export function EndVisit({ visit }: { readonly visit: string }) {
   const [, go] = useLocation();
   const known = useVisit(visit);
   const [leftOpen, setLeftOpen] = useState<Readonly<Record<string, string>>>({});
-  const [refusal, setRefusal] = useState<Refused | null>(null);
+  const ending = useWrite(async (given: VisitInHand, fresh) =>
+    endVisit({
+      ...given,
+      visit: (await fresh.state({ type: 'visit', id: visit })) ?? given.visit,
+      endedAt: device.now(),
+      leftOpen,
+    }),
+  );
   if (!known) return null;
 
   const open = whatIsOpen(known.visit, known.apiary, known.colonies, known.drafts).filter(
     (one) => one.id !== 'casework.open.not-handed-over',
   );
   const end = async () => {
-    const act = endVisit({ ...known, endedAt: device.now(), leftOpen });
-    if (!act.ok) {
-      setRefusal(act);
-      return;
-    }
-    await device.book.write(act.proposals);
-    void device.sync.run();
-    go(`/visit/${visit}/result`, { replace: true });
+    if (await ending.write(known)) go(`/visit/${visit}/result`, { replace: true });
   };
 
   return (
@@ -48,8 +49,8 @@ export function EndVisit({ visit }: { readonly visit: string }) {
       where={known.apiary.apiary.current?.body.name ?? ''}
       foot={
         <>
-          {refusal && <Refusal refusal={refusal} />}
-          <Button look="main act" onClick={() => void end()}>
+          <WriteTrouble writing={ending} />
+          <Button look="main act" disabled={ending.state === 'busy'} onClick={() => void end()}>
             {words.say('hive.end.do')}
           </Button>
           <Link className="button plain" href={`/visit/${visit}`}>

@@ -1,6 +1,7 @@
 import {
   type Conditions,
   calmConditions,
+  type ReadBack,
   readBack,
   startVisit,
   warningsOnArrival,
@@ -9,16 +10,17 @@ import { powers, roles, visitReasons } from '@combside/casework/vocabulary';
 import type { ApiaryState, ColonyState, KeeperState, VisitState } from '@combside/record/states';
 import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
+import { useWrite } from '../../device/write/use-write.ts';
 import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
 import { FindingLine } from '../../ui/finding-line.tsx';
-import type { Refused } from '../../ui/refusal.tsx';
-import { Refusal } from '../../ui/refusal.tsx';
 import { sayWord } from '../../ui/say-sentence.ts';
 import { Stepper } from '../../ui/stepper.tsx';
 import { useWords } from '../../ui/words-context.tsx';
+import { WriteTrouble } from '../../ui/write-status.tsx';
 import { useEntity, useHiveDevice, useStates } from '../hive-device.tsx';
 import { Screen } from '../screen/screen.tsx';
+import { Several } from './several.tsx';
 
 /** Reads the states the start of a visit needs, then shows it. */
 export function StartVisit({ apiary, visit }: { readonly apiary: string; readonly visit: string | null }) {
@@ -51,44 +53,28 @@ interface ArrivalProps {
   readonly keeper: KeeperState | null;
 }
 
-const weather = ['rain', 'wind', 'thunder', 'foehn', 'robbing', 'dearth'] as const;
-
+/** Arriving: the site read back, the colonies counted, why and by which power, who is there, and the weather. */
 function Arrival({ place, colonies, planned, keeper }: ArrivalProps) {
   const words = useWords();
   const device = useHiveDevice();
   const [, go] = useLocation();
-  const before = planned?.visit.current?.body ?? null;
+  // One visit however often it is started from here.
+  const [visit] = useState(() => planned?.about.id ?? device.book.newId());
   const [counted, setCounted] = useState<number | null>(null);
-  const [reason, setReason] = useState<string | null>(before?.reason ?? null);
+  const [reason, setReason] = useState<string | null>(planned?.visit.current?.body.reason ?? null);
   const [power, setPower] = useState<string | null>(null);
   const [present, setPresent] = useState<readonly string[]>([]);
   const [conditions, setConditions] = useState<Conditions>(calmConditions);
   const [answers, setAnswers] = useState<Readonly<Record<string, string>>>({});
-  const [refusal, setRefusal] = useState<Refused | null>(null);
-
-  const now = device.now();
-  const site = readBack(place, colonies, now);
-  if (!site) return null;
-  const registered = site.coloniesRegistered;
-  const warnings = warningsOnArrival(conditions, now, site.position?.latitude ?? null);
   const keeperName = keeper?.keeper.current?.body.name ?? null;
-  const missing = [
-    counted === null ? words.say('hive.start.count') : null,
-    reason === null ? words.say('hive.start.reason') : null,
-    power === null ? words.say('hive.start.power') : null,
-  ].filter((one) => one !== null);
-
-  const start = async () => {
-    if (reason === null || power === null) return;
-    const visit = planned?.about.id ?? device.book.newId();
-    const act = startVisit({
+  const starting = useWrite(async (said: { readonly reason: string; readonly power: string }, fresh) =>
+    startVisit({
+      ...said,
       visit,
-      planned,
+      planned: await fresh.state({ type: 'visit', id: visit }),
       apiary: place,
       colonies,
       inspector: device.session.person,
-      reason,
-      power,
       startedAt: device.now(),
       conditions,
       answers,
@@ -97,13 +83,21 @@ function Arrival({ place, colonies, planned, keeper }: ArrivalProps) {
         name: role === 'keeper' && keeperName ? keeperName : sayWord(words, 'casework.role.*', role),
       })),
       coloniesCounted: counted,
-    });
-    if (!act.ok) {
-      setRefusal(act);
-      return;
-    }
-    await device.book.write(act.proposals);
-    go(`/visit/${visit}`, { replace: true });
+    }),
+  );
+
+  const now = device.now();
+  const site = readBack(place, colonies, now);
+  if (!site) return null;
+  const warnings = warningsOnArrival(conditions, now, site.position?.latitude ?? null);
+  const missing = [
+    counted === null ? words.say('hive.start.count') : null,
+    reason === null ? words.say('hive.start.reason') : null,
+    power === null ? words.say('hive.start.power') : null,
+  ].filter((one) => one !== null);
+  const start = async () => {
+    if (reason === null || power === null) return;
+    if (await starting.write({ reason, power })) go(`/visit/${visit}`, { replace: true });
   };
 
   return (
@@ -112,58 +106,22 @@ function Arrival({ place, colonies, planned, keeper }: ArrivalProps) {
       beside={words.say('hive.start.title')}
       foot={
         <>
-          {refusal && <Refusal refusal={refusal} />}
+          <WriteTrouble writing={starting} />
           {missing.length > 0 && (
             <p className="quiet">{words.say('hive.start.missing', { what: words.list(missing) })}</p>
           )}
-          <Button look="main act" disabled={missing.length > 0} onClick={() => void start()}>
+          <Button
+            look="main act"
+            disabled={missing.length > 0 || starting.state === 'busy'}
+            onClick={() => void start()}
+          >
             {words.say('hive.start.do')}
           </Button>
         </>
       }
     >
-      <section className="stack close" aria-label={words.say('hive.start.site')}>
-        <p>{site.addressWords}</p>
-        <p>
-          {words.say('hive.start.keeper')}: {keeperName ?? words.say('hive.start.keeper-unknown')}
-        </p>
-        <p className="quiet">
-          {site.position
-            ? words.say('hive.start.position', {
-                latitude: site.position.latitude.toFixed(5),
-                longitude: site.position.longitude.toFixed(5),
-                metres: words.unit(site.position.uncertaintyMetres, 'm'),
-              })
-            : words.say('hive.start.no-position')}
-        </p>
-        {site.findings.map((one) => (
-          <FindingLine key={one.id} finding={one} />
-        ))}
-      </section>
-
-      <section className="stack close">
-        <h2>{words.say('hive.start.count')}</h2>
-        {registered !== null && (
-          <Button look="wide" aria-pressed={counted === registered} onClick={() => setCounted(registered)}>
-            {words.say('hive.start.count-agrees', { count: registered })}
-          </Button>
-        )}
-        <Stepper
-          label={words.say('hive.start.count-other')}
-          value={counted}
-          from={0}
-          to={500}
-          start={registered ?? site.coloniesKnown}
-          unstated={words.say('hive.start.unstated')}
-          less={words.say('always.less')}
-          more={words.say('always.more')}
-          onChange={setCounted}
-        />
-        {counted !== null && registered !== null && counted !== registered && (
-          <p className="caution">{words.say('hive.start.count-differs', { from: registered, to: counted })}</p>
-        )}
-      </section>
-
+      <SiteReadBack site={site} keeperName={keeperName} />
+      <ColoniesCounted site={site} counted={counted} onCount={setCounted} />
       <Choice
         label={words.say('hive.start.reason')}
         options={visitReasons.map((value) => ({ value, label: words.say(`casework.visit-reason.${value}`) }))}
@@ -182,29 +140,7 @@ function Arrival({ place, colonies, planned, keeper }: ArrivalProps) {
         chosen={present}
         onChange={setPresent}
       />
-      <Stepper
-        label={words.say('hive.start.temperature')}
-        value={conditions.temperatureCelsius}
-        from={-20}
-        to={45}
-        start={18}
-        unstated={words.say('hive.colony.unstated')}
-        less={words.say('always.less')}
-        more={words.say('always.more')}
-        format={(value) => words.unit(value, '°C')}
-        onChange={(temperatureCelsius) => setConditions({ ...conditions, temperatureCelsius })}
-      />
-      <Several
-        label={words.say('hive.start.weather')}
-        options={weather.map((value) => ({ value, label: words.say(`hive.start.weather.${value}`) }))}
-        chosen={weather.filter((one) => conditions[one])}
-        onChange={(chosen) =>
-          setConditions({
-            ...conditions,
-            ...Object.fromEntries(weather.map((one) => [one, chosen.includes(one)])),
-          })
-        }
-      />
+      <WeatherNow conditions={conditions} onChange={setConditions} />
       {warnings
         .filter((one) => one.id !== 'casework.warning.temperature-not-known')
         .map((one) => (
@@ -225,32 +161,102 @@ function Arrival({ place, colonies, planned, keeper }: ArrivalProps) {
   );
 }
 
-interface SeveralProps {
-  readonly label: string;
-  readonly options: readonly { readonly value: string; readonly label: string }[];
-  readonly chosen: readonly string[];
-  readonly onChange: (chosen: readonly string[]) => void;
+/** Where one is, as the register has it. */
+function SiteReadBack({ site, keeperName }: { readonly site: ReadBack; readonly keeperName: string | null }) {
+  const words = useWords();
+  return (
+    <section className="stack close" aria-label={words.say('hive.start.site')}>
+      <p>{site.addressWords}</p>
+      <p>
+        {words.say('hive.start.keeper')}: {keeperName ?? words.say('hive.start.keeper-unknown')}
+      </p>
+      <p className="quiet">
+        {site.position
+          ? words.say('hive.start.position', {
+              latitude: site.position.latitude.toFixed(5),
+              longitude: site.position.longitude.toFixed(5),
+              metres: words.unit(site.position.uncertaintyMetres, 'm'),
+            })
+          : words.say('hive.start.no-position')}
+      </p>
+      {site.findings.map((one) => (
+        <FindingLine key={one.id} finding={one} />
+      ))}
+    </section>
+  );
 }
 
-/** Any number of a few: each key goes down and comes up again. */
-function Several({ label, options, chosen, onChange }: SeveralProps) {
+interface ColoniesCountedProps {
+  readonly site: ReadBack;
+  readonly counted: number | null;
+  readonly onCount: (counted: number | null) => void;
+}
+
+/** How many colonies stand here, against the register. */
+function ColoniesCounted({ site, counted, onCount }: ColoniesCountedProps) {
+  const words = useWords();
+  const registered = site.coloniesRegistered;
   return (
-    <fieldset className="several">
-      <legend>{label}</legend>
-      <div className={options.length > 3 ? 'choices many' : 'choices'}>
-        {options.map(({ value, label: text }) => {
-          const pressed = chosen.includes(value);
-          return (
-            <Button
-              key={value}
-              aria-pressed={pressed}
-              onClick={() => onChange(pressed ? chosen.filter((one) => one !== value) : [...chosen, value])}
-            >
-              {text}
-            </Button>
-          );
-        })}
-      </div>
-    </fieldset>
+    <section className="stack close">
+      <h2>{words.say('hive.start.count')}</h2>
+      {registered !== null && (
+        <Button look="wide" aria-pressed={counted === registered} onClick={() => onCount(registered)}>
+          {words.say('hive.start.count-agrees', { count: registered })}
+        </Button>
+      )}
+      <Stepper
+        label={words.say('hive.start.count-other')}
+        value={counted}
+        from={0}
+        to={500}
+        start={registered ?? site.coloniesKnown}
+        unstated={words.say('hive.start.unstated')}
+        less={words.say('always.less')}
+        more={words.say('always.more')}
+        onChange={onCount}
+      />
+      {counted !== null && registered !== null && counted !== registered && (
+        <p className="caution">{words.say('hive.start.count-differs', { from: registered, to: counted })}</p>
+      )}
+    </section>
+  );
+}
+
+const weather = ['rain', 'wind', 'thunder', 'foehn', 'robbing', 'dearth'] as const;
+
+interface WeatherNowProps {
+  readonly conditions: Conditions;
+  readonly onChange: (conditions: Conditions) => void;
+}
+
+/** Temperature and weather, as far as they bear on opening hives. */
+function WeatherNow({ conditions, onChange }: WeatherNowProps) {
+  const words = useWords();
+  return (
+    <>
+      <Stepper
+        label={words.say('hive.start.temperature')}
+        value={conditions.temperatureCelsius}
+        from={-20}
+        to={45}
+        start={18}
+        unstated={words.say('hive.colony.unstated')}
+        less={words.say('always.less')}
+        more={words.say('always.more')}
+        format={(value) => words.unit(value, '°C')}
+        onChange={(temperatureCelsius) => onChange({ ...conditions, temperatureCelsius })}
+      />
+      <Several
+        label={words.say('hive.start.weather')}
+        options={weather.map((value) => ({ value, label: words.say(`hive.start.weather.${value}`) }))}
+        chosen={weather.filter((one) => conditions[one])}
+        onChange={(chosen) =>
+          onChange({
+            ...conditions,
+            ...Object.fromEntries(weather.map((one) => [one, chosen.includes(one)])),
+          })
+        }
+      />
+    </>
   );
 }

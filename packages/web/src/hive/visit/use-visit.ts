@@ -1,7 +1,7 @@
 import type { Tap } from '@combside/casework/draft/tap';
 import type { ApiaryState, ColonyState, VisitState } from '@combside/record/states';
 import { useEffect, useState } from 'react';
-import { draftPrefix } from '../colony/use-draft.ts';
+import { draftPrefix } from '../colony/use-colony-draft.ts';
 import { useEntity, useHiveDevice, useStates } from '../hive-device.tsx';
 
 /** A visit with everything its screens need. */
@@ -25,11 +25,18 @@ export function useVisit(id: string): VisitInHand | null | undefined {
   // biome-ignore lint/correctness/useExhaustiveDependencies: `colonies` is the sign that something was closed
   useEffect(() => {
     let left = false;
-    void device.loadDrafts(draftPrefix(id)).then((kept) => {
-      if (!left) setDrafts(kept);
+    const prefix = draftPrefix(id);
+    const read = () =>
+      void device.drafts.all(prefix).then((stored) => {
+        if (!left) setDrafts(stored as Record<string, readonly Tap[]>);
+      });
+    read();
+    const stop = device.drafts.onElsewhere((keys) => {
+      if (keys.some((key) => key.startsWith(prefix))) read();
     });
     return () => {
       left = true;
+      stop();
     };
   }, [device, id, colonies]);
 

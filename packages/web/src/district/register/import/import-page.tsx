@@ -186,7 +186,6 @@ export function ImportPage({ session }: { readonly session: Session }) {
       )}
       {step.at === 'writing' && (
         <WritingStep
-          session={session}
           proposals={step.proposals}
           onAgain={() => {
             end();

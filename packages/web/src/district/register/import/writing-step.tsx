@@ -1,25 +1,22 @@
+import { done } from '@combside/casework/act';
 import type { Proposal } from '@combside/record/entry';
-import { useEffect, useRef, useState } from 'react';
-import type { Session } from '../../../app/session.ts';
+import { useEffect, useRef, useState, useSyncExternalStore } from 'react';
+import { useDevice } from '../../../device/device-in-hand.tsx';
+import type { SyncStatus } from '../../../device/sync/start-sync.ts';
+import { CalledOff } from '../../../device/write/open-writing.ts';
+import { useWrite } from '../../../device/write/use-write.ts';
 import { Button } from '../../../ui/button.tsx';
 import { useWords } from '../../../ui/words-context.tsx';
-import { canWrite, useDeskDevice } from '../../use-desk-device.ts';
-import { writeAtDesk } from '../use-writing.ts';
+import { WriteTrouble } from '../../../ui/write-status.tsx';
 
 interface WritingStepProps {
-  readonly session: Session;
   readonly proposals: readonly Proposal[];
   readonly onAgain: () => void;
   readonly onCancelled: () => void;
 }
 
-type State =
-  | { readonly at: 'sealing' | 'storing'; readonly done: number }
-  | { readonly at: 'settling' }
-  | { readonly at: 'written' }
-  | { readonly at: 'failed' };
-
-class Called extends Error {}
+/** How far it is; a writing that is done says so itself. */
+type Progress = { readonly at: 'sealing' | 'storing'; readonly done: number } | { readonly at: 'settling' };
 
 /** The screen is told of progress so often, in entries. */
 const toldEach = 200;
@@ -28,81 +25,51 @@ const toldEach = 200;
  * Signs all entries and stores them together. Until the stroke that makes them safe cancelling leaves nothing; after it
  * the entries go to the office like any others, and again after the window was closed.
  */
-export function WritingStep({ session, proposals, onAgain, onCancelled }: WritingStepProps) {
+export function WritingStep({ proposals, onAgain, onCancelled }: WritingStepProps) {
   const words = useWords();
-  const desk = useDeskDevice(session);
-  const { device } = desk;
-  const [state, setState] = useState<State>({ at: 'sealing', done: 0 });
+  const [progress, setProgress] = useState<Progress>({ at: 'sealing', done: 0 });
   const called = useRef(false);
   const begun = useRef(false);
-  const [sync, setSync] = useState<{ waiting: number | null; refused: number }>({ waiting: null, refused: 0 });
+  const stopIfCalled = () => {
+    if (called.current) throw new CalledOff('the person called it off');
+  };
+  const importing = useWrite(
+    () => done(proposals),
+    () => ({
+      sealed(count) {
+        stopIfCalled();
+        if (count === proposals.length) setProgress({ at: 'storing', done: 0 });
+        else if (count % toldEach === 0) setProgress({ at: 'sealing', done: count });
+      },
+      stored(count) {
+        stopIfCalled();
+        setProgress(count === proposals.length ? { at: 'settling' } : { at: 'storing', done: count });
+      },
+    }),
+  );
+  const { write, canWrite } = importing;
 
+  // biome-ignore lint/correctness/useExhaustiveDependencies: begun once, with what this step was opened for
   useEffect(() => {
-    if (!device) return;
-    const look = () => {
-      const { waiting, refused } = device.sync.status();
-      setSync({ waiting, refused });
-    };
-    look();
-    return device.sync.subscribe(look);
-  }, [device]);
-
-  useEffect(() => {
-    if (!device || begun.current) return;
+    if (begun.current || !canWrite) return;
     begun.current = true;
-    const changed = proposals.filter(({ replaces }) => replaces.length > 0).map(({ about }) => about);
-    const stopIfCalled = () => {
-      if (called.current) throw new Called('the person called it off');
-    };
-    const watch = {
-      sealed(done: number) {
-        stopIfCalled();
-        if (done === proposals.length) setState({ at: 'storing', done: 0 });
-        else if (done % toldEach === 0) setState({ at: 'sealing', done });
-      },
-      stored(done: number) {
-        stopIfCalled();
-        setState(done === proposals.length ? { at: 'settling' } : { at: 'storing', done });
-      },
-    };
-    writeAtDesk(device, proposals, changed, watch).then(
-      () => setState({ at: 'written' }),
-      (failure: unknown) => {
-        if (failure instanceof Called) {
-          onCancelled();
-          return;
-        }
-        setState({ at: 'failed' });
-        // Handed on, so that the fault report has it.
-        void Promise.reject(failure);
-      },
-    );
-  }, [device, proposals, onCancelled]);
+    void write().then(() => {
+      if (called.current) onCancelled();
+    });
+  }, [canWrite]);
 
-  if (!canWrite(desk)) return <p className="caution">{words.say('register.no-store')}</p>;
-  if (state.at === 'failed') {
+  if (importing.state === 'failed' || !canWrite) {
     return (
       <>
-        <p className="caution" role="alert">
-          {words.say('register.write-failed')}
-        </p>
+        <WriteTrouble writing={importing} />
         <Button onClick={onAgain}>{words.say('register.import.another')}</Button>
       </>
     );
   }
-  if (state.at === 'written') {
-    return (
-      <>
-        <p role="status">
-          <strong>{words.say('register.import.done', { count: records(proposals) })}</strong>
-        </p>
-        {sync.waiting !== null && <p>{words.say('register.import.waiting', { count: sync.waiting })}</p>}
-        {sync.refused > 0 && <p className="caution">{words.say('register.import.refused', { count: sync.refused })}</p>}
-        <Button onClick={onAgain}>{words.say('register.import.another')}</Button>
-      </>
-    );
+  if (importing.state === 'written' || importing.state === 'sent') {
+    return <Written count={records(proposals)} onAgain={onAgain} />;
   }
-  const far = state.at === 'settling' ? null : state;
+  const far = progress.at === 'settling' ? null : progress;
   const said =
     far === null
       ? words.say('register.import.settling')
@@ -128,6 +95,31 @@ export function WritingStep({ session, proposals, onAgain, onCancelled }: Writin
       )}
     </>
   );
+}
+
+/** Everything is safe here; what waits for the office, and what it did not take. */
+function Written({ count, onAgain }: { readonly count: number; readonly onAgain: () => void }) {
+  const words = useWords();
+  const sync = useSyncStatus();
+  return (
+    <>
+      <p role="status">
+        <strong>{words.say('register.import.done', { count })}</strong>
+      </p>
+      {sync && sync.waiting !== null && <p>{words.say('register.import.waiting', { count: sync.waiting })}</p>}
+      {sync && sync.refused > 0 && (
+        <p className="caution">{words.say('register.import.refused', { count: sync.refused })}</p>
+      )}
+      <Button onClick={onAgain}>{words.say('register.import.another')}</Button>
+    </>
+  );
+}
+
+const nobody = () => () => undefined;
+
+function useSyncStatus(): SyncStatus | null {
+  const { device } = useDevice();
+  return useSyncExternalStore<SyncStatus | null>(device?.sync.subscribe ?? nobody, () => device?.sync.status() ?? null);
 }
 
 function records(proposals: readonly Proposal[]): number {
