@@ -7,9 +7,6 @@ const notYet = 'not parted yet';
 export const allowed: Allowances = {
   'packages/record/src/book.ts openBook': notYet,
   'packages/record/src/office.ts openOffice': notYet,
-  'packages/science/src/comb/painter/cover-comb.ts coverOf': notYet,
-  'packages/science/src/comb/painter/paint-comb.ts paintComb': notYet,
-  'packages/science/src/comb/painter/shade-cell.ts shadeCell': notYet,
   'packages/server/src/http/app.ts makeApp': notYet,
   'packages/server/src/store/office-store.ts storeOver': notYet,
   'packages/web/e2e/comb.phone.spec.ts a comb photograph is read without a network, corrected, kept, and seen at the office':
