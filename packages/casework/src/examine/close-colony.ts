@@ -54,7 +54,12 @@ export function closeColony(
   const proposals: Proposal[] = [sealed, concluded.assessment];
   const { hiveState } = concluded.draft;
   if (hiveState !== known.hiveState) {
-    const found = proposeChange(input.colony, 'hiveState', hiveState, visitId, 'found so at the visit');
+    const found = proposeChange(input.colony, {
+      field: 'hiveState',
+      to: hiveState,
+      visit: visitId,
+      reason: 'found so at the visit',
+    });
     if (found.ok) proposals.push(...found.proposals);
   }
   const { examination: body, assessed, findings } = concluded;

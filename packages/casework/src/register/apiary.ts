@@ -38,21 +38,24 @@ export function changeApiary(
   return { ...done([proposal]), changed };
 }
 
+/** Where an apiary goes, and why. */
+export interface MoveApiary {
+  readonly district: string;
+  /** Where it stands now; null keeps the position as it is. */
+  readonly position: ApiaryBody['position'];
+  readonly reason: string;
+  /** A fresh identifier for the changed entry, since the reason has to name it. */
+  readonly entryId: string;
+}
+
 /**
  * Moves an apiary into another district: the office that keeps it changes, with the reason, and a suspicion that stands
  * there travels with it, which is said.
  *
- * @param position where it stands now; null keeps the position as it is
- * @param entryId a fresh identifier for the changed entry, since the reason has to name it
+ * @param colonies those that stand there, for their suspicions
  */
-export function moveApiary(
-  state: ApiaryState,
-  colonies: readonly ColonyState[],
-  district: string,
-  position: ApiaryBody['position'],
-  reason: string,
-  entryId: string,
-): Act {
+export function moveApiary(state: ApiaryState, colonies: readonly ColonyState[], move: MoveApiary): Act {
+  const { district, position, reason, entryId } = move;
   const before = state.apiary.current?.body;
   if (!before) return refused('casework.refused.not-in-register');
   if (before.district === district) return refused('casework.refused.same-district', { district });

@@ -162,13 +162,11 @@ describe('a merge', () => {
     const { small, other, place } = two();
     const { ledger } = small;
     small.carryOut(
-      mergeKeepers(
-        ledger.keeper(other),
-        ledger.keeper(small.keeper),
-        ['telephone'],
-        [ledger.apiary(place)],
-        'one person',
-      ),
+      mergeKeepers(ledger.keeper(other), ledger.keeper(small.keeper), {
+        takes: ['telephone'],
+        apiaries: [ledger.apiary(place)],
+        reason: 'one person',
+      }),
       arrival,
     );
     expect(ledger.keeper(small.keeper).keeper.current?.body.telephone).toBe('1');
@@ -178,7 +176,9 @@ describe('a merge', () => {
       ['merged', 'one person', small.keeper],
       ['entered', null, null],
     ]);
-    expect(mergeKeepers(ledger.keeper(other), ledger.keeper(small.keeper), [], [], 'again')).toMatchObject({
+    expect(
+      mergeKeepers(ledger.keeper(other), ledger.keeper(small.keeper), { takes: [], apiaries: [], reason: 'again' }),
+    ).toMatchObject({
       reason: 'casework.refused.merged-already',
     });
     small.carryOut(takeApart(ledger.keeper(other), 'two sisters'), arrival);
@@ -191,7 +191,11 @@ describe('a merge', () => {
     const double = small.newId();
     small.carryOut(newColony(double, hive(place, '1'), ledger.apiary(place), []), arrival);
     const colonies = [...ledger.coloniesOf(small.apiary), ledger.colony(double)];
-    const act = mergeApiaries(ledger.apiary(place), ledger.apiary(small.apiary), [], colonies, 'one field');
+    const act = mergeApiaries(ledger.apiary(place), ledger.apiary(small.apiary), {
+      takes: [],
+      colonies,
+      reason: 'one field',
+    });
     expect(act).toMatchObject({ findings: [{ id: 'casework.register.same-label-stays', values: { count: 1 } }] });
     // The small site has three colonies; if it is the one that steps back, the two without a namesake go along.
     const moved = keptOf(place, small.apiary).kept === place ? ['colony', 'colony'] : [];
@@ -201,10 +205,14 @@ describe('a merge', () => {
   test('needs a reason, and two records', () => {
     const { small, other } = two();
     const { ledger } = small;
-    expect(mergeKeepers(ledger.keeper(other), ledger.keeper(small.keeper), [], [], ' ')).toMatchObject({
+    expect(
+      mergeKeepers(ledger.keeper(other), ledger.keeper(small.keeper), { takes: [], apiaries: [], reason: ' ' }),
+    ).toMatchObject({
       reason: 'casework.refused.reason-missing',
     });
-    expect(mergeKeepers(ledger.keeper(other), ledger.keeper(other), [], [], 'x')).toMatchObject({
+    expect(
+      mergeKeepers(ledger.keeper(other), ledger.keeper(other), { takes: [], apiaries: [], reason: 'x' }),
+    ).toMatchObject({
       reason: 'casework.refused.not-two-records',
     });
     expect(tellApart(ledger.keeper(other), ledger.apiary(small.apiary), 'x')).toMatchObject({

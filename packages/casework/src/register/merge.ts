@@ -14,20 +14,30 @@ export function keptOf(one: string, two: string): { readonly kept: string; reado
   return one < two ? { kept: one, other: two } : { kept: two, other: one };
 }
 
+/** What the kept record of two keepers takes over, and why they are one. */
+export interface MergeKeepers {
+  /** Fields whose value is taken from the other record. */
+  readonly takes: readonly (keyof KeeperBody)[];
+  /** Every apiary that names the other record as its keeper. */
+  readonly apiaries: readonly ApiaryState[];
+  readonly reason: string;
+}
+
+/** What the kept record of two apiaries takes over, and why they are one. */
+export interface MergeApiaries {
+  /** Fields whose value is taken from the other record; never the district. */
+  readonly takes: readonly Exclude<keyof ApiaryBody, 'district'>[];
+  /** Every colony that stands at either. */
+  readonly colonies: readonly ColonyState[];
+  readonly reason: string;
+}
+
 /**
  * Merges two records of one keeper. The apiaries of the other become the kept one's; both histories stay readable, and
  * `takeApart` undoes it.
- *
- * @param takes fields whose value is taken from the other record
- * @param apiaries every apiary that names the other record as its keeper
  */
-export function mergeKeepers(
-  one: KeeperState,
-  two: KeeperState,
-  takes: readonly (keyof KeeperBody)[],
-  apiaries: readonly ApiaryState[],
-  reason: string,
-): Act {
+export function mergeKeepers(one: KeeperState, two: KeeperState, merging: MergeKeepers): Act {
+  const { takes, apiaries, reason } = merging;
   const { first, second, refusal } = bothStand(one, two, reason);
   if (refusal) return refusal;
   const kept = first.keeper.current?.body;
@@ -63,16 +73,9 @@ export function mergeKeepers(
  * Merges two records of one apiary. Colonies of the other go to the kept one, unless a colony of the same label stands
  * there: it may be the same hive, so both stay where they are and it is said. Visits stay with the record at which they
  * were made, and are shown with both.
- *
- * @param takes fields whose value is taken from the other record; never the district
  */
-export function mergeApiaries(
-  one: ApiaryState,
-  two: ApiaryState,
-  takes: readonly Exclude<keyof ApiaryBody, 'district'>[],
-  colonies: readonly ColonyState[],
-  reason: string,
-): Act {
+export function mergeApiaries(one: ApiaryState, two: ApiaryState, merging: MergeApiaries): Act {
+  const { takes, colonies, reason } = merging;
   const { first, second, refusal } = bothStand(one, two, reason);
   if (refusal) return refusal;
   const kept = first.apiary.current?.body;

@@ -26,25 +26,26 @@ export function newMovement(id: string, body: MovementBody, ends: MovementEnds):
   );
 }
 
+/** What has to be known of the register before a movement is recorded. */
+export interface MovementSurroundings {
+  readonly ends: MovementEnds;
+  /** The colonies that the movement names one by one, in any order. */
+  readonly named: readonly ColonyState[];
+  /** Every colony that stands where the movement went. */
+  readonly there: readonly ColonyState[];
+  /** The day of writing, `YYYY-MM-DD`. */
+  readonly today: string;
+}
+
 /**
  * Records a movement as the office is told of it, and takes the colonies that are named one by one along: the register
  * then says that they stand where they went or, when that is not in the register, that they are gone.
  *
  * Refused as `newMovement` is, and when the day is still to come, when a named colony does not stand where the movement
  * began, or when its label is used already where it went.
- *
- * @param named the colonies of `body.colonies`, in any order
- * @param there every colony that stands where the movement went
- * @param today the day of writing, `YYYY-MM-DD`
  */
-export function recordMovement(
-  id: string,
-  body: MovementBody,
-  ends: MovementEnds,
-  named: readonly ColonyState[],
-  there: readonly ColonyState[],
-  today: string,
-): Act {
+export function recordMovement(id: string, body: MovementBody, around: MovementSurroundings): Act {
+  const { ends, named, there, today } = around;
   const act = newMovement(id, body, ends);
   if (!act.ok) return act;
   if (daysBetween(today, body.latest) > 0) return refused('casework.refused.day-to-come');
@@ -65,14 +66,11 @@ export function recordMovement(
 /**
  * Changes what the register says about a movement, because it was entered wrongly or more is known now. Colonies named
  * one by one stay as they are: where they stand is changed at the colony.
- *
- * @param today the day of writing, `YYYY-MM-DD`
  */
 export function changeMovement(
   state: MovementState,
   change: Partial<MovementBody>,
-  ends: MovementEnds,
-  today: string,
+  { ends, today }: Pick<MovementSurroundings, 'ends' | 'today'>,
 ): Act<{ readonly changed: string[] }> {
   const before = state.movement.current?.body;
   if (!before) return refused('casework.refused.not-in-register');

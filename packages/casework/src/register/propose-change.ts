@@ -4,18 +4,21 @@ import { type ProposedChangeBody, proposedChange } from '@combside/record/kinds/
 import type { ApiaryState, ColonyState } from '@combside/record/states';
 import { type Act, done, refused } from '../act.ts';
 
+/** What the register should say instead, and why. */
+export interface ProposeChange {
+  /** Top-level field of the apiary's or colony's register entry that holds a plain value. */
+  readonly field: string;
+  readonly to: ProposedChangeBody['to'];
+  /** The visit at which it was found; null away from one. */
+  readonly visit: string | null;
+  readonly reason: string;
+}
+
 /**
  * Proposes that one field of the register should say something else. The register changes only when it is settled.
- *
- * @param field top-level field of the apiary's or colony's register entry that holds a plain value
  */
-export function proposeChange(
-  state: ApiaryState | ColonyState,
-  field: string,
-  to: ProposedChangeBody['to'],
-  visit: string | null,
-  reason: string,
-): Act {
+export function proposeChange(state: ApiaryState | ColonyState, change: ProposeChange): Act {
+  const { field, to, visit, reason } = change;
   const register = 'apiary' in state ? state.apiary : state.colony;
   const shape = 'apiary' in state ? apiaryBody : colonyBody;
   const before = register.current?.body as Record<string, unknown> | undefined;

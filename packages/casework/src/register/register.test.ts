@@ -42,7 +42,10 @@ test('changes that did not see each other are contested until somebody settles t
 test('a proposed change stays open until the register answers it', () => {
   const site = smallSite();
   const state = () => site.ledger.apiary(site.apiary);
-  site.carryOut(proposeChange(state(), 'coloniesRegistered', 4, null, 'counted'), arrival);
+  site.carryOut(
+    proposeChange(state(), { field: 'coloniesRegistered', to: 4, visit: null, reason: 'counted' }),
+    arrival,
+  );
   const [open] = openProposals(state());
   expect(open?.body).toMatchObject({ from: 3, to: 4 });
   if (!open) throw new Error('one proposal is open');
@@ -69,21 +72,29 @@ describe('refused', () => {
       changeColony(colony, { hiveType: 'skep-of-gold' }, colonies),
       'casework.refused.unknown-hive-type',
     ],
-    ['a field that is not there', proposeChange(apiary, 'mood', 'good', null, ''), 'casework.refused.unknown-field'],
     [
-      'a field that is no plain value',
-      proposeChange(apiary, 'position', null, null, ''),
+      'a field that is not there',
+      proposeChange(apiary, { field: 'mood', to: 'good', visit: null, reason: '' }),
       'casework.refused.unknown-field',
     ],
-    ['a value that cannot be', proposeChange(apiary, 'coloniesRegistered', -1, null, ''), 'casework.refused.shape'],
+    [
+      'a field that is no plain value',
+      proposeChange(apiary, { field: 'position', to: null, visit: null, reason: '' }),
+      'casework.refused.unknown-field',
+    ],
+    [
+      'a value that cannot be',
+      proposeChange(apiary, { field: 'coloniesRegistered', to: -1, visit: null, reason: '' }),
+      'casework.refused.shape',
+    ],
     [
       'the same district',
-      moveApiary(apiary, colonies, 'quillmoor', null, 'sold', site.newId()),
+      moveApiary(apiary, colonies, { district: 'quillmoor', position: null, reason: 'sold', entryId: site.newId() }),
       'casework.refused.same-district',
     ],
     [
       'a move without a reason',
-      moveApiary(apiary, colonies, 'fellmoor', null, ' ', site.newId()),
+      moveApiary(apiary, colonies, { district: 'fellmoor', position: null, reason: ' ', entryId: site.newId() }),
       'casework.refused.reason-missing',
     ],
     [
@@ -137,7 +148,12 @@ test('a roadside site needs no owner', () => {
 test('a move to another district keeps the position unless a new one is given, and says why', () => {
   const site = smallSite();
   site.carryOut(
-    moveApiary(site.ledger.apiary(site.apiary), [], 'fellmoor', null, 'sold with the land', site.newId()),
+    moveApiary(site.ledger.apiary(site.apiary), [], {
+      district: 'fellmoor',
+      position: null,
+      reason: 'sold with the land',
+      entryId: site.newId(),
+    }),
     arrival,
   );
   const state = site.ledger.apiary(site.apiary);
@@ -198,14 +214,12 @@ describe('a movement', () => {
         how: 'moved',
         ...change,
       };
-      return recordMovement(
-        two.newId(),
-        said,
-        { from: two.ledger.apiary(two.apiary), to: said.to === null ? null : two.ledger.apiary(said.to) },
-        said.colonies.map((id) => two.ledger.colony(id)),
-        said.to === null ? [] : two.ledger.coloniesOf(said.to),
+      return recordMovement(two.newId(), said, {
+        ends: { from: two.ledger.apiary(two.apiary), to: said.to === null ? null : two.ledger.apiary(said.to) },
+        named: said.colonies.map((id) => two.ledger.colony(id)),
+        there: said.to === null ? [] : two.ledger.coloniesOf(said.to),
         today,
-      );
+      });
     };
     return { ...two, there, stranger, record };
   };
@@ -267,9 +281,12 @@ describe('a movement', () => {
     carryOut(newMovement(id, { ...body, from: apiary }, ends), arrival);
     const state = () => ledger.movement(id);
     const both = { ...ends, to: ledger.apiary(there) };
-    expect(changeMovement(state(), {}, ends, today)).toMatchObject({ reason: 'casework.refused.nothing-changed' });
-    expect(changeMovement(state(), { to: there }, ends, today)).toMatchObject({ ok: false });
-    const act = carryOut(changeMovement(state(), { to: there, quantity: 3 }, both, today), '2027-05-05T09:00:00.000Z');
+    expect(changeMovement(state(), {}, { ends, today })).toMatchObject({ reason: 'casework.refused.nothing-changed' });
+    expect(changeMovement(state(), { to: there }, { ends, today })).toMatchObject({ ok: false });
+    const act = carryOut(
+      changeMovement(state(), { to: there, quantity: 3 }, { ends: both, today }),
+      '2027-05-05T09:00:00.000Z',
+    );
     expect(act.changed).toEqual(['quantity', 'to']);
     expect(state().movement).toMatchObject({ current: { body: { to: there, quantity: 3 } }, contested: [] });
     expect(state().movement.history).toHaveLength(2);

@@ -1,6 +1,12 @@
 import type { Act } from '@combside/casework/act';
 import type { DuplicatePair } from '@combside/casework/register/duplicates';
-import { mergeApiaries, mergeKeepers, tellApart } from '@combside/casework/register/merge';
+import {
+  type MergeApiaries,
+  type MergeKeepers,
+  mergeApiaries,
+  mergeKeepers,
+  tellApart,
+} from '@combside/casework/register/merge';
 import type { ApiaryPage } from '@combside/contract/apiary-page';
 import type { ColonyPage } from '@combside/contract/colony-page';
 import type { KeeperPage } from '@combside/contract/register';
@@ -219,7 +225,7 @@ async function actFor(
     const apiaries = await Promise.all(
       two.apiaries.map(async ({ apiary }) => (await askPage<ApiaryPage>(`apiaries/${apiary}`)).apiary),
     );
-    return mergeKeepers(...states, takes as Parameters<typeof mergeKeepers>[2], apiaries, reason);
+    return mergeKeepers(...states, { takes: takes as MergeKeepers['takes'], apiaries, reason });
   }
   const [one, two] = await Promise.all([
     askPage<ApiaryPage>(`apiaries/${kept}`),
@@ -232,5 +238,5 @@ async function actFor(
       async ({ colony }) => (await askPage<ColonyPage>(`colonies/${colony}`)).colony,
     ),
   );
-  return mergeApiaries(...states, takes as Parameters<typeof mergeApiaries>[2], colonies, reason);
+  return mergeApiaries(...states, { takes: takes as MergeApiaries['takes'], colonies, reason });
 }

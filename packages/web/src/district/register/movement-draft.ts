@@ -87,13 +87,13 @@ export function draftOf(body: MovementBody, here: string, nameOf: (apiary: strin
 export async function actOf(body: MovementBody, written: MovementState | null, today: string): Promise<Act> {
   const [from, to] = await Promise.all([pageOf(body.from), pageOf(body.to)]);
   const ends: MovementEnds = { from: stateIn(from), to: stateIn(to) };
-  if (written) return changeMovement(written, body, ends, today);
+  if (written) return changeMovement(written, body, { ends, today });
   const named = await Promise.all(body.colonies.map(colonyOf));
   const labels = new Set(named.map((state) => state.colony.current?.body.label));
   // Only colonies of the same label can stand in the way, so only these are fetched whole.
   const alike = (to?.colonies ?? []).filter(({ label }) => labels.has(label));
   const there = await Promise.all(alike.map(({ colony }) => colonyOf(colony)));
-  return recordMovement(newId(), body, ends, named, there, today);
+  return recordMovement(newId(), body, { ends, named, there, today });
 }
 
 async function pageOf(apiary: string | null): Promise<ApiaryPage | null> {
