@@ -301,7 +301,7 @@ test('a comb photograph is read without a network, corrected, kept, and seen at 
   // By keys alone: to a cell, to its neighbour and back, a class by its digit, taken back, and said again.
   await comb(office).focus();
   await office.keyboard.press('ArrowRight');
-  const inHand = office.locator('.comb-desk [role=status]');
+  const inHand = office.locator('.comb-desk [role=status][id$="-cell"]');
   const first = await inHand.textContent();
   expect(first).toMatch(/^Cell [\d,]+ of/);
   await office.keyboard.press('ArrowRight');

@@ -112,36 +112,7 @@ export function MovementForm({ writing, own, colony, written, nameOf, onDone }: 
           />
         </Labelled>
       )}
-      {colony === null && (
-        <div className="pair">
-          <Labelled id={`${id}what`} label={words.say('register.movement.what')}>
-            <select
-              id={`${id}what`}
-              className="text-input"
-              value={draft.what}
-              onChange={(event) => change({ what: event.currentTarget.value as MovementDraft['what'] })}
-            >
-              {what.options.map((one) => (
-                <option key={one} value={one}>
-                  {words.say(`register.what.${one}`)}
-                </option>
-              ))}
-            </select>
-          </Labelled>
-          <Labelled id={`${id}quantity`} label={words.say('register.movement.how-many')}>
-            <input
-              id={`${id}quantity`}
-              className="text-input"
-              type="number"
-              min={1}
-              max={100_000}
-              step={1}
-              value={draft.quantity}
-              onChange={(event) => change({ quantity: event.currentTarget.value })}
-            />
-          </Labelled>
-        </div>
-      )}
+      {colony === null && <WhatWent draft={draft} onChange={change} />}
       {mayNameColonies && (
         <NamedColonies apiary={draft.here} named={draft.named} onNamed={(named) => change({ named })} />
       )}
@@ -160,55 +131,8 @@ export function MovementForm({ writing, own, colony, written, nameOf, onDone }: 
           ))}
         </select>
       </Labelled>
-      <div className="pair">
-        {!draft.isExact && (
-          <Labelled id={`${id}first`} label={words.say('register.movement.first')}>
-            <input
-              id={`${id}first`}
-              className="text-input"
-              type="date"
-              value={draft.first}
-              onChange={(event) => change({ first: event.currentTarget.value })}
-            />
-          </Labelled>
-        )}
-        <Labelled
-          id={`${id}last`}
-          label={words.say(draft.isExact ? 'register.movement.day' : 'register.movement.last')}
-        >
-          <input
-            id={`${id}last`}
-            className="text-input"
-            type="date"
-            value={draft.last}
-            onChange={(event) => change({ last: event.currentTarget.value })}
-          />
-        </Labelled>
-      </div>
-      <label className="take">
-        <input
-          type="checkbox"
-          checked={!draft.isExact}
-          onChange={(event) => change({ isExact: !event.currentTarget.checked })}
-        />{' '}
-        {words.say('register.movement.not-exact')}
-      </label>
-      <Labelled id={`${id}says`} label={words.say('register.movement.who-says')}>
-        <select
-          id={`${id}says`}
-          className="text-input"
-          value={draft.knownBy}
-          onChange={(event) => change({ knownBy: event.currentTarget.value as MovementDraft['knownBy'] })}
-        >
-          {draft.knownBy === '' && <option value="">{words.say('register.movement.choose')}</option>}
-          {draft.knownBy === 'imported' && <option value="imported">{words.say('register.known-by.imported')}</option>}
-          {sayers.map((one) => (
-            <option key={one} value={one}>
-              {words.say(`register.known-by.${one}`)}
-            </option>
-          ))}
-        </select>
-      </Labelled>
+      <OnWhichDays draft={draft} onChange={change} />
+      <WhoSays draft={draft} onChange={change} />
       <Why id={`${id}why`} why={why} most={600} onWhy={setWhy} />
       {missing.length > 0 && (
         <p className="caution" role="alert">
@@ -223,6 +147,114 @@ export function MovementForm({ writing, own, colony, written, nameOf, onDone }: 
         <Button onClick={onDone}>{words.say(written ? 'register.change.leave' : 'register.movement.leave')}</Button>
       </div>
     </form>
+  );
+}
+
+interface AskedOfMovement {
+  readonly draft: MovementDraft;
+  readonly onChange: (part: Partial<MovementDraft>) => void;
+}
+
+/** What went, and how many. */
+function WhatWent({ draft, onChange }: AskedOfMovement) {
+  const words = useWords();
+  const id = useId();
+  return (
+    <div className="pair">
+      <Labelled id={`${id}what`} label={words.say('register.movement.what')}>
+        <select
+          id={`${id}what`}
+          className="text-input"
+          value={draft.what}
+          onChange={(event) => onChange({ what: event.currentTarget.value as MovementDraft['what'] })}
+        >
+          {what.options.map((one) => (
+            <option key={one} value={one}>
+              {words.say(`register.what.${one}`)}
+            </option>
+          ))}
+        </select>
+      </Labelled>
+      <Labelled id={`${id}quantity`} label={words.say('register.movement.how-many')}>
+        <input
+          id={`${id}quantity`}
+          className="text-input"
+          type="number"
+          min={1}
+          max={100_000}
+          step={1}
+          value={draft.quantity}
+          onChange={(event) => onChange({ quantity: event.currentTarget.value })}
+        />
+      </Labelled>
+    </div>
+  );
+}
+
+/** The day, or the first and last it can have been. */
+function OnWhichDays({ draft, onChange }: AskedOfMovement) {
+  const words = useWords();
+  const id = useId();
+  return (
+    <>
+      <div className="pair">
+        {!draft.isExact && (
+          <Labelled id={`${id}first`} label={words.say('register.movement.first')}>
+            <input
+              id={`${id}first`}
+              className="text-input"
+              type="date"
+              value={draft.first}
+              onChange={(event) => onChange({ first: event.currentTarget.value })}
+            />
+          </Labelled>
+        )}
+        <Labelled
+          id={`${id}last`}
+          label={words.say(draft.isExact ? 'register.movement.day' : 'register.movement.last')}
+        >
+          <input
+            id={`${id}last`}
+            className="text-input"
+            type="date"
+            value={draft.last}
+            onChange={(event) => onChange({ last: event.currentTarget.value })}
+          />
+        </Labelled>
+      </div>
+      <label className="take">
+        <input
+          type="checkbox"
+          checked={!draft.isExact}
+          onChange={(event) => onChange({ isExact: !event.currentTarget.checked })}
+        />{' '}
+        {words.say('register.movement.not-exact')}
+      </label>
+    </>
+  );
+}
+
+/** By whom the office knows of it. */
+function WhoSays({ draft, onChange }: AskedOfMovement) {
+  const words = useWords();
+  const id = useId();
+  return (
+    <Labelled id={`${id}says`} label={words.say('register.movement.who-says')}>
+      <select
+        id={`${id}says`}
+        className="text-input"
+        value={draft.knownBy}
+        onChange={(event) => onChange({ knownBy: event.currentTarget.value as MovementDraft['knownBy'] })}
+      >
+        {draft.knownBy === '' && <option value="">{words.say('register.movement.choose')}</option>}
+        {draft.knownBy === 'imported' && <option value="imported">{words.say('register.known-by.imported')}</option>}
+        {sayers.map((one) => (
+          <option key={one} value={one}>
+            {words.say(`register.known-by.${one}`)}
+          </option>
+        ))}
+      </select>
+    </Labelled>
   );
 }
 

@@ -25,7 +25,6 @@ type Step =
 /** Choose a file, say what its columns mean, see what would happen, write it: nothing is written before the last step. */
 export function ImportPage({ session }: { readonly session: Session }) {
   const words = useWords();
-  const id = useId();
   const [step, setStep] = useState<Step>({ at: 'file', unreadable: null });
   const [file, setFile] = useState<FileShown | null>(null);
   const [columns, setColumns] = useState<Columns>([]);
@@ -110,39 +109,7 @@ export function ImportPage({ session }: { readonly session: Session }) {
   return (
     <>
       <h2>{words.say('register.import')}</h2>
-      {step.at === 'file' && (
-        <>
-          <p>{words.say('register.import.intro')}</p>
-          {step.cancelled && <p role="status">{words.say('register.import.cancelled')}</p>}
-          {step.unreadable && (
-            <p className="caution" role="alert">
-              {step.unreadable === 'failed'
-                ? words.say('register.failed')
-                : words.say('register.import.cannot', {
-                    why:
-                      step.unreadable === 'too-large'
-                        ? words.say('register.import.cannot.too-large', { most: largestFile / 1e6 })
-                        : words.say(`register.import.cannot.${step.unreadable}`),
-                  })}
-            </p>
-          )}
-          <label className="button act file-choice" htmlFor={id}>
-            {words.say('register.import.choose')}
-            <input
-              id={id}
-              className="visually-hidden"
-              type="file"
-              accept=".csv,.tsv,.txt,.xlsx,.json,.geojson,text/csv,application/geo+json"
-              onChange={(event) => {
-                const chosen = event.currentTarget.files?.[0];
-                // The same file may be chosen again after it was mended.
-                if (chosen) choose(chosen);
-                event.currentTarget.value = '';
-              }}
-            />
-          </label>
-        </>
-      )}
+      {step.at === 'file' && <ChooseFile step={step} onChoose={choose} />}
       {step.at === 'reading' && (
         <>
           <p role="status">{words.say('register.import.reading', { name: step.name })}</p>
@@ -194,6 +161,50 @@ export function ImportPage({ session }: { readonly session: Session }) {
           onCancelled={cancel}
         />
       )}
+    </>
+  );
+}
+
+interface ChooseFileProps {
+  readonly step: Extract<Step, { at: 'file' }>;
+  readonly onChoose: (file: File) => void;
+}
+
+/** The first step: which file; and why the last one could not be read. */
+function ChooseFile({ step, onChoose }: ChooseFileProps) {
+  const words = useWords();
+  const id = useId();
+  return (
+    <>
+      <p>{words.say('register.import.intro')}</p>
+      {step.cancelled && <p role="status">{words.say('register.import.cancelled')}</p>}
+      {step.unreadable && (
+        <p className="caution" role="alert">
+          {step.unreadable === 'failed'
+            ? words.say('register.failed')
+            : words.say('register.import.cannot', {
+                why:
+                  step.unreadable === 'too-large'
+                    ? words.say('register.import.cannot.too-large', { most: largestFile / 1e6 })
+                    : words.say(`register.import.cannot.${step.unreadable}`),
+              })}
+        </p>
+      )}
+      <label className="button act file-choice" htmlFor={id}>
+        {words.say('register.import.choose')}
+        <input
+          id={id}
+          className="visually-hidden"
+          type="file"
+          accept=".csv,.tsv,.txt,.xlsx,.json,.geojson,text/csv,application/geo+json"
+          onChange={(event) => {
+            const chosen = event.currentTarget.files?.[0];
+            // The same file may be chosen again after it was mended.
+            if (chosen) onChoose(chosen);
+            event.currentTarget.value = '';
+          }}
+        />
+      </label>
     </>
   );
 }
