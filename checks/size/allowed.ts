@@ -16,11 +16,6 @@ export const allowed: Allowances = {
   'packages/web/e2e/visit.phone.spec.ts an inspector examines an apiary without a network, and the office sees it when there is one':
     journey,
   'packages/web/src/district/map/map-view.tsx MapView': notYet,
-  'packages/web/src/district/planning/round.tsx Round': notYet,
-  'packages/web/src/district/register/import/import-page.tsx ImportPage': notYet,
-  'packages/web/src/district/register/movement-form.tsx MovementForm': notYet,
-  'packages/web/src/hive/colony/colony-screen.tsx OpenColony': notYet,
-  'packages/web/src/hive/visit/start-visit.tsx Arrival': notYet,
   'packages/web/src/ui/comb/corner-setting.tsx CornerSetting': notYet,
   'packages/web/src/ui/reasoning/reasoning-page.tsx ReasoningPage': notYet,
 };

@@ -1,8 +1,6 @@
 import type { Page } from '@playwright/test';
 import { expect, test } from './journey.ts';
 
-test.use({ servedFor: 'double tap' });
-
 async function atTheHive(page: Page): Promise<void> {
   await page.goto('/');
   await page.getByLabel('E-mail').fill('ines@quillmoor.example');
