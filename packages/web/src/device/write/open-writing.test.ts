@@ -115,6 +115,14 @@ describe('a write', () => {
     expect(await noted()).toEqual(['quick']);
   });
 
+  test('that casework refuses is refused at once, while the device is still opening', async () => {
+    const writing = new OpenWriting();
+    const refusal = refused('casework.refused.day-to-come');
+    const never = () => new Promise<WritingDevice>(() => undefined);
+    expect(await writing.write(never, (): Act => refusal)).toBeNull();
+    expect(writing.status()).toEqual({ state: 'refused', refusal, failure: null });
+  });
+
   test('gives the act the record as it stands by then', async () => {
     const writing = new OpenWriting();
     await phone.book.write([noting('before')]);

@@ -21,6 +21,9 @@ export type WritingStatus =
   | { readonly state: 'refused'; readonly refusal: Refused; readonly failure: null }
   | { readonly state: 'failed'; readonly refusal: null; readonly failure: WriteFailure };
 
+/** The record on this device as an act may ask it. */
+export type FreshRecord = Pick<Reader, 'state'>;
+
 /** What goes with a write: drafts that it closes, and who is told of its progress, as `book.write` tells it. */
 export interface Alongside extends Omit<WriteOptions, 'closes'> {
   readonly closes?: readonly { settled(): Promise<Settled> }[];
@@ -46,16 +49,16 @@ export class OpenWriting {
   };
 
   /**
-   * Does an act: waits for the device and for the drafts it closes, asks the act, seals and stores what it proposes
-   * together with the end of those drafts.
+   * Does an act: waits for the drafts it closes, asks the act, waits for the device, seals and stores what the act
+   * proposes together with the end of those drafts. What is refused is refused at once, however long a device takes.
    *
    * @param device the device, once it is open
-   * @param act given the record as it stands on the device by then
+   * @param act given the record as it stands on the device when it asks; asking waits for the device
    * @returns the act as done, once it is durable; null when it was busy, refused, failed or called off
    */
   async write<Extra>(
     device: () => Promise<WritingDevice>,
-    act: (fresh: Reader) => Act<Extra> | Promise<Act<Extra>>,
+    act: (fresh: FreshRecord) => Act<Extra> | Promise<Act<Extra>>,
     { closes = [], ...told }: Alongside = {},
   ): Promise<(Done & Extra) | null> {
     // Before anything waits: a second tap comes before the screen is drawn again.
@@ -64,13 +67,13 @@ export class OpenWriting {
     this.#stopAwaiting();
     this.#tell(plain('busy'));
     try {
-      const open = await device();
       const drafts = await Promise.all(closes.map((draft) => draft.settled()));
-      const made = await act(open.book);
+      const made = await act({ state: async (about) => (await device()).book.state(about) });
       if (!made.ok) {
         this.#tell({ state: 'refused', refusal: made, failure: null });
         return null;
       }
+      const open = await device();
       await writeProposals(open, made.proposals, { ...told, closes: drafts.flatMap(({ keys }) => keys) });
       for (const draft of drafts) draft.written();
       this.#tell(plain('written'));

@@ -1,8 +1,7 @@
 import type { Act, Done } from '@combside/casework/act';
-import type { Reader } from '@combside/record/reader';
 import { useRef, useState, useSyncExternalStore } from 'react';
 import { canWrite, useDevice, useDeviceInHand } from '../device-in-hand.tsx';
-import { type Alongside, OpenWriting, type WritingStatus } from './open-writing.ts';
+import { type Alongside, type FreshRecord, OpenWriting, type WritingStatus } from './open-writing.ts';
 
 /** An act on its way into the record, as a screen sees it. */
 export type Writing<Input = void, Extra = unknown> = WritingStatus & {
@@ -21,14 +20,14 @@ export type Writing<Input = void, Extra = unknown> = WritingStatus & {
  * @param alongside the drafts that the write closes, and who is told of its progress
  */
 export function useWrite<Input = void, Extra = unknown>(
-  act: (input: Input, fresh: Reader) => Act<Extra> | Promise<Act<Extra>>,
+  act: (input: Input, fresh: FreshRecord) => Act<Extra> | Promise<Act<Extra>>,
   alongside: (input: Input) => Alongside = () => ({}),
 ): Writing<Input, Extra> {
   const given = useDeviceInHand();
   const device = useDevice();
   const [writing] = useState(() => new OpenWriting());
   const status = useSyncExternalStore(writing.subscribe, writing.status);
-  // The act as drawn last: what waits for the store is done with what is on the screen by then.
+  // The act as drawn last: what waits for drafts to be durable is done with what is on the screen by then.
   const newest = useRef(act);
   newest.current = act;
   const able = canWrite(device);
