@@ -160,6 +160,8 @@ test('what was written elsewhere arrives within a minute while the screen is in 
   await other.getByRole('button', { name: 'Add a note' }).click();
   await other.getByLabel('Note').fill('Written on the other phone (invented)');
   await other.getByRole('button', { name: 'Keep this note' }).click();
+  // First it stands here; only then does "at the office" speak of it.
+  await expect(other.getByText('Written on the other phone (invented)')).toBeVisible();
   await expect(other.getByText('at the office')).toBeVisible({ timeout: 60_000 });
   await second.close();
 

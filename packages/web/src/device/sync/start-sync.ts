@@ -61,13 +61,18 @@ export function startSync(person: string, store: IndexedStore, database: DeviceD
     for (const listener of listeners) listener();
   }
 
+  /** What was written is not counted before it is stored: a count begun earlier says nothing of it. */
+  let writes = 0;
+
   async function count(): Promise<void> {
+    const before = writes;
     try {
       const [waiting, refused, last] = await Promise.all([
         store.outboxSize(),
         store.refused(),
         database.get('meta', 'lastExchangeAt'),
       ]);
+      if (before !== writes) return await count();
       change({ waiting, refused: refused.length, lastExchangeAt: (last as string | undefined) ?? null });
     } catch {
       // The store was closed while it was asked; there is nobody left to tell.
@@ -140,6 +145,9 @@ export function startSync(person: string, store: IndexedStore, database: DeviceD
     run,
     count,
     wake() {
+      writes += 1;
+      // Until it is counted nobody may say that the office has everything.
+      change({ waiting: null });
       void count();
       clearTimeout(timer);
       timer = setTimeout(() => void run(), wakeMilliseconds);
