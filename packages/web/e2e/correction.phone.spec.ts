@@ -163,6 +163,9 @@ test('what was written elsewhere arrives within a minute while the screen is in 
   // First it stands here; only then does "at the office" speak of it.
   await expect(other.getByText('Written on the other phone (invented)')).toBeVisible();
   await expect(other.getByText('at the office')).toBeVisible({ timeout: 60_000 });
+  // The office itself is asked: the line above may still speak of what was sent before the note.
+  const atOffice = async () => (await other.request.get(`/api/visits/${visit.split('/').at(-1)}`)).text();
+  await expect.poll(atOffice).toContain('Written on the other phone (invented)');
   await second.close();
 
   const note = page.getByText('Written on the other phone (invented)');
