@@ -14,12 +14,12 @@ import { sampleBodies } from '../packages/record/src/acceptance/golden-bodies.ts
 import { loopback } from '../packages/record/src/acceptance/loopback.ts';
 import { nodeHasher, nodeKeys, nodeSigner, nodeVerifier } from '../packages/record/src/acceptance/node-ports.ts';
 import { sampleApiary, sampleColony, sampleId } from '../packages/record/src/acceptance/samples.ts';
-import { openBook } from '../packages/record/src/book.ts';
+import { openBook } from '../packages/record/src/book/open-book.ts';
 import type { Proposal } from '../packages/record/src/entry.ts';
 import { apiary } from '../packages/record/src/kinds/apiary.ts';
 import { examination } from '../packages/record/src/kinds/examination.ts';
 import { memoryDeviceStore } from '../packages/record/src/memory-store.ts';
-import { openOffice } from '../packages/record/src/office.ts';
+import { openOffice } from '../packages/record/src/office/open-office.ts';
 import { exchange } from '../packages/record/src/sync.ts';
 import { districtScope } from '../packages/record/src/transport.ts';
 import { startCluster } from '../packages/server/src/store/cluster.ts';

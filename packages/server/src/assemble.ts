@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Office } from '@combside/record/office';
+import type { Office } from '@combside/record/office/office';
 import type { WallClock } from '@combside/record/ports';
 import { type Accounts, openAccounts } from './accounts/accounts.ts';
 import { type CombReadings, openCombReadings } from './comb-readings/comb-readings.ts';

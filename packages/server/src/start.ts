@@ -4,7 +4,7 @@ import { join, resolve } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { dayOf } from '@combside/calendar/instant';
 import { loadPack } from '@combside/law/load-pack';
-import type { Office } from '@combside/record/office';
+import type { Office } from '@combside/record/office/office';
 import type { WallClock } from '@combside/record/ports';
 import { chooseLanguage } from '@combside/words/language';
 import { loadWords } from '@combside/words/load-words';

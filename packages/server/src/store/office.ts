@@ -1,6 +1,8 @@
 import type { Entry } from '@combside/record/entry';
 import { newIdentifier } from '@combside/record/identifier';
-import { type Author, type Office, openOffice } from '@combside/record/office';
+import type { Author } from '@combside/record/office/author';
+import type { Office } from '@combside/record/office/office';
+import { openOffice } from '@combside/record/office/open-office';
 import type { Keys, WallClock } from '@combside/record/ports';
 import { districtScope, everyoneScope } from '@combside/record/transport';
 import { sql } from 'kysely';

@@ -1,5 +1,5 @@
 import type { EntriesOfOne } from '@combside/contract/register';
-import type { Arriving } from '@combside/record/book';
+import type { Arriving } from '@combside/record/book/book';
 import type { About } from '@combside/record/entry';
 import { TransportError } from '@combside/record/transport';
 
