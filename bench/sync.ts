@@ -25,7 +25,7 @@ import { districtScope } from '../packages/record/src/transport.ts';
 import { startCluster } from '../packages/server/src/store/cluster.ts';
 import { openDatabase } from '../packages/server/src/store/database.ts';
 import { chance, wallClock } from '../packages/server/src/store/node-ports.ts';
-import { openOfficeStore } from '../packages/server/src/store/office-store.ts';
+import { openOfficeStore } from '../packages/server/src/store/office-store/open-office-store.ts';
 import { browserFlags, findBrowser } from '../packages/web/e2e/browser.ts';
 import { bundled, openBundled } from '../packages/web/e2e/bundled.ts';
 import type { RecordBench } from './record.page.ts';
