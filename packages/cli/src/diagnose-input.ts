@@ -1,3 +1,4 @@
+import { isDay } from '@combside/calendar/day';
 import {
   amounts,
   combSideCounts,
@@ -19,7 +20,10 @@ import { z } from 'zod';
 
 const count = z.int().min(0);
 const probability = z.number().gt(0).lt(1);
-const day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/, 'expected a day as YYYY-MM-DD');
+const day = z
+  .string()
+  .regex(/^\d{4}-\d{2}-\d{2}$/, 'expected a day as YYYY-MM-DD')
+  .refine(isDay, 'expected a day that the calendar has');
 const yesNo = z.boolean().nullable().default(null);
 const days = z.number().min(0).nullable().default(null);
 const condition = z.enum(diseases);

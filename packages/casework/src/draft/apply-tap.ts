@@ -1,3 +1,4 @@
+import { isDay } from '@combside/calendar/day';
 import type { PriorChanged } from '@combside/record/kinds/assessment';
 import {
   amounts,
@@ -271,7 +272,7 @@ function withTest(draft: ExaminationDraft, test: HiveTest): ExaminationDraft | R
   if (!testResults.includes(test.result)) return unknownWord(test.result);
   if (test.batch.length > 60) return outOfRange('characters', 0, 60);
   for (const day of [test.readOn, test.expires]) {
-    if (day !== null && !/^\d{4}-\d{2}-\d{2}$/.test(day)) return refused('casework.refused.shape');
+    if (day !== null && !isDay(day)) return refused('casework.refused.shape');
   }
   return { ...draft, tests: [...draft.tests, test], testForm: noTest };
 }
@@ -320,7 +321,7 @@ function isAsked(answer: KeeperAnswer): boolean {
   if (!answer.asked) return answer.answer === null && answer.lastOn === null;
   return (
     (answer.answer === null || ['none', 'yes', 'not known'].includes(answer.answer)) &&
-    (answer.lastOn === null || /^\d{4}-\d{2}-\d{2}$/.test(answer.lastOn)) &&
+    (answer.lastOn === null || isDay(answer.lastOn)) &&
     answer.what.length <= 200
   );
 }
