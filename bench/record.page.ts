@@ -8,12 +8,13 @@ import {
   sampleState,
   sampleStoredEntry,
 } from '../packages/record/src/acceptance/samples.ts';
-import { openBook } from '../packages/record/src/book.ts';
+import { openBook } from '../packages/record/src/book/open-book.ts';
 import type { Proposal } from '../packages/record/src/entry.ts';
 import { apiary } from '../packages/record/src/kinds/apiary.ts';
 import { examination } from '../packages/record/src/kinds/examination.ts';
 import { memoryOfficeStore } from '../packages/record/src/memory-store.ts';
-import { type Office, openOffice } from '../packages/record/src/office.ts';
+import type { Office } from '../packages/record/src/office/office.ts';
+import { openOffice } from '../packages/record/src/office/open-office.ts';
 import { exchange } from '../packages/record/src/sync.ts';
 import { districtScope, type Transport } from '../packages/record/src/transport.ts';
 import { keptKeys } from '../packages/web/src/device/keys/kept-keys.ts';

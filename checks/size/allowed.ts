@@ -5,10 +5,6 @@ const notYet = 'not parted yet';
 
 /** Functions that may be too long, each with its reason. What is parted comes off the list. */
 export const allowed: Allowances = {
-  'packages/record/src/book.ts openBook': notYet,
-  'packages/record/src/office.ts openOffice': notYet,
-  'packages/server/src/http/app.ts makeApp': notYet,
-  'packages/server/src/store/office-store.ts storeOver': notYet,
   'packages/web/e2e/comb.phone.spec.ts a comb photograph is read without a network, corrected, kept, and seen at the office':
     journey,
   'packages/web/e2e/planning.desk.spec.ts a round planned at the desk stands on the phone’s Today, is made without a network, and the figures change':

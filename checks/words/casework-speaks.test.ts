@@ -7,7 +7,7 @@ import { refusals } from '@combside/casework/refusals';
 import { hiveTypes } from '@combside/casework/register/hive-types';
 import { nextStepIds } from '@combside/casework/report/next-step-ids';
 import { resultWords } from '@combside/casework/result/result-words';
-import { depths, finds, measurements, powers, roles, visitReasons } from '@combside/casework/vocabulary';
+import { finds, measurements, powers, roles, visitReasons } from '@combside/casework/vocabulary';
 import { dutyKinds, owers, promptnesses, ruleStandings } from '@combside/law/pack';
 import { cleanDownBody } from '@combside/record/kinds/clean-down';
 import { examinationBody, ropeTest, signLooked } from '@combside/record/kinds/examination';
@@ -41,7 +41,7 @@ const ids = [
   ...[...stingCard, ...loneWorkCard, ...situations.flatMap((one) => cautionsFor(one))].map((line) => line.id),
   ...under('result', [...resultWords, 'not opened']),
   ...under('walk', walkWords),
-  ...under('depth', depths),
+  ...under('depth', choices(examinationBody.shape.depth)),
   ...under('visit-reason', visitReasons),
   ...under('power', powers),
   ...under('role', roles),

@@ -1,3 +1,7 @@
+/**
+ * Words of a visit that the record leaves open, so that an older office keeps what a newer phone wrote. What is closed
+ * stands with the schema of its kind in the record.
+ */
 import { figureOf, type TestId, testIds } from '@combside/science/diagnosis/test-figures';
 
 /** Why a visit is made. Common practice, no source. */
@@ -55,10 +59,6 @@ export const measurements = {
   'inside height of the frame': { unit: 'mm', low: 50, high: 500 },
 } as const;
 export type Measurement = keyof typeof measurements;
-
-/** How deep a look was, from the most to the least. */
-export const depths = ['full', 'part', 'tops', 'outside', 'laboratory only'] as const;
-export type Depth = (typeof depths)[number];
 
 /** The tests that are read at the hive itself; the laboratory's come back as entries of the laboratory. */
 export const testsAtTheHive: readonly TestId[] = testIds.filter((id) => figureOf(id).place === 'hive');

@@ -1,4 +1,18 @@
-import { examination, examinationBody } from '@combside/record/kinds/examination';
+import { isDay } from '@combside/calendar/day';
+import {
+  amounts,
+  combSideCounts,
+  countClasses,
+  depths,
+  examination,
+  examinationBody,
+  hiveStates,
+  holds,
+  lights,
+  sticks,
+  testResults,
+  tissues,
+} from '@combside/record/kinds/examination';
 import { checkEvidence, type Evidence } from '@combside/science/diagnosis/evidence';
 import { testIds } from '@combside/science/diagnosis/test-figures';
 import { diseases, signs } from '@combside/science/signs/catalogue';
@@ -6,20 +20,23 @@ import { z } from 'zod';
 
 const count = z.int().min(0);
 const probability = z.number().gt(0).lt(1);
-const day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/, 'expected a day as YYYY-MM-DD');
+const day = z
+  .string()
+  .regex(/^\d{4}-\d{2}-\d{2}$/, 'expected a day as YYYY-MM-DD')
+  .refine(isDay, 'expected a day that the calendar has');
 const yesNo = z.boolean().nullable().default(null);
 const days = z.number().min(0).nullable().default(null);
 const condition = z.enum(diseases);
 
 const look = z
   .strictObject({
-    depth: z.enum(['full', 'part', 'tops', 'outside', 'laboratory only']),
+    depth: z.enum(depths),
     framesHeld: count.nullable().default(null),
     framesSeen: count.nullable().default(null),
-    sides: z.enum(['both', 'one']).nullable().default(null),
+    sides: z.enum(combSideCounts).nullable().default(null),
     beesShaken: yesNo,
-    light: z.enum(['sun over the shoulder', 'torch', 'shade', 'poor']).nullable().default(null),
-    hold: z.enum(['top bar toward the viewer', 'top bar away', 'flat']).nullable().default(null),
+    light: z.enum(lights).nullable().default(null),
+    hold: z.enum(holds).nullable().default(null),
     cellsOpened: count.nullable().default(null),
     cellsSuspicious: count.nullable().default(null),
     sealedBroodCombSides: z.number().min(0).nullable().default(null),
@@ -30,11 +47,8 @@ const answer = z.discriminatedUnion('outcome', [
   z.strictObject({ outcome: z.literal('not seen') }),
   z.strictObject({
     outcome: z.literal('seen'),
-    count: z
-      .enum(['1-10', '11-100', 'over 100'])
-      .exactOptional()
-      .describe('For signs counted in cells, by the worst comb.'),
-    amount: z.enum(['slight', 'marked']).exactOptional().describe('For signs that have a degree.'),
+    count: z.enum(countClasses).exactOptional().describe('For signs counted in cells, by the worst comb.'),
+    amount: z.enum(amounts).exactOptional().describe('For signs that have a degree.'),
     frames: z.int().min(1).exactOptional().describe('On how many brood frames.'),
   }),
 ]);
@@ -76,7 +90,7 @@ const circumstances = z
 /** Evidence as the reasoning takes it, from JSON. The type holds it to what science asks for. */
 export const evidenceInput: z.ZodType<Evidence> = z
   .strictObject({
-    hive: z.enum(['living', 'dead', 'stored combs']).default('living'),
+    hive: z.enum(hiveStates).default('living'),
     look,
     signs: z
       .partialRecord(z.enum(signs.map((sign) => sign.id)), answer)
@@ -85,8 +99,8 @@ export const evidenceInput: z.ZodType<Evidence> = z
     ropeTests: z
       .array(
         z.strictObject({
-          tissue: z.enum(['too fresh', 'moist brown', 'part dry', 'dry scale']),
-          stick: z.enum(['rough and dry', 'smooth or wet']),
+          tissue: z.enum(tissues),
+          stick: z.enum(sticks),
           threadMillimetres: z.number().min(0).max(300),
           snapsBack: yesNo,
         }),
@@ -96,7 +110,7 @@ export const evidenceInput: z.ZodType<Evidence> = z
       .array(
         z.strictObject({
           test: z.enum(testIds),
-          result: z.enum(['positive', 'negative', 'failed']),
+          result: z.enum(testResults),
           readOn: day.exactOptional(),
           batch: z.string().exactOptional(),
           expires: day.exactOptional(),

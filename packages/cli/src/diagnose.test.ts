@@ -170,6 +170,8 @@ describe('combside diagnose', () => {
     expect(await refused({ look, circumstances: { priorChanges: changes } })).toMatch(
       /circumstances\.priorChanges\[0\]\.value: .*<1.*but was 1/,
     );
+    const noSuchDay = [{ test: 'lateral-flow-afb', result: 'negative', readOn: '2027-02-29' }];
+    expect(await refused({ look, tests: noSuchDay })).toMatch(/tests\[0\]\.readOn: .*calendar/);
     expect(await refused({ ...examined, claim: undefined })).toMatch(/^examination\.claim: .*but was left out/);
     expect(await refused({})).toMatch(/evidence\.look: .*but was left out/);
     expect(await refused([])).toMatch(/one object.*not \[\]/);

@@ -1,3 +1,4 @@
+import { isDay } from '@combside/calendar/day';
 import { z } from 'zod';
 
 /** What a fact can be. A pack's rules start, meet and end duties by these words. */
@@ -140,7 +141,7 @@ export const pack = z
     invented: z.boolean(),
     /** What a reader has to know before using it. */
     notice: z.string().min(1).max(600),
-    readOn: z.string().regex(/^\d{4}-\d{2}-\d{2}$/),
+    readOn: z.string().refine(isDay, 'expected a day such as 2026-05-04'),
     sources: z.record(z.string(), z.strictObject({ title: z.string().min(1), seenAt: z.string() })),
     notifiable: z.array(z.strictObject({ condition: z.string().min(1).max(60), ...authority })),
     notifiableFinds: z.array(z.strictObject({ find: z.string().min(1).max(60), ...authority })),

@@ -7,6 +7,7 @@ import {
   type DeviceChange,
   type DeviceStore,
   type DraftChange,
+  type EntrySetAside,
   type FoldedState,
   type Head,
   type Identity,
@@ -16,7 +17,6 @@ import {
   type Placement,
   type StoredDraft,
   type StoredEntry,
-  type Superseded,
 } from './store.ts';
 import { type FoldedType, groupFiltered, groupsOf, type SummaryByType, type SummaryFilter } from './summary.ts';
 
@@ -57,7 +57,7 @@ class MemoryStore implements DeviceStore, OfficeStore {
   readonly #cursors = new Map<string, Cursor>();
   readonly #sequences = new Map<string, string[]>();
   readonly #held = new Map<string, Entry>();
-  readonly #setAside: Superseded[] = [];
+  readonly #setAside: EntrySetAside[] = [];
   readonly #drafts = new Map<string, StoredDraft>();
   readonly #placements = new Map<string, Placement[]>();
   readonly #placedAlready = new Map<string, Set<string>>();
@@ -331,7 +331,7 @@ class MemoryStore implements DeviceStore, OfficeStore {
     return [...this.#held.values()];
   }
 
-  async setAside(): Promise<Superseded[]> {
+  async setAside(): Promise<EntrySetAside[]> {
     return [...this.#setAside];
   }
 

@@ -104,7 +104,7 @@ export interface Cursor {
 }
 
 /** An own entry taken out of its chain because another device writes under the same name; kept as evidence. */
-export interface Superseded {
+export interface EntrySetAside {
   readonly kept: StoredEntry;
   readonly reason: string;
   readonly setAsideAt: string;
@@ -134,7 +134,7 @@ export interface DeviceChange extends Change {
   /** Envelope hashes that the page added to the cursor's scope, in order; a cursor at position 0 empties the list. */
   readonly sequence?: readonly string[];
   /** Own unsent entries to take out of the log. Applied before `entries`, so that the same identifiers may come back re-sealed. */
-  readonly setAside?: readonly Superseded[];
+  readonly setAside?: readonly EntrySetAside[];
   /** States to forget, of entities about which no entry that counts is left. */
   readonly dropStates?: readonly About[];
   /** Entries that cannot be verified yet because their device is not known here. */
@@ -168,7 +168,7 @@ export interface DeviceStore extends EntryStore<DeviceChange> {
   cursors(): Promise<Cursor[]>;
   sequence(scope: string): Promise<string[]>;
   held(): Promise<Entry[]>;
-  setAside(): Promise<Superseded[]>;
+  setAside(): Promise<EntrySetAside[]>;
   /** Own entries the office refused, oldest first. */
   refused(): Promise<StoredEntry[]>;
   draft(key: string): Promise<StoredDraft | null>;

@@ -11,7 +11,7 @@ import type { Kind } from './kinds/kind.ts';
 import { note } from './kinds/note.ts';
 import { kinds, kindTable } from './kinds/registry.ts';
 import { copyOfDeviceStore } from './memory-store.ts';
-import { writesIn } from './office.ts';
+import { writesIn } from './office/author.ts';
 import { exchange } from './sync.ts';
 import { districtScope, everyoneScope, type Transport } from './transport.ts';
 

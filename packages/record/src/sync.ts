@@ -29,7 +29,7 @@
  * at the same position. When they differ, something was left out or slipped in: it is reported, and the scope is read
  * again from its start.
  */
-import type { Book, Receipt } from './book.ts';
+import type { Book, Receipt } from './book/book.ts';
 import { bodyMatches, chainBeginning, emptyDigest, extendDigest, linkOf, signatureMatches } from './chain.ts';
 import { checkpointIsSigned } from './checkpoint.ts';
 import type { Hasher, Verifier } from './ports.ts';

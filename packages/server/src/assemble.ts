@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Office } from '@combside/record/office';
+import type { Office } from '@combside/record/office/office';
 import type { WallClock } from '@combside/record/ports';
 import { z } from 'zod';
 import { type Accounts, openAccounts } from './accounts/accounts.ts';
@@ -38,11 +38,12 @@ export interface AssemblyOptions {
   readonly complain: (error: unknown) => void;
 }
 
-/** The server without its socket: every part, and the application that answers. */
+/** The server without its socket: the rooms of the server, opened, and the application that answers. */
 export interface AssembledServer {
   readonly app: ReturnType<typeof makeApp>;
   readonly office: Office;
-  readonly part: OfficePort;
+  /** The office as people reach it: each question asked with their rights. */
+  readonly officePort: OfficePort;
   readonly accounts: Accounts;
   readonly photographs: Photographs;
   readonly combReadings: CombReadings;
@@ -52,11 +53,11 @@ export interface AssembledServer {
   readonly close: () => Promise<void>;
 }
 
-/** Puts the parts together over an open database. */
+/** Opens the rooms of the server and puts them together over an open database. */
 export async function assemble(options: AssemblyOptions): Promise<AssembledServer> {
   const { database, data, address, complain } = options;
   const clock = options.clock ?? wallClock;
-  const { office, part } = await openServerOffice(database, keysIn(join(data, 'keys')), clock);
+  const { office, officePort } = await openServerOffice(database, keysIn(join(data, 'keys')), clock);
   const accounts = await openAccounts({
     database,
     secret: await secretIn(join(data, 'keys', 'session-secret')),
@@ -79,7 +80,7 @@ export async function assemble(options: AssemblyOptions): Promise<AssembledServe
   const app = makeApp({
     database,
     accounts,
-    office: part,
+    office: officePort,
     photographs,
     combReadings,
     arrivals,
@@ -97,7 +98,7 @@ export async function assemble(options: AssemblyOptions): Promise<AssembledServe
   return {
     app,
     office,
-    part,
+    officePort,
     accounts,
     photographs,
     combReadings,

@@ -4,7 +4,7 @@ import { join, resolve } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { dayOf } from '@combside/calendar/instant';
 import { loadPack } from '@combside/law/load-pack';
-import type { Office } from '@combside/record/office';
+import type { Office } from '@combside/record/office/office';
 import type { WallClock } from '@combside/record/ports';
 import { chooseLanguage } from '@combside/words/language';
 import { loadWords } from '@combside/words/load-words';
@@ -86,7 +86,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     const address = options.address ?? `http://${host.includes(':') ? `[${host}]` : host}:${port}`;
     if (!isLoopback(host) && !address.startsWith('https:')) say(words.say('server.open-to-network', { host }));
 
-    const house = await assemble({
+    const assembled = await assemble({
       database,
       data,
       address,
@@ -97,8 +97,8 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
       complain,
       ...limits(options),
     });
-    undo.push(house.close);
-    const { app, office, accounts, part, photographs, combReadings } = house;
+    undo.push(assembled.close);
+    const { app, office, officePort, accounts, photographs, combReadings } = assembled;
     const jobs = await startJobs(
       database,
       backgroundWork({ database, office, photographs, combReadings, clock }),
@@ -109,7 +109,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     if (!(await exists(join(web, 'index.html')))) say(words.say('server.pages-missing', { folder: web }));
 
     answer = async (request, env) => app.fetch(request, env);
-    undo.push(async () => house.endStreams());
+    undo.push(async () => assembled.endStreams());
     return {
       address,
       database,
@@ -118,7 +118,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
       plantDemo: (begin) => {
         const now = new Date(clock.now());
         const today = dayOf(now.toISOString());
-        return plantDemo({ database, accounts, office: part, today, now, ...(begin ? { begin } : {}) });
+        return plantDemo({ database, accounts, office: officePort, today, now, ...(begin ? { begin } : {}) });
       },
       demo: { accounts: demoAccounts, password: demoPassword },
       fetch: async (request) => app.fetch(request),
@@ -152,14 +152,14 @@ async function openRecord(
 }
 
 /** Work between requests: old states, given-up uploads, the daily word on the whole record. */
-function backgroundWork(parts: {
+function backgroundWork(opened: {
   readonly database: Database;
   readonly office: Office;
   readonly photographs: { readonly settle: (now: Date) => Promise<void> };
   readonly combReadings: { readonly work: (forMilliseconds: number) => Promise<number> };
   readonly clock: WallClock;
 }): Parameters<typeof startJobs>[1] {
-  const { database, office, photographs, combReadings, clock } = parts;
+  const { database, office, photographs, combReadings, clock } = opened;
   return [
     {
       name: 'refold',

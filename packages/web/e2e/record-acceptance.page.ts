@@ -3,7 +3,7 @@ import { deviceStoreCases } from '@combside/record/acceptance/device-store';
 import { entryStoreCases, type StoreSubject } from '@combside/record/acceptance/entry-store';
 import { hasherCases } from '@combside/record/acceptance/hasher';
 import { signerCases } from '@combside/record/acceptance/signer';
-import { openBook } from '@combside/record/book';
+import { openBook } from '@combside/record/book/open-book';
 import type { DeviceStore } from '@combside/record/store';
 import { keptKeys } from '../src/device/keys/kept-keys.ts';
 import { webChance, webClock, webHasher, webVerifier } from '../src/device/keys/web-ports.ts';

@@ -1,7 +1,7 @@
 import { dayOf } from '@combside/calendar/instant';
 import { isNotifiable, type Pack, type SuspicionRule } from '@combside/law/pack';
 import { suspicionsByRule } from '@combside/law/suspicion';
-import type { PriorChanged } from '@combside/record/kinds/assessment';
+import type { AssessmentBody, PriorChanged } from '@combside/record/kinds/assessment';
 import type { ExaminationBody, HiveTest } from '@combside/record/kinds/examination';
 import type { ColonyState } from '@combside/record/states';
 import {
@@ -24,7 +24,7 @@ import { maskingEnd } from './masking-end.ts';
 
 /** A suspicion as it stands: by the inspector's own act, or by a named rule of the pack. Never by a probability. */
 export interface Suspicion {
-  readonly basis: 'inspector' | 'pack rule';
+  readonly basis: AssessmentBody['basis'];
   readonly conditions: readonly string[];
   readonly rule: SuspicionRule | null;
 }

@@ -1,5 +1,6 @@
 import { dayOf, daysBetween } from '@combside/calendar/instant';
 import type { CircumstancesKnown } from '@combside/record/kinds/assessment';
+import type { MovementBody } from '@combside/record/kinds/movement';
 import type { ApiarySummary, ColonySummary, MovementSummary } from '@combside/record/summary';
 import type { DiseaseId } from '@combside/science/signs/catalogue';
 import type { ExaminationDraft } from '../draft/examination-draft.ts';
@@ -21,7 +22,7 @@ export const leastForACount = 30;
  */
 export const contactWindowDays = 730;
 
-const bearsDisease: ReadonlySet<string> = new Set([
+const bearsDisease: ReadonlySet<string> = new Set<MovementBody['what']>([
   'colonies',
   'nuclei',
   'swarms',

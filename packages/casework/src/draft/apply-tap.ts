@@ -1,9 +1,25 @@
+import { isDay } from '@combside/calendar/day';
 import type { PriorChanged } from '@combside/record/kinds/assessment';
-import type { HiveTest, RopeTest, SignLooked } from '@combside/record/kinds/examination';
+import {
+  amounts,
+  combSideCounts,
+  countClasses,
+  depths,
+  type HiveTest,
+  hiveStates,
+  holds,
+  lights,
+  type RopeTest,
+  type SignLooked,
+  sticks,
+  testResults,
+  threadColours,
+  tissues,
+} from '@combside/record/kinds/examination';
 import { figureOf } from '@combside/science/diagnosis/test-figures';
 import { diseases } from '@combside/science/signs/catalogue';
 import { type Refused, refused } from '../act.ts';
-import { depths, finds, measurements, testsAtTheHive } from '../vocabulary.ts';
+import { finds, measurements, testsAtTheHive } from '../vocabulary.ts';
 import { type DraftBox, type ExaminationDraft, noRope, noTest } from './examination-draft.ts';
 import { isSign, measureOf, signPlace } from './sign-order.ts';
 import type { Amount, Count, KeeperAnswer, Place, Tap } from './tap.ts';
@@ -12,7 +28,7 @@ import type { Amount, Count, KeeperAnswer, Place, Tap } from './tap.ts';
 export function applyTap(draft: ExaminationDraft, tap: Tap): ExaminationDraft | Refused {
   switch (tap.tap) {
     case 'hive state':
-      if (!['living', 'dead', 'stored combs'].includes(tap.state)) return unknownWord(tap.state);
+      if (!hiveStates.includes(tap.state)) return unknownWord(tap.state);
       return { ...draft, hiveState: tap.state };
     case 'depth':
       if (tap.depth !== null && (!depths.includes(tap.depth) || ['full', 'part'].includes(tap.depth))) {
@@ -45,18 +61,18 @@ export function applyTap(draft: ExaminationDraft, tap: Tap): ExaminationDraft | 
     case 'sides': {
       const box = draft.boxes.find((one) => one.box === tap.box);
       if (!box) return refused('casework.refused.unknown-box', { box: tap.box });
-      if (tap.sides !== null && !['both', 'one'].includes(tap.sides)) return unknownWord(tap.sides);
+      if (tap.sides !== null && !combSideCounts.includes(tap.sides)) return unknownWord(tap.sides);
       return withBox(draft, { ...box, sides: tap.sides });
     }
     case 'bees shaken':
       return { ...draft, beesShaken: tap.shaken };
     case 'light':
-      if (tap.light !== null && !['sun over the shoulder', 'torch', 'shade', 'poor'].includes(tap.light)) {
+      if (tap.light !== null && !lights.includes(tap.light)) {
         return unknownWord(tap.light);
       }
       return { ...draft, light: tap.light };
     case 'hold':
-      if (tap.hold !== null && !['top bar toward the viewer', 'top bar away', 'flat'].includes(tap.hold)) {
+      if (tap.hold !== null && !holds.includes(tap.hold)) {
         return unknownWord(tap.hold);
       }
       return { ...draft, hold: tap.hold };
@@ -200,7 +216,7 @@ function withSign(
 function withCount(draft: ExaminationDraft, sign: string, count: Count | null): ExaminationDraft | Refused {
   if (!isSign(sign)) return refused('casework.refused.unknown-sign', { sign });
   if (measureOf(sign) !== 'cells') return refused('casework.refused.sign-is-not-counted', { sign });
-  if (count !== null && !['1-10', '11-100', 'over 100'].includes(count)) return unknownWord(count);
+  if (count !== null && !countClasses.includes(count)) return unknownWord(count);
   const earlier = draft.signs.find((one) => one.sign === sign);
   if (earlier?.outcome !== 'seen') return refused('casework.refused.count-needs-seen', { sign });
   return withLooked(draft, { ...earlier, count });
@@ -209,7 +225,7 @@ function withCount(draft: ExaminationDraft, sign: string, count: Count | null): 
 function withAmount(draft: ExaminationDraft, sign: string, amount: Amount | null): ExaminationDraft | Refused {
   if (!isSign(sign)) return refused('casework.refused.unknown-sign', { sign });
   if (measureOf(sign) !== 'degree') return refused('casework.refused.sign-is-not-graded', { sign });
-  if (amount !== null && !['slight', 'marked'].includes(amount)) return unknownWord(amount);
+  if (amount !== null && !amounts.includes(amount)) return unknownWord(amount);
   const earlier = draft.signs.find((one) => one.sign === sign);
   if (earlier?.outcome !== 'seen') return refused('casework.refused.count-needs-seen', { sign });
   return withLooked(draft, { ...earlier, amount });
@@ -241,10 +257,9 @@ function withRopeTest(draft: ExaminationDraft, test: RopeTest): ExaminationDraft
   const wrongPlace = placeRefused(draft, test);
   if (wrongPlace) return wrongPlace;
   if (!(test.threadMillimetres >= 0 && test.threadMillimetres <= 300)) return outOfRange('thread', 0, 300);
-  if (!['too fresh', 'moist brown', 'part dry', 'dry scale'].includes(test.tissue)) return unknownWord(test.tissue);
-  if (!['rough and dry', 'smooth or wet'].includes(test.stick)) return unknownWord(test.stick);
-  const colours = ['white', 'yellow', 'coffee', 'dark brown', 'black', 'grey'];
-  if (test.colour !== null && !colours.includes(test.colour)) return unknownWord(test.colour);
+  if (!tissues.includes(test.tissue)) return unknownWord(test.tissue);
+  if (!sticks.includes(test.stick)) return unknownWord(test.stick);
+  if (test.colour !== null && !threadColours.includes(test.colour)) return unknownWord(test.colour);
   // The next cell is tried with the same kind of stick, mostly from the same comb.
   const { stick, place } = draft.ropeForm;
   return { ...draft, ropeTests: [...draft.ropeTests, test], ropeForm: { ...noRope, stick, place } };
@@ -254,10 +269,10 @@ function withTest(draft: ExaminationDraft, test: HiveTest): ExaminationDraft | R
   const known = testsAtTheHive.find((one) => one === test.test);
   if (!known) return unknownWord(test.test);
   if (test.material !== figureOf(known).material) return unknownWord(test.material);
-  if (!['positive', 'negative', 'failed'].includes(test.result)) return unknownWord(test.result);
+  if (!testResults.includes(test.result)) return unknownWord(test.result);
   if (test.batch.length > 60) return outOfRange('characters', 0, 60);
   for (const day of [test.readOn, test.expires]) {
-    if (day !== null && !/^\d{4}-\d{2}-\d{2}$/.test(day)) return refused('casework.refused.shape');
+    if (day !== null && !isDay(day)) return refused('casework.refused.shape');
   }
   return { ...draft, tests: [...draft.tests, test], testForm: noTest };
 }
@@ -306,7 +321,7 @@ function isAsked(answer: KeeperAnswer): boolean {
   if (!answer.asked) return answer.answer === null && answer.lastOn === null;
   return (
     (answer.answer === null || ['none', 'yes', 'not known'].includes(answer.answer)) &&
-    (answer.lastOn === null || /^\d{4}-\d{2}-\d{2}$/.test(answer.lastOn)) &&
+    (answer.lastOn === null || isDay(answer.lastOn)) &&
     answer.what.length <= 200
   );
 }

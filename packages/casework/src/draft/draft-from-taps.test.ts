@@ -356,7 +356,9 @@ describe('tests read at the hive', () => {
         reason: 'casework.refused.unknown-word',
       });
     }
-    expect(add({ tap: 'test', test: { ...kit, expires: 'soon' } })).toMatchObject({ reason: 'casework.refused.shape' });
+    for (const expires of ['soon', '2027-02-29']) {
+      expect(add({ tap: 'test', test: { ...kit, expires } })).toMatchObject({ reason: 'casework.refused.shape' });
+    }
     expect(add({ tap: 'test removed', index: 0 })).toMatchObject({ reason: 'casework.refused.no-such-line' });
   });
 

@@ -1,6 +1,7 @@
 import type { PriorChanged } from '@combside/record/kinds/assessment';
 import type { ColonyBody } from '@combside/record/kinds/colony';
 import type {
+  Depth,
   ExaminationBody,
   HiveTest,
   PhotographReference,
@@ -9,7 +10,6 @@ import type {
 } from '@combside/record/kinds/examination';
 import type { ColonyState } from '@combside/record/states';
 import type { Refused } from '../act.ts';
-import type { Depth } from '../vocabulary.ts';
 import type { HiveState, KeeperAnswer, RopeForm, TestForm } from './tap.ts';
 
 /** A brood box as looked at so far. `framesSeen` and `sides` are null until somebody states them: never prefilled. */

@@ -1,7 +1,6 @@
-import type { ExaminationBody } from '@combside/record/kinds/examination';
+import type { Depth, ExaminationBody } from '@combside/record/kinds/examination';
 import type { SignId } from '@combside/science/signs/catalogue';
 import { type Refused, refused } from '../act.ts';
-import type { Depth } from '../vocabulary.ts';
 import type { ExaminationDraft } from './examination-draft.ts';
 
 /** What a look was: how deep, over which boxes, with the bees shaken off or not, held how. */

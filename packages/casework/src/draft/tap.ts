@@ -1,12 +1,13 @@
 import type { PriorChanged } from '@combside/record/kinds/assessment';
 import type {
+  Depth,
   ExaminationBody,
   HiveTest,
   PhotographReference,
   RopeTest,
   SignLooked,
 } from '@combside/record/kinds/examination';
-import type { Depth, testsAtTheHive } from '../vocabulary.ts';
+import type { testsAtTheHive } from '../vocabulary.ts';
 
 /** Where on the comb: the box as the colony's record names it, the frame counted from the same end, and the side. */
 export interface Place {

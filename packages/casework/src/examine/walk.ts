@@ -1,6 +1,6 @@
 import type { ApiaryState, ColonyState } from '@combside/record/states';
 import { isTouched } from '../draft/draft-from-taps.ts';
-import type { Tap } from '../draft/tap.ts';
+import type { HiveState, Tap } from '../draft/tap.ts';
 import { standingAt } from '../register/standing-at.ts';
 import { type ResultWord, resultWords, saysSuspect } from '../result/result-words.ts';
 
@@ -17,7 +17,7 @@ export interface WalkedColony {
   readonly label: string;
   readonly word: WalkWord;
   /** What stands there: from this visit's examination, else from the register. */
-  readonly hiveState: 'living' | 'dead' | 'stored combs';
+  readonly hiveState: HiveState;
   /** Metres east and north of the plan's origin; null where the plan does not show it. */
   readonly at: { readonly east: number; readonly north: number } | null;
   /** A suspicion of an earlier visit stands. Shown to the inspector; open it last (common practice, no source). */

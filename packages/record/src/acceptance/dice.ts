@@ -6,12 +6,14 @@
  * Everything follows from the seed but for the keys and signatures, which never decide anything.
  */
 import { dayMilliseconds } from '@combside/calendar/day';
-import { type Book, openBook } from '../book.ts';
+import type { Book } from '../book/book.ts';
+import { openBook } from '../book/open-book.ts';
 import type { About, Entry, Proposal } from '../entry.ts';
 import type { ApiaryBody } from '../kinds/apiary.ts';
 import type { ColonyBody } from '../kinds/colony.ts';
 import { copyOfDeviceStore, memoryDeviceStore } from '../memory-store.ts';
-import { type Office, openOffice } from '../office.ts';
+import type { Office } from '../office/office.ts';
+import { openOffice } from '../office/open-office.ts';
 import type { Keys, Signer } from '../ports.ts';
 import type { ApiaryState, Register } from '../states.ts';
 import type { DeviceStore, OfficeStore } from '../store.ts';

@@ -1,4 +1,5 @@
-import { type Office, writesIn } from '../office.ts';
+import { writesIn } from '../office/author.ts';
+import type { Office } from '../office/office.ts';
 import { everyoneScope, type Transport, TransportError } from '../transport.ts';
 
 /**

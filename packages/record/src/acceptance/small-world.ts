@@ -1,7 +1,9 @@
-import { type Book, type BookOptions, openBook } from '../book.ts';
+import type { Book, BookOptions } from '../book/book.ts';
+import { openBook } from '../book/open-book.ts';
 import type { Kinds } from '../kinds/registry.ts';
 import { memoryDeviceStore, memoryOfficeStore } from '../memory-store.ts';
-import { type Office, openOffice } from '../office.ts';
+import type { Office } from '../office/office.ts';
+import { openOffice } from '../office/open-office.ts';
 import type { Keys } from '../ports.ts';
 import type { DeviceStore, OfficeStore } from '../store.ts';
 import { exchange, type SyncReport } from '../sync.ts';

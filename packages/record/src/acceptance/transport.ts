@@ -1,4 +1,4 @@
-import { openBook } from '../book.ts';
+import { openBook } from '../book/open-book.ts';
 import { checkpointIsSigned, matchesScope } from '../checkpoint.ts';
 import type { About, Entry } from '../entry.ts';
 import { apiary } from '../kinds/apiary.ts';

@@ -2,24 +2,62 @@ import { z } from 'zod';
 import { calendarDate, identifier, instant } from '../entry.ts';
 import type { Kind } from './kind.ts';
 
-/** Where on the comb: the box (as the colony's record names it), the frame counted from the same end, and the side. */
-const place = z.strictObject({
-  box: z.string().max(40),
-  frame: z.int().min(1).max(30).nullable(),
-  side: z.enum(['a', 'b']).nullable(),
-});
+/** Sides of a comb, as the inspector names them. */
+export const combSides = ['a', 'b'] as const;
+
+/** How many sides of the combs of a box were looked at. */
+export const combSideCounts = ['both', 'one'] as const;
+
+/** Whether a sign was there. A sign not in the list was not looked for, which is not the same as not seen. */
+export const outcomes = ['seen', 'not seen'] as const;
 
 /** How many cells show a sign, by comb: 1-10, 11-100, more than 100. */
 export const countClasses = ['1-10', '11-100', 'over 100'] as const;
 
-/** One sign that was looked for. A sign not in the list was not looked for, which is not the same as not seen. */
+/** How much of a sign that is not counted in cells. */
+export const amounts = ['slight', 'marked'] as const;
+
+/** What the cell of a rope test held. */
+export const tissues = ['too fresh', 'moist brown', 'part dry', 'dry scale'] as const;
+
+/** What the thread was drawn with. */
+export const sticks = ['rough and dry', 'smooth or wet'] as const;
+
+export const threadColours = ['white', 'yellow', 'coffee', 'dark brown', 'black', 'grey'] as const;
+
+export const testResults = ['positive', 'negative', 'failed'] as const;
+
+/** What the hive was when it was opened. */
+export const hiveStates = ['living', 'dead', 'stored combs'] as const;
+
+/** How deep a look was, from the most to the least. */
+export const depths = ['full', 'part', 'tops', 'outside', 'laboratory only'] as const;
+export type Depth = (typeof depths)[number];
+
+/** What the closing button stated. */
+export const claims = ['nothing seen', 'signs seen', 'not judged'] as const;
+
+/** Which light fell on the cell floors. */
+export const lights = ['sun over the shoulder', 'torch', 'shade', 'poor'] as const;
+
+/** How the frame was held. */
+export const holds = ['top bar toward the viewer', 'top bar away', 'flat'] as const;
+
+/** Where on the comb: the box (as the colony's record names it), the frame counted from the same end, and the side. */
+const place = z.strictObject({
+  box: z.string().max(40),
+  frame: z.int().min(1).max(30).nullable(),
+  side: z.enum(combSides).nullable(),
+});
+
+/** One sign that was looked for. */
 export const signLooked = z.strictObject({
   sign: z.string().min(1).max(60),
-  outcome: z.enum(['seen', 'not seen']),
+  outcome: z.enum(outcomes),
   /** For cell signs that were seen. */
   count: z.enum(countClasses).nullable(),
   /** For signs that are not counted in cells. */
-  amount: z.enum(['slight', 'marked']).nullable(),
+  amount: z.enum(amounts).nullable(),
   places: z.array(
     z.strictObject({
       ...place.shape,
@@ -32,12 +70,12 @@ export type SignLooked = z.infer<typeof signLooked>;
 
 export const ropeTest = z.strictObject({
   ...place.shape,
-  tissue: z.enum(['too fresh', 'moist brown', 'part dry', 'dry scale']),
-  stick: z.enum(['rough and dry', 'smooth or wet']),
+  tissue: z.enum(tissues),
+  stick: z.enum(sticks),
   /** Length of the thread when it broke, in millimetres; 0 when none was drawn. */
   threadMillimetres: z.number().min(0).max(300),
   snapsBack: z.boolean().nullable(),
-  colour: z.enum(['white', 'yellow', 'coffee', 'dark brown', 'black', 'grey']).nullable(),
+  colour: z.enum(threadColours).nullable(),
 });
 export type RopeTest = z.infer<typeof ropeTest>;
 
@@ -47,7 +85,7 @@ export const hiveTest = z.strictObject({
   test: z.string().min(1).max(60),
   /** What was put to it: `diseased cell`, `scale or smear`, ... */
   material: z.string().min(1).max(40),
-  result: z.enum(['positive', 'negative', 'failed']),
+  result: z.enum(testResults),
   readOn: calendarDate.nullable(),
   /** As printed on the kit; empty where none was read off. */
   batch: z.string().max(60),
@@ -82,21 +120,20 @@ export const examinationBody = z.strictObject({
   visit: identifier,
   apiary: identifier,
   observedAt: instant,
-  hiveState: z.enum(['living', 'dead', 'stored combs']),
-  depth: z.enum(['full', 'part', 'tops', 'outside', 'laboratory only']),
-  /** What the closing button stated. */
-  claim: z.enum(['nothing seen', 'signs seen', 'not judged']),
+  hiveState: z.enum(hiveStates),
+  depth: z.enum(depths),
+  claim: z.enum(claims),
   boxes: z.array(
     z.strictObject({
       box: z.string().min(1).max(40),
       framesHeld: z.int().min(0).max(30),
       framesSeen: z.int().min(0).max(30),
-      sides: z.enum(['both', 'one']),
+      sides: z.enum(combSideCounts),
     }),
   ),
   beesShaken: z.boolean().nullable(),
-  light: z.enum(['sun over the shoulder', 'torch', 'shade', 'poor']).nullable(),
-  hold: z.enum(['top bar toward the viewer', 'top bar away', 'flat']).nullable(),
+  light: z.enum(lights).nullable(),
+  hold: z.enum(holds).nullable(),
   /** Sealed brood in comb sides (a full side is 1), in quarters. */
   sealedBroodCombSides: z.number().min(0).max(60).nullable(),
   signs: z.array(signLooked),
@@ -106,8 +143,8 @@ export const examinationBody = z.strictObject({
   finds: z.array(
     z.strictObject({
       find: z.string().min(1).max(60),
-      outcome: z.enum(['seen', 'not seen']),
-      amount: z.enum(['slight', 'marked']).nullable(),
+      outcome: z.enum(outcomes),
+      amount: z.enum(amounts).nullable(),
     }),
   ),
   medicines: asked,

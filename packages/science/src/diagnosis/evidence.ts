@@ -1,3 +1,4 @@
+import { isDay } from '@combside/calendar/day';
 import { checkLook, type Look } from '../brood/look.ts';
 import { type DiseaseId, diseases, type HiveState, isSign, type SignId, signOf } from '../signs/catalogue.ts';
 import type { MeasuredPattern } from './measured-pattern.ts';
@@ -142,8 +143,6 @@ export function emptyEvidence(look: Look, hive: HiveState = 'living'): Evidence 
   };
 }
 
-const day = /^\d{4}-\d{2}-\d{2}$/;
-
 function refuse(where: string, found: unknown, wanted: string): never {
   throw new RangeError(`evidence.${where} is ${JSON.stringify(found)}: ${wanted}`);
 }
@@ -193,7 +192,7 @@ export function checkEvidence(evidence: Evidence): void {
       refuse(`tests[${i}].test`, test.test, 'no such test; see diagnosis/test-figures.ts');
     for (const field of ['readOn', 'expires'] as const) {
       const value = test[field];
-      if (value !== undefined && !day.test(value)) refuse(`tests[${i}].${field}`, value, 'give a day as YYYY-MM-DD');
+      if (value !== undefined && !isDay(value)) refuse(`tests[${i}].${field}`, value, 'give a day as YYYY-MM-DD');
     }
   });
   evidence.frameCounts.forEach((frame, i) => {

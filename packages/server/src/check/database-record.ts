@@ -1,7 +1,7 @@
 import type { OfficeKey, StoredEntry } from '@combside/record/store';
 import type { Checkpoint } from '@combside/record/transport';
 import type { Database } from '../store/database.ts';
-import { openOfficeStore } from '../store/office-store.ts';
+import { openOfficeStore } from '../store/office-store/open-office-store.ts';
 import type { WholeRecord } from './records.ts';
 
 const atOnce = 1000;

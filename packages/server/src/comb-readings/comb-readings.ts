@@ -87,7 +87,7 @@ export function openCombReadings(ports: CombReadingsPorts): CombReadings {
     return { known, unknown };
   };
 
-  const part: CombReadings = {
+  const combReadings: CombReadings = {
     onAsked: () => undefined,
 
     ask: async (hashes, rights, now) => {
@@ -107,7 +107,7 @@ export function openCombReadings(ports: CombReadingsPorts): CombReadings {
           .execute();
       }
       const rows = await rowsOf(database, known);
-      if (rows.some((row) => row.state === 'waiting')) part.onAsked();
+      if (rows.some((row) => row.state === 'waiting')) combReadings.onAsked();
       return { readings: rows.map(told), unknown };
     },
 
@@ -138,7 +138,7 @@ export function openCombReadings(ports: CombReadingsPorts): CombReadings {
       return working;
     },
   };
-  return part;
+  return combReadings;
 }
 
 async function rowsOf(database: Database, photographs: readonly string[]) {

@@ -1,4 +1,5 @@
 import type { MiddlewareHandler } from 'hono';
+import { addressHeader } from '../store/server-ports.ts';
 import { refuse } from './answers.ts';
 
 /**
@@ -64,3 +65,16 @@ function sameHost(origin: string, asked: string): boolean {
     return false;
   }
 }
+
+/** Answers of the API are for one person at one moment; a photograph says otherwise for itself. */
+export const noStore: MiddlewareHandler = async (context, next) => {
+  await next();
+  if (!context.res.headers.has('cache-control')) context.res.headers.set('cache-control', 'no-store');
+};
+
+/** Says from which address a request came, for the sign-in limit; what the client claims is thrown away. */
+export const cameFrom: MiddlewareHandler = async (context, next) => {
+  const socket = (context.env as { incoming?: { socket?: { remoteAddress?: string } } } | undefined)?.incoming?.socket;
+  context.req.raw.headers.set(addressHeader, socket?.remoteAddress ?? '127.0.0.1');
+  return next();
+};

@@ -4,7 +4,7 @@ import { districtScope, everyoneScope } from '@combside/record/transport';
 import { sql } from 'kysely';
 import type pg from 'pg';
 import type { Database } from './database.ts';
-import { arrivalChannel } from './office-store.ts';
+import { arrivalChannel } from './office-store/insert-placements.ts';
 import type { Rights } from './rights.ts';
 import type { ArrivalsPort } from './server-ports.ts';
 

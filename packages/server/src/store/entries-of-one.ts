@@ -3,7 +3,7 @@ import { aboutKey } from '@combside/record/store';
 import { everyoneScope } from '@combside/record/transport';
 import type { Database } from './database.ts';
 import { ServerError } from './errors.ts';
-import { openOfficeStore } from './office-store.ts';
+import { openOfficeStore } from './office-store/open-office-store.ts';
 import { mayPull, type Rights } from './rights.ts';
 
 /**

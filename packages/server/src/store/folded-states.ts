@@ -2,7 +2,7 @@ import { foldVersion } from '@combside/record/fold';
 import { openReader } from '@combside/record/reader';
 import type { StateByType } from '@combside/record/states';
 import type { Database } from './database.ts';
-import { openOfficeStore } from './office-store.ts';
+import { openOfficeStore } from './office-store/open-office-store.ts';
 
 /** One folded state, or null where nothing is known about the entity. */
 export async function stateOf<T extends keyof StateByType>(

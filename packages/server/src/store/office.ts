@@ -1,6 +1,8 @@
 import type { Entry } from '@combside/record/entry';
 import { newIdentifier } from '@combside/record/identifier';
-import { type Author, type Office, openOffice } from '@combside/record/office';
+import type { Author } from '@combside/record/office/author';
+import type { Office } from '@combside/record/office/office';
+import { openOffice } from '@combside/record/office/open-office';
 import type { Keys, WallClock } from '@combside/record/ports';
 import { districtScope, everyoneScope } from '@combside/record/transport';
 import { sql } from 'kysely';
@@ -9,7 +11,7 @@ import { withDatabaseLock } from './database.ts';
 import { districtsKnown } from './districts.ts';
 import { ServerError } from './errors.ts';
 import { chance, hasher, verifier } from './node-ports.ts';
-import { openOfficeStore } from './office-store.ts';
+import { openOfficeStore } from './office-store/open-office-store.ts';
 import { writePerson } from './people.ts';
 import { mayPull, type Rights } from './rights.ts';
 import type { OfficePort } from './server-ports.ts';
@@ -28,7 +30,8 @@ export interface ServerKeys extends Keys {
 
 export interface OpenedOffice {
   readonly office: Office;
-  readonly part: OfficePort;
+  /** The office as people reach it: each question asked with their rights. */
+  readonly officePort: OfficePort;
   /** The identifier under which the server's own entries name their author. */
   readonly person: string;
 }
@@ -69,10 +72,10 @@ export async function openServerOffice(database: Database, keys: ServerKeys, clo
     },
     { ...identity, name: 'server' },
   );
-  return { office, part: officePart(database, office), person: identity.person };
+  return { office, officePort: officeForPeople(database, office), person: identity.person };
 }
 
-function officePart(database: Database, office: Office): OfficePort {
+function officeForPeople(database: Database, office: Office): OfficePort {
   return {
     greet: async (rights) => {
       const districts = rights.districts === 'all' ? await districtsKnown(database) : rights.districts;

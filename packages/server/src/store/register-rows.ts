@@ -4,7 +4,7 @@ import { openReader } from '@combside/record/reader';
 import type { ApiaryState, KeeperState } from '@combside/record/states';
 import { sql } from 'kysely';
 import type { Database } from './database.ts';
-import { openOfficeStore } from './office-store.ts';
+import { openOfficeStore } from './office-store/open-office-store.ts';
 import { pageMark, readPageMark } from './paging.ts';
 import { apiaryIn, keeperIn } from './register-search.ts';
 import { districtsAsked, type Rights } from './rights.ts';

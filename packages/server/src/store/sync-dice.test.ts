@@ -1,7 +1,7 @@
 import { rollDice } from '@combside/record/acceptance/dice';
 import { afterEach, describe, expect, test } from 'vitest';
 import { type TestDatabase, testClusters, testDatabase } from './acceptance/test-database.ts';
-import { openOfficeStore } from './office-store.ts';
+import { openOfficeStore } from './office-store/open-office-store.ts';
 
 /** The record's dice, with the office's two processes on one real database. More seeds: record/src/sync.dice.test.ts. */
 const seeds = [1, 2, 3, 101];

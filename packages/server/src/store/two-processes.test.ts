@@ -10,7 +10,7 @@ import { type TestDatabase, testDatabase } from './acceptance/test-database.ts';
 import { keysIn } from './keys.ts';
 import { hasher, wallClock } from './node-ports.ts';
 import { openServerOffice } from './office.ts';
-import { openOfficeStore } from './office-store.ts';
+import { openOfficeStore } from './office-store/open-office-store.ts';
 
 const scope = 'district/north';
 const pushes = 12;

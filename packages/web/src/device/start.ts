@@ -1,4 +1,5 @@
-import { type Book, openBook } from '@combside/record/book';
+import type { Book } from '@combside/record/book/book';
+import { openBook } from '@combside/record/book/open-book';
 import type { Hasher } from '@combside/record/ports';
 import type { StoredEntry } from '@combside/record/store';
 import { type Drafts, storedDrafts } from './drafts/stored-drafts.ts';

@@ -1,5 +1,5 @@
 import type { Pack } from '@combside/law/pack';
-import type { Book } from '@combside/record/book';
+import type { Book } from '@combside/record/book/book';
 import type { About } from '@combside/record/entry';
 import type { Hasher } from '@combside/record/ports';
 import type { StateByType } from '@combside/record/states';

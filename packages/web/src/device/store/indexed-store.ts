@@ -22,13 +22,13 @@ import {
   type DeviceChange,
   type DeviceStore,
   type DraftChange,
+  type EntrySetAside,
   type FoldedState,
   type Head,
   type Identity,
   type OfficeKey,
   type StoredDraft,
   type StoredEntry,
-  type Superseded,
 } from '@combside/record/store';
 import type { FoldedType, Summary, SummaryByType, SummaryFilter } from '@combside/record/summary';
 import type { IDBPTransaction } from 'idb';
@@ -407,7 +407,7 @@ class IndexedDeviceStore implements IndexedStore {
     return (await this.#database.getAll('held')).map(({ entry }) => entry);
   }
 
-  setAside(): Promise<Superseded[]> {
+  setAside(): Promise<EntrySetAside[]> {
     return this.#database.getAll('setAside');
   }
 

@@ -1,6 +1,14 @@
 import type { Entry } from '@combside/record/entry';
 import type { StateBase } from '@combside/record/states';
-import type { Cursor, Head, Identity, OfficeKey, StoredDraft, StoredEntry, Superseded } from '@combside/record/store';
+import type {
+  Cursor,
+  EntrySetAside,
+  Head,
+  Identity,
+  OfficeKey,
+  StoredDraft,
+  StoredEntry,
+} from '@combside/record/store';
 import type { Summary } from '@combside/record/summary';
 import type { DBSchema, IDBPDatabase } from 'idb';
 
@@ -90,7 +98,7 @@ export interface DeviceSchema extends DBSchema {
   cursors: { key: string; value: Cursor };
   sequences: { key: number; value: SequenceRecord; indexes: { scope: string } };
   held: { key: string; value: { readonly id: string; readonly entry: Entry } };
-  setAside: { key: number; value: Superseded };
+  setAside: { key: number; value: EntrySetAside };
   drafts: { key: string; value: StoredDraft };
   photographs: { key: string; value: PhotographRecord; indexes: { waiting: number } };
 }

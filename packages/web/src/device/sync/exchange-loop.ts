@@ -1,4 +1,4 @@
-import type { Book } from '@combside/record/book';
+import type { Book } from '@combside/record/book/book';
 import { exchange, type SyncFault, type SyncPorts } from '@combside/record/sync';
 import { TransportError, type TransportFailure } from '@combside/record/transport';
 import type { Photographs } from '../photographs/photographs.ts';

@@ -1,5 +1,5 @@
 import { entriesOfOne } from '@combside/contract/entries-of-one';
-import type { Arriving } from '@combside/record/book';
+import type { Arriving } from '@combside/record/book/book';
 import type { About } from '@combside/record/entry';
 import { ask } from '../ask/ask.ts';
 import { NotAnswered } from '../ask/not-answered.ts';

@@ -1,5 +1,5 @@
 /** Exchanges with the office beside the page, so that no tap ever waits for the network or for a thousand signatures. */
-import { openBook } from '@combside/record/book';
+import { openBook } from '@combside/record/book/open-book';
 import { keptKeys } from '../keys/kept-keys.ts';
 import { webChance, webClock, webHasher, webVerifier } from '../keys/web-ports.ts';
 import { keptPhotographs } from '../photographs/photographs.ts';

@@ -1,5 +1,5 @@
 import type { Act, Done, Refused } from '@combside/casework/act';
-import type { WriteOptions } from '@combside/record/book';
+import type { WriteOptions } from '@combside/record/book/book';
 import type { Reader } from '@combside/record/reader';
 import { keepFault } from '../../app/faults.ts';
 import type { WritingDevice } from '../device-in-hand.tsx';

@@ -1,4 +1,4 @@
-import type { WriteOptions } from '@combside/record/book';
+import type { WriteOptions } from '@combside/record/book/book';
 import type { About, Proposal } from '@combside/record/entry';
 import { RecordError } from '@combside/record/errors';
 import { aboutKey } from '@combside/record/store';

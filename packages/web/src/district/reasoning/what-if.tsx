@@ -1,4 +1,4 @@
-import type { ExaminationBody, SignLooked } from '@combside/record/kinds/examination';
+import { type ExaminationBody, holds, outcomes, type SignLooked } from '@combside/record/kinds/examination';
 import { signs } from '@combside/science/signs/catalogue';
 import { useId, useState } from 'react';
 import { Button } from '../../ui/button.tsx';
@@ -21,8 +21,7 @@ interface WhatIfProps {
   readonly after: readonly string[] | null;
 }
 
-const outcomes = ['seen', 'not seen', 'not looked for'] as const;
-const holds = ['top bar toward the viewer', 'top bar away', 'flat'] as const;
+const answers = [...outcomes, 'not looked for'] as const;
 
 /** What the same look would say with another answer. */
 export function WhatIf({ recorded, copy, onCopy, before, after }: WhatIfProps) {
@@ -71,7 +70,7 @@ function ChangeSign({
   const asked = signs.filter((sign) => sign.askedIn.includes(body.hiveState));
   const [sign, setSign] = useState<string>(asked[0]?.id ?? '');
   const now = body.signs.find((one) => one.sign === sign)?.outcome ?? 'not looked for';
-  const answer = (outcome: (typeof outcomes)[number]) => {
+  const answer = (outcome: (typeof answers)[number]) => {
     const others = body.signs.filter((one) => one.sign !== sign);
     const looked: SignLooked[] =
       outcome === 'not looked for' ? [] : [{ sign, outcome, count: null, amount: null, places: [] }];
@@ -92,7 +91,7 @@ function ChangeSign({
           </option>
         ))}
       </select>
-      {outcomes.map((outcome) => (
+      {answers.map((outcome) => (
         <label key={outcome} className="what-if-answer">
           <input type="radio" name={`${id} outcome`} checked={now === outcome} onChange={() => answer(outcome)} />{' '}
           {words.say(

@@ -1,15 +1,15 @@
 import { describe, expect, test } from 'vitest';
-import { nodeHasher, nodeSigner, nodeVerifier, seededChance } from './acceptance/node-ports.ts';
-import { sampleApiary, sampleColony } from './acceptance/samples.ts';
-import { smallWorld } from './acceptance/small-world.ts';
-import { verifyChain } from './chain.ts';
-import { checkpointIsSigned, headsMissing, matchesScope } from './checkpoint.ts';
-import type { Entry, Proposal } from './entry.ts';
-import { fold } from './fold.ts';
-import { apiary as apiaryKind } from './kinds/apiary.ts';
-import { memoryDeviceStore } from './memory-store.ts';
-import { openOffice } from './office.ts';
-import { districtScope, everyoneScope } from './transport.ts';
+import { nodeHasher, nodeSigner, nodeVerifier, seededChance } from '../acceptance/node-ports.ts';
+import { sampleApiary, sampleColony } from '../acceptance/samples.ts';
+import { smallWorld } from '../acceptance/small-world.ts';
+import { verifyChain } from '../chain.ts';
+import { checkpointIsSigned, headsMissing, matchesScope } from '../checkpoint.ts';
+import type { Entry, Proposal } from '../entry.ts';
+import { fold } from '../fold.ts';
+import { apiary as apiaryKind } from '../kinds/apiary.ts';
+import { memoryDeviceStore } from '../memory-store.ts';
+import { districtScope, everyoneScope } from '../transport.ts';
+import { openOffice } from './open-office.ts';
 
 const desk = '01900000-0de5-7000-8000-000000000001';
 

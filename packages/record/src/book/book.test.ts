@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { sampleApiary } from './acceptance/samples.ts';
-import { smallWorld } from './acceptance/small-world.ts';
-import type { Proposal } from './entry.ts';
-import { apiary } from './kinds/apiary.ts';
+import { sampleApiary } from '../acceptance/samples.ts';
+import { smallWorld } from '../acceptance/small-world.ts';
+import type { Proposal } from '../entry.ts';
+import { apiary } from '../kinds/apiary.ts';
 
 test('a write of many tells how far it is, and can be called off with nothing stored', async () => {
   const world = await smallWorld();

@@ -3,8 +3,8 @@ import { entryStoreCases } from '@combside/record/acceptance/entry-store';
 import { officeStoreCases } from '@combside/record/acceptance/office-store';
 import type { OfficeStore } from '@combside/record/store';
 import { afterEach, describe, test } from 'vitest';
-import { type TestDatabase, testClusters, testDatabase } from './acceptance/test-database.ts';
-import { openOfficeStore } from './office-store.ts';
+import { type TestDatabase, testClusters, testDatabase } from '../acceptance/test-database.ts';
+import { openOfficeStore } from './open-office-store.ts';
 
 const cases = [
   ...entryStoreCases.map((one) => ({ ...one, suite: 'entries' })),
