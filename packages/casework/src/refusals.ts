@@ -42,6 +42,7 @@ export const refusals = [
   'casework.refused.not-in-register',
   'casework.refused.colony-elsewhere',
   'casework.refused.colony-gone',
+  'casework.refused.colony-closed',
   'casework.refused.time-runs-backward',
   'casework.refused.answer-missing',
   'casework.refused.no-suspicion-before',

@@ -50,6 +50,17 @@ const rope = (threadMillimetres: number, snapsBack: boolean | null = true): Tap 
 const all: Tap = { tap: 'everything looked at' };
 const seen = (sign: string): Tap => ({ tap: 'sign', sign, outcome: 'seen' });
 
+test('a colony closed at a visit is not closed there again, as a second window would', () => {
+  const { site, close } = visiting();
+  site.carryOut(close(), at);
+  expect(close()).toMatchObject({ ok: false, reason: 'casework.refused.colony-closed' });
+  // Another colony, and this one at another visit, are.
+  expect(close({ colony: site.ledger.colony(site.colonies[1]) }).ok).toBe(true);
+  const later = site.newId();
+  site.carryOut(startAt(site, later), arrival);
+  expect(close({ visit: site.ledger.visit(later) }).ok).toBe(true);
+});
+
 describe('nothing seen', () => {
   test('seals one examination and the assessment that names it', () => {
     const { site, visit, close } = visiting();

@@ -5,6 +5,7 @@ import { type Act, done, refused } from '../act.ts';
 import type { Assessed } from '../assess/assess-examination.ts';
 import { proposeChange } from '../register/propose-change.ts';
 import { type Conclude, conclude } from './conclude.ts';
+import { examinationAt } from './walk.ts';
 
 /** One colony's taps, and how it is closed. */
 export interface CloseColony extends Conclude {
@@ -19,7 +20,7 @@ export interface CloseColony extends Conclude {
  * was found dead (or alive) against the register, a change of the register is proposed beside them.
  *
  * Refused outside a running visit, for a colony of another apiary, when the claim does not fit what was entered, when a
- * suspicion names no known condition, or when the look does not stand yet.
+ * suspicion names no known condition, when the look does not stand yet, or when the colony was closed at this visit already.
  */
 export function closeColony(
   input: CloseColony,
@@ -31,6 +32,7 @@ export function closeColony(
   if (!known) return refused('casework.refused.not-in-register');
   if (known.apiary !== visit.apiary) return refused('casework.refused.colony-elsewhere');
   if (known.hiveState === 'gone') return refused('casework.refused.colony-gone');
+  if (examinationAt(input.colony, input.visit.about.id)) return refused('casework.refused.colony-closed');
   if (input.observedAt < visit.startedAt) return refused('casework.refused.time-runs-backward');
   const visitId = input.visit.about.id;
   const concluded = conclude(input, {

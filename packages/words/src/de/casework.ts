@@ -294,6 +294,8 @@ export const casework = {
   'casework.refused.not-in-register': 'Das Register hat dafür keinen Eintrag.',
   'casework.refused.colony-elsewhere': 'Dieses Volk steht an einem anderen Stand.',
   'casework.refused.colony-gone': 'Laut Register gibt es dieses Volk nicht mehr.',
+  'casework.refused.colony-closed':
+    'Dieses Volk wurde bei diesem Besuch schon geschlossen, vielleicht in einem anderen Fenster. Was dort falsch ist, lässt sich berichtigen.',
   'casework.refused.time-runs-backward': 'Die Zeit liegt vor dem Beginn. Die Uhr des Telefons prüfen.',
   'casework.refused.answer-missing':
     '{question, select, gloves {Angeben, was mit den Handschuhen geschah.} tool {Angeben, was mit dem Stockmeißel geschah.} how {Angeben, wie es übergeben wurde.} receiver {Den Namen des Empfängers eintragen.} other {Angeben, was mit dem Telefon geschah.}}',

@@ -287,6 +287,8 @@ export const casework = {
   'casework.refused.not-in-register': 'The register has no entry for it.',
   'casework.refused.colony-elsewhere': 'This colony stands at another apiary.',
   'casework.refused.colony-gone': 'The register says that this colony is gone.',
+  'casework.refused.colony-closed':
+    'This colony was closed at this visit already, perhaps in another window. What is wrong there can be corrected.',
   'casework.refused.time-runs-backward': 'The time lies before the beginning. Look at the clock of the phone.',
   'casework.refused.answer-missing':
     '{question, select, gloves {Say what was done with the gloves.} tool {Say what was done with the tool.} how {Say how it was handed over.} receiver {Write the name of the receiver.} other {Say what was done with the phone.}}',

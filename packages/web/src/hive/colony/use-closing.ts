@@ -37,13 +37,15 @@ interface Concluding {
 export function useClosing(given: ToClose | null): Writing<Concluding, { readonly assessed: Assessed }> {
   const device = useHiveDevice();
   return useWrite(
-    async ({ closing, suspected }: Concluding) => {
+    async ({ closing, suspected }: Concluding, fresh) => {
       if (!given) throw new Error('a colony is closed only once its draft is read');
       const { hand, known, colony, circumstances, corrects } = given;
       const taps = hand.now();
+      // Another tab may have closed it since this screen was drawn.
+      const now = (await fresh.state({ type: 'colony', id: colony.about.id })) ?? colony;
       const stated = {
         taps,
-        colony,
+        colony: now,
         visit: known.visit,
         pack: device.pack,
         closing,
@@ -57,7 +59,7 @@ export function useClosing(given: ToClose | null): Writing<Concluding, { readonl
       const input = {
         ...stated,
         corrects: corrects.examined.written.entry,
-        reason: draftFrom(taps, colony).correctionReason,
+        reason: draftFrom(taps, now).correctionReason,
         by: device.session.person,
         correctedAt: device.now(),
       };
