@@ -10,9 +10,13 @@ import { useDistrictName } from '../district-name.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
 import { useAsked } from '../office/use-asked.ts';
 import { deskTimeZone } from '../time-zone.ts';
+import { ChangeForm } from './change-form.tsx';
+import { Contested } from './contested.tsx';
+import { History } from './history.tsx';
+import { MergedInto } from './merged-into.tsx';
 import { Movements } from './movements.tsx';
 import { Page } from './page.tsx';
-import { ChangeForm, Contested, History, MergedInto, Proposed } from './record-parts.tsx';
+import { Proposed } from './proposed.tsx';
 import { sayPosition } from './say-value.ts';
 import { useRecordWriting } from './use-record-writing.ts';
 

@@ -6,9 +6,11 @@ import { WriteStatus } from '../../ui/write-status.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
 import { useAsked } from '../office/use-asked.ts';
 import { deskTimeZone } from '../time-zone.ts';
+import { Contested } from './contested.tsx';
+import { History } from './history.tsx';
 import { Movements } from './movements.tsx';
 import { Page } from './page.tsx';
-import { Contested, History, Proposed } from './record-parts.tsx';
+import { Proposed } from './proposed.tsx';
 import { sayValue } from './say-value.ts';
 import { useRecordWriting } from './use-record-writing.ts';
 

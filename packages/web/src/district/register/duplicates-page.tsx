@@ -16,7 +16,7 @@ import { Button } from '../../ui/button.tsx';
 import { useWords } from '../../ui/words-context.tsx';
 import { WriteStatus } from '../../ui/write-status.tsx';
 import type { ComparisonTold } from './compare-worker.ts';
-import { Labelled } from './record-parts.tsx';
+import { Labelled } from './labelled.tsx';
 import { sayField, sayValue } from './say-value.ts';
 import { useRecordWriting } from './use-record-writing.ts';
 

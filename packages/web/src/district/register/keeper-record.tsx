@@ -8,9 +8,12 @@ import { useWords } from '../../ui/words-context.tsx';
 import { WriteStatus } from '../../ui/write-status.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
 import { useAsked } from '../office/use-asked.ts';
+import { ChangeForm } from './change-form.tsx';
+import { Contested } from './contested.tsx';
+import { History } from './history.tsx';
+import { MergedInto } from './merged-into.tsx';
 import { Movements } from './movements.tsx';
 import { Page } from './page.tsx';
-import { ChangeForm, Contested, History, MergedInto } from './record-parts.tsx';
 import { useRecordWriting } from './use-record-writing.ts';
 
 const changeable = [

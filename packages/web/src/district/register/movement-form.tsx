@@ -11,9 +11,9 @@ import { useWords } from '../../ui/words-context.tsx';
 import { WriteStatus } from '../../ui/write-status.tsx';
 import { useAsked } from '../office/use-asked.ts';
 import { deskTimeZone } from '../time-zone.ts';
+import { Labelled, Why } from './labelled.tsx';
 import { actOf, bodyOf, draftOf, type Missing, type MovementDraft } from './movement-draft.ts';
 import { MovementEnd } from './movement-end.tsx';
-import { Labelled, Why } from './record-parts.tsx';
 import type { RecordWriting } from './use-record-writing.ts';
 
 export interface OwnApiary {
