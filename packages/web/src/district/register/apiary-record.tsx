@@ -1,5 +1,5 @@
 import { changeApiary } from '@combside/casework/register/apiary';
-import type { ApiaryPage } from '@combside/contract/apiary-page';
+import { apiaryPage } from '@combside/contract/apiary-page';
 import { mergedInto } from '@combside/record/fold';
 import type { ApiaryBody } from '@combside/record/kinds/apiary';
 import { Link } from 'wouter';
@@ -8,7 +8,7 @@ import { useWords } from '../../ui/words-context.tsx';
 import { WriteStatus } from '../../ui/write-status.tsx';
 import { useDistrictName } from '../district-name.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
-import { useAsked } from '../office/use-office.ts';
+import { useAsked } from '../office/use-asked.ts';
 import { deskTimeZone } from '../time-zone.ts';
 import { ChangeForm } from './change-form.tsx';
 import { Contested } from './contested.tsx';
@@ -32,7 +32,8 @@ const changeable = [
 export function ApiaryRecord({ apiary }: { readonly apiary: string }) {
   const words = useWords();
   const districtName = useDistrictName();
-  const asked = useAsked<ApiaryPage>(
+  const asked = useAsked(
+    apiaryPage,
     `/api/apiaries/${apiary}`,
     (event) => event.apiary === apiary || event.about.type === 'movement',
   );

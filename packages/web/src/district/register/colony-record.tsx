@@ -1,10 +1,10 @@
-import type { ColonyPage } from '@combside/contract/colony-page';
+import { colonyPage } from '@combside/contract/colony-page';
 import { Link } from 'wouter';
 import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { WriteStatus } from '../../ui/write-status.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
-import { useAsked } from '../office/use-office.ts';
+import { useAsked } from '../office/use-asked.ts';
 import { deskTimeZone } from '../time-zone.ts';
 import { Contested } from './contested.tsx';
 import { History } from './history.tsx';
@@ -17,7 +17,8 @@ import { useRecordWriting } from './use-record-writing.ts';
 /** A colony as the register knows it, when it was looked at, and its history. */
 export function ColonyRecord({ colony }: { readonly colony: string }) {
   const words = useWords();
-  const asked = useAsked<ColonyPage>(
+  const asked = useAsked(
+    colonyPage,
     `/api/colonies/${colony}`,
     (event) => event.about.id === colony || event.about.type === 'movement',
   );
