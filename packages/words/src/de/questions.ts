@@ -201,8 +201,10 @@ export const questions = {
   'questions.do-two-agree.neither2': 'Zweite Gruppe: keiner von beiden',
   'questions.do-two-agree.says.kappa':
     'Sie stimmen bei {agreed} von {all} überein ({observed}); über den Zufall hinaus beträgt die Übereinstimmung (Kappa) {kappa}, zwischen {lower} und {upper}.',
+  'questions.do-two-agree.says.kappa-alone':
+    'Sie stimmen bei {agreed} von {all} überein ({observed}); über den Zufall hinaus beträgt die Übereinstimmung (Kappa) {kappa}. Ein Bereich lässt sich hier für Kappa nicht berechnen: siehe die zweite Zahl.',
   'questions.do-two-agree.says.chance':
-    'Rein zufällig stimmten sie bei {expected} überein. Um die Seltenheit berichtigt (PABAK): {pabak}.',
+    'Rein zufällig stimmten sie bei {expected} überein. Um die Seltenheit berichtigt (PABAK): {pabak}, zwischen {lower} und {upper}.',
   'questions.do-two-agree.says.one-answer':
     'Sie stimmen bei {agreed} von {all} überein ({observed}). Alles bekam dieselbe Antwort; ob das mehr als Zufall ist, lässt sich nicht sagen.',
   'questions.do-two-agree.says.two':
@@ -474,6 +476,8 @@ export const questions = {
     'Solange Bienen leben, wird nichts verbrannt. Sie werden zuerst getötet, mit Mitteln, die die Behörde erlaubt.',
   'questions.burn-and-bury.refuses.pieces':
     'Die weiteren Teile sind nicht lesbar. Je Zeile eine Größe: Anzahl, Länge, Breite, Höhe, etwa 6 50 40 24.',
+  'questions.burn-and-bury.refuses.does-not-fit':
+    'Das größte Teil geht nicht in eine Grube dieser Breite, gestapelt bis zu dieser Höhe. Breiter graben oder höher stapeln.',
   'questions.burn-and-bury.refuses.not-accepted':
     'Wo Ausflammen nicht anerkannt ist, wird nicht ausgeflammt. Die Behörde fragen, was gilt.',
   'questions.burn-and-bury.refuses.wet':
@@ -496,7 +500,7 @@ export const questions = {
   'questions.burn-and-bury.y.dose': 'Zehnerpotenzen getöteter Sporen, auf Glas',
   'questions.burn-and-bury.y.strength': 'Bleichlauge für diese Wanne',
   'questions.burn-and-bury.takes.geometry':
-    'Nur Geometrie: Außenmaße, ohne Lücken gestapelt; schräge Wände und Aushub brauchen mehr Platz.',
+    'Nur Geometrie: ganze Teile nach Außenmaßen, in Reihen und Lagen; schräge Wände und Aushub brauchen mehr Platz.',
   'questions.burn-and-bury.takes.chosen': 'Brennstoff und Zeit sind Ihre eigenen Werte, malgenommen.',
   'questions.burn-and-bury.takes.takes-all':
     'Die Grube fasst alles, was übrig ist, mit Honig und Asche, und die Erde deckt es zu.',

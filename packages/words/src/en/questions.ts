@@ -194,8 +194,10 @@ export const questions = {
   'questions.do-two-agree.neither2': 'Second group: neither did',
   'questions.do-two-agree.says.kappa':
     'They agree on {agreed} of {all} ({observed}); beyond chance their agreement (kappa) is {kappa}, between {lower} and {upper}.',
+  'questions.do-two-agree.says.kappa-alone':
+    'They agree on {agreed} of {all} ({observed}); beyond chance their agreement (kappa) is {kappa}. Here no interval can be reckoned for kappa: see the second figure.',
   'questions.do-two-agree.says.chance':
-    'By chance alone they would agree on {expected}. Set right for how rare it is (PABAK): {pabak}.',
+    'By chance alone they would agree on {expected}. Set right for how rare it is (PABAK): {pabak}, between {lower} and {upper}.',
   'questions.do-two-agree.says.one-answer':
     'They agree on {agreed} of {all} ({observed}). Everything got the same answer, so agreement beyond chance cannot be told.',
   'questions.do-two-agree.says.two':
@@ -467,6 +469,8 @@ export const questions = {
     'Nothing is burned while bees live. They are killed first, by means the authority permits.',
   'questions.burn-and-bury.refuses.pieces':
     'The further pieces cannot be read. One size a line: how many, length, width, height, such as 6 50 40 24.',
+  'questions.burn-and-bury.refuses.does-not-fit':
+    'The largest piece does not go into a pit of this width, stacked to this height. Dig wider or stack higher.',
   'questions.burn-and-bury.refuses.not-accepted':
     'Nothing is scorched where it is not accepted. Ask the authority what is.',
   'questions.burn-and-bury.refuses.wet':
@@ -488,7 +492,7 @@ export const questions = {
   'questions.burn-and-bury.y.dose': 'Powers of ten of spores killed, on glass',
   'questions.burn-and-bury.y.strength': 'Bleach for this tank',
   'questions.burn-and-bury.takes.geometry':
-    'Only geometry: outer measures, stacked without gaps; sloping sides and a spoil heap need more room.',
+    'Only geometry: whole pieces by outer measures, in rows and layers; sloping sides and a spoil heap need more room.',
   'questions.burn-and-bury.takes.chosen': 'Fuel and time are your own figures, multiplied.',
   'questions.burn-and-bury.takes.takes-all':
     'The pit takes all that is left, with honey and ash, and the soil covers it.',
