@@ -21,7 +21,7 @@ import type { SignChances } from '../packages/science/src/diagnosis/inference.ts
 import { intervals } from '../packages/science/src/diagnosis/intervals.ts';
 import {
   broodNetwork,
-  drawnChances,
+  drawerOf,
   pointChances,
   type SignNode,
   type TestNode,
@@ -58,7 +58,7 @@ function world(chance: Chance, place: () => number, eyePlace: () => number): Wor
       fromLogit(logit(low) + (logit(high) - logit(low)) * eyePlace()),
     ]),
   ) as unknown as Eye;
-  return { chances: signNodes.map((node) => drawnChances(node, 'not known', moved)), eye };
+  return { chances: signNodes.map((node) => drawerOf(node, 'not known', moved)()), eye };
 }
 
 const looks: readonly Look[] = [

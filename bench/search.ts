@@ -10,7 +10,7 @@
 import { chmodSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { RegisterHits } from '../packages/contract/src/register.ts';
+import type { RegisterHits } from '../packages/contract/src/register-search.ts';
 import type { Visits } from '../packages/contract/src/visits.ts';
 import { foldVersion } from '../packages/record/src/fold.ts';
 import { startServer } from '../packages/server/src/start.ts';

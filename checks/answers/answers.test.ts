@@ -2,45 +2,46 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { filesOf } from '../tree.ts';
-import { unparsedIn } from './answers.ts';
+import { rawQuestionsIn, unparsedIn } from './answers.ts';
 
 const house = join(import.meta.dirname, '../..');
 
-/** Production code that takes in what was written elsewhere: the screens and the command line. */
+/** Code that takes in what was written elsewhere: the screens, the command line, the server, and the ways tests speak to it. */
 const sources = filesOf(house).filter(
-  (path) => /^packages[/](web|cli)[/]src[/].*[.]tsx?$/.test(path) && !/[.]test[.]tsx?$|[/]acceptance[/]/.test(path),
+  (path) => /^packages[/](web|cli|server)[/]src[/].*[.]tsx?$/.test(path) && !/[.]test[.]tsx?$/.test(path),
 );
-
-/** Files that still believe an answer, with how many; none may be added, and what is mended comes off. */
-const stillBelieved: Readonly<Record<string, number>> = {
-  'packages/web/src/app/preferences.ts': 1,
-  'packages/web/src/app/session.ts': 1,
-  'packages/web/src/device/sync/fetch-entries.ts': 1,
-  'packages/web/src/district/comb/ask-reading.ts': 1,
-  'packages/web/src/district/comb/photographs-page.tsx': 1,
-  'packages/web/src/district/desk/places-list.tsx': 1,
-  'packages/web/src/district/desk/visits-ended.tsx': 1,
-  'packages/web/src/district/map/background.ts': 1,
-  'packages/web/src/district/map/base-map.ts': 1,
-  'packages/web/src/district/map/map-view.tsx': 2,
-  'packages/web/src/district/office/ask-page.ts': 1,
-  'packages/web/src/district/office/use-office.ts': 2,
-  'packages/web/src/district/register/fetch-rows.ts': 1,
-  'packages/web/src/district/register/register-list.tsx': 1,
-};
 
 describe('what comes over the wire or out of a store of text', () => {
   test('is parsed, not believed', () => {
-    expect(sources.length).toBeGreaterThan(150);
-    const believed: Record<string, number> = {};
-    for (const path of sources) {
-      const { length } = unparsedIn(path, readFileSync(join(house, path), 'utf8'));
-      if (length > 0) believed[path] = length;
-    }
-    expect(believed, 'parse it with its schema (packages/contract): it may come from another version').toEqual(
-      stillBelieved,
-    );
+    expect(sources.length).toBeGreaterThan(250);
+    const believed = sources.flatMap((path) => unparsedIn(path, readFileSync(join(house, path), 'utf8')));
+    expect(believed, 'parse it with its schema (packages/contract): it may come from another version').toEqual([]);
   });
+});
+
+/** Files of the program itself, fetched as they were built; they are no answers of the office. */
+const ownFiles = ['packages/web/src/district/map/base-map.ts', 'packages/web/src/hive/result/paper-fonts.ts'];
+
+describe('a question of the screens to the office', () => {
+  test('goes the one way', () => {
+    const screens = sources.filter((path) => path.startsWith('packages/web/'));
+    expect(screens.length).toBeGreaterThan(150);
+    const raw = screens.flatMap((path) => rawQuestionsIn(path, readFileSync(join(house, path), 'utf8')));
+    expect(
+      [...new Set(raw.map(({ path }) => path))].sort(),
+      'ask with `ask(schema, address)` (packages/web/src/device/ask): it reads the answer and names what failed',
+    ).toEqual(ownFiles);
+  });
+
+  test.each(["void fetch('/api/owed');", 'const answer = await window.fetch(address, { signal });'])(
+    '%s is caught',
+    (text) => expect(rawQuestionsIn('offender.ts', text)).toEqual([{ path: 'offender.ts', line: 1 }]),
+  );
+
+  test.each(["const owed = ask(schema, '/api/owed');", 'const names = await fetchNames(database);'])(
+    '%s is left in peace',
+    (text) => expect(rawQuestionsIn('good.ts', text)).toEqual([]),
+  );
 });
 
 describe('the offenders', () => {

@@ -1,18 +1,32 @@
 import ts from 'typescript';
 
-/** One place where text from outside is taken for a type without being looked at. */
-export interface Unparsed {
+/** One place in a file. */
+export interface Place {
   readonly path: string;
   readonly line: number;
+}
+
+/** Finds calls of the browser's own `fetch`: questions to the office that go past the one way to ask. */
+export function rawQuestionsIn(path: string, text: string): Place[] {
+  const source = ts.createSourceFile(path, text, ts.ScriptTarget.Latest, true);
+  const found: Place[] = [];
+  const visit = (node: ts.Node): void => {
+    if (ts.isCallExpression(node) && /^(?:(?:globalThis|window|self)[.])?fetch$/.test(node.expression.getText())) {
+      found.push({ path, line: source.getLineAndCharacterOfPosition(node.getStart()).line + 1 });
+    }
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+  return found;
 }
 
 /**
  * Finds answers that are believed instead of parsed: `await answer.json() as Answer`, `JSON.parse(text) as Answer`, and
  * either of them given straight to a variable with a type. `as unknown` believes nothing.
  */
-export function unparsedIn(path: string, text: string): Unparsed[] {
+export function unparsedIn(path: string, text: string): Place[] {
   const source = ts.createSourceFile(path, text, ts.ScriptTarget.Latest, true);
-  const found: Unparsed[] = [];
+  const found: Place[] = [];
   const visit = (node: ts.Node): void => {
     const believed =
       ts.isAsExpression(node) || ts.isTypeAssertionExpression(node) || ts.isVariableDeclaration(node)

@@ -18,7 +18,7 @@ const commands: Readonly<Record<string, { readonly line: string; readonly load: 
   },
   demo: {
     line: 'play one visit from hive to office in the invented district',
-    load: () => import('./demo.ts').then((file) => file.demo),
+    load: () => import('./demo/demo.ts').then((file) => file.demo),
   },
   diagnose: {
     line: 'the whole reasoning on one examination, as text or JSON',

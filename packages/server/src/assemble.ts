@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Office } from '@combside/record/office/office';
 import type { WallClock } from '@combside/record/ports';
+import { z } from 'zod';
 import { type Accounts, openAccounts } from './accounts/accounts.ts';
 import { type CombReadings, openCombReadings } from './comb-readings/comb-readings.ts';
 import { type ReadingThread, readingThread } from './comb-readings/reading-thread.ts';
@@ -109,5 +110,5 @@ export async function assemble(options: AssemblyOptions): Promise<AssembledServe
 
 function version(): string {
   const text = readFileSync(new URL('../package.json', import.meta.url), 'utf8');
-  return (JSON.parse(text) as { version: string }).version;
+  return z.object({ version: z.string() }).parse(JSON.parse(text)).version;
 }

@@ -155,10 +155,11 @@ describe('tests with no sign', () => {
       batch: 'INV-1',
       expires: '2027-05-03',
     };
-    const expired = reasoningOn(examined({ tests: [kit] }), null).assessed;
+    const body = examined({});
+    const expired = reasoningOn({ ...body, tests: [kit] }, null).assessed;
     expect(expired.reasoning.reasons.silent.map((one) => one.why)).toContain('kit-expired');
     expect(expired.result).toBe('nothing seen with this look');
-    const inDate = reasoningOn({ ...examined({}), tests: [{ ...kit, expires: '2027-05-04' }] }, null).assessed;
+    const inDate = reasoningOn({ ...body, tests: [{ ...kit, expires: '2027-05-04' }] }, null).assessed;
     expect(inDate.result).toBe('signs seen');
     expect(inDate.reasoning.reasons.reasons.some((one) => one.node === 'lateral-flow-afb')).toBe(true);
   });

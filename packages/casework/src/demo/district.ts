@@ -34,7 +34,7 @@ export async function demoDistrictFrom(input: DemoInput): Promise<DemoDistrict> 
     chance: seeded(input.seed),
     ledger,
     at: (daysAgo, hours, minutes = 0) => midnight - daysAgo * dayMilliseconds + hours * 3_600_000 + minutes * 60_000,
-    weigh: weighingOnce(),
+    weigh: input.weigh ?? weighingOnce(),
   };
   const register: DemoRegister = enterRegister(world);
   const truth = hideTruth(world, register);
@@ -47,7 +47,7 @@ export async function demoDistrictFrom(input: DemoInput): Promise<DemoDistrict> 
 }
 
 /** Weighs equal evidence once: thousands of looks without a sign come down to some dozens of different ones. */
-function weighingOnce(): typeof assessLook {
+export function weighingOnce(): typeof assessLook {
   const answers = new Map<string, ReturnType<typeof assessLook>>();
   return (evidence, settings) => {
     const key = JSON.stringify([evidence, settings]);

@@ -10,15 +10,16 @@ export interface DemoInput {
   readonly seed: number;
   readonly pack: Pack;
   readonly hasher: Hasher;
+  /** How evidence is weighed; whoever plays more than once may share one `weighingOnce`. */
+  readonly weigh?: typeof assessLook;
 }
 
 /** What the parts of the demonstration share. */
-export interface World extends DemoInput {
+export interface World extends Required<DemoInput> {
   readonly chance: Chance;
   readonly ledger: Ledger;
   /** Milliseconds of a clock time so many days before today. */
   at(daysAgo: number, hours: number, minutes?: number): number;
-  readonly weigh: typeof assessLook;
 }
 
 /** How many there are of each; the size of a small district. */

@@ -9,24 +9,28 @@ const logit = (p: number): number => Math.log(p / (1 - p));
  * 1 and the middle of the draws is the point value of an expert band. A value without ends is returned as it is.
  */
 export function drawProbability(value: SourcedValue, chance: Chance): number {
-  // One draw is always taken, so that a band that collapses does not shift the draws behind it.
-  const u = chance.uniform();
-  let ends = logits.get(value);
-  if (!ends) {
-    const { low, high } = value;
-    ends =
-      low === undefined || high === undefined || low === high
-        ? fixed
-        : { from: logit(low), width: logit(high) - logit(low) };
-    logits.set(value, ends);
-  }
-  if (ends === fixed) return value.value;
-  return 1 / (1 + Math.exp(-(ends.from + ends.width * u)));
+  return drawFrom(logOddsOf(value), chance);
 }
 
-/** The log-odds of a band's ends, kept: a band is drawn hundreds of times for one answer. */
-const logits = new WeakMap<SourcedValue, { readonly from: number; readonly width: number }>();
-const fixed = { from: 0, width: 0 };
+/** A band of probability by the log-odds of its ends; `width` is 0 where the value has none. */
+export interface LogOdds {
+  readonly value: number;
+  readonly from: number;
+  readonly width: number;
+}
+
+/** Reads a band once, for whoever draws from it hundreds of times. */
+export function logOddsOf({ value, low, high }: SourcedValue): LogOdds {
+  if (low === undefined || high === undefined || low === high) return { value, from: 0, width: 0 };
+  return { value, from: logit(low), width: logit(high) - logit(low) };
+}
+
+/** One draw, as `drawProbability` makes it. */
+export function drawFrom({ value, from, width }: LogOdds, chance: Chance): number {
+  // One draw is always taken, so that a band that collapses does not shift the draws behind it.
+  const u = chance.uniform();
+  return width === 0 ? value : 1 / (1 + Math.exp(-(from + width * u)));
+}
 
 /** A draw from a band of a positive factor: uniform on the logarithmic scale. */
 export function drawFactor(value: SourcedValue, chance: Chance): number {

@@ -296,19 +296,24 @@ export class Inference {
    */
   marginals(joint: Float64Array): number[][] {
     const sums = this.levels.map((count) => new Array<number>(count).fill(0));
-    let stride = 1;
-    for (let v = 0; v < this.levels.length; v++) {
+    // From the slowest variable down: its levels are whole blocks, and added up they are the joint of the variables below.
+    const left = this.#product;
+    left.set(joint);
+    let size = joint.length;
+    for (let v = this.levels.length - 1; v >= 0; v--) {
       const count = this.levels[v] as number;
       const row = sums[v] as number[];
-      for (let start = 0; start < joint.length; start += stride * count) {
-        for (let level = 0; level < count; level++) {
-          let sum = 0;
-          const from = start + level * stride;
-          for (let s = from; s < from + stride; s++) sum += joint[s] as number;
-          row[level] = (row[level] as number) + sum;
+      size /= count;
+      for (let level = 0; level < count; level++) {
+        let sum = 0;
+        const from = level * size;
+        for (let s = 0; s < size; s++) {
+          const here = left[from + s] as number;
+          sum += here;
+          if (level > 0) left[s] = (left[s] as number) + here;
         }
+        row[level] = sum;
       }
-      stride *= count;
     }
     return sums;
   }

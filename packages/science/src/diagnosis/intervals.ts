@@ -1,9 +1,9 @@
 import { type Eye, eyeBands } from '../brood/detectability.ts';
 import { type Chance, seeded } from '../random/seeded.ts';
 import { type DiseaseId, diseases } from '../signs/catalogue.ts';
-import { drawProbability } from './bands.ts';
+import { drawFrom, logOddsOf } from './bands.ts';
 import type { Evidence } from './evidence.ts';
-import { drawnChances, type Network } from './network.ts';
+import { drawerOf, type Network } from './network.ts';
 import { inferenceOf, nodeAt, statesWith, weigh } from './posterior.ts';
 import { drawnWeights, type Prior } from './prior.ts';
 import { sortEvidence } from './sort-evidence.ts';
@@ -31,11 +31,13 @@ export interface Intervals {
 /** The middle 90 %: its ends. */
 const ends = [0.05, 0.95] as const;
 
+const eyeInLogOdds = Object.entries(eyeBands).map(([band, value]) => [band, logOddsOf(value)] as const);
+
 /** Every band of the eye drawn once. */
 export function drawnEye(chance: Chance): Eye {
-  return Object.fromEntries(
-    Object.entries(eyeBands).map(([band, value]) => [band, drawProbability(value, chance)]),
-  ) as unknown as Eye;
+  const eye: Record<string, number> = {};
+  for (const [band, value] of eyeInLogOdds) eye[band] = drawFrom(value, chance);
+  return eye as unknown as Eye;
 }
 
 /** The middle 90 % of values, each end between the two nearest draws. Sorts in place. */
@@ -83,10 +85,10 @@ export function intervals(
   const inference = inferenceOf(network);
   const priorChance = seeded(seed);
   const eyeChance = seeded(seed + 1);
-  const nodes = items.map((item) => ({
-    node: nodeAt(network, item.index),
-    chance: seeded(seed + 1000 + item.index),
-  }));
+  const nodes = items.map((item) => {
+    const chance = seeded(seed + 1000 + item.index);
+    return { chance, draw: drawerOf(nodeAt(network, item.index), exposure, chance) };
+  });
 
   const joint = new Float64Array(inference.states);
   const mask = statesWith(network, notifiable);
@@ -100,7 +102,7 @@ export function intervals(
 
   for (let d = 0; d < draws; d++) {
     const eye = drawnEye(eyeChance);
-    const chances = nodes.map(({ node, chance }) => drawnChances(node, exposure, chance));
+    const chances = nodes.map(({ draw }) => draw());
     const drawn = items.map((item, i) => {
       const { chance } = nodes[i] as (typeof nodes)[number];
       return item.drawnGrade ? { ...item, grade: item.drawnGrade(chance) } : item;
@@ -119,7 +121,7 @@ export function intervals(
     advanced[d] = stages[2] as number;
     none[d] = joint[0] as number;
     let sum = 0;
-    for (let s = 0; s < joint.length; s++) if (mask[s] === 1) sum += joint[s] as number;
+    for (let s = 0; s < joint.length; s++) sum += (mask[s] as number) * (joint[s] as number);
     any[d] = sum;
   }
 

@@ -16,7 +16,7 @@ import {
 } from '../signs/catalogue.ts';
 import { band, bandOf } from '../signs/levels.ts';
 import { type Link, linkOf } from '../signs/links.ts';
-import { drawProbability, drawRate } from './bands.ts';
+import { drawFrom, drawRate, type LogOdds, logOddsOf } from './bands.ts';
 import type { CauseOfSign, SignChances } from './inference.ts';
 import { type Exposure, figureOf, type Rate, type TestId, testIds } from './test-figures.ts';
 
@@ -241,14 +241,37 @@ export function pointChances(node: SignNode | TestNode, exposure: Exposure): Sig
   );
 }
 
-/** A node's chances drawn from their bands. */
-export function drawnChances(node: SignNode | TestNode, exposure: Exposure, chance: Chance): SignChances {
-  return chancesOf(
-    node,
-    exposure,
-    (value) => drawProbability(value, chance),
-    (rate) => drawRate(rate, chance),
-  );
+/**
+ * A node's chances drawn from their bands, anew at each call: hundreds of times for one answer. The object handed out is
+ * the same each time, overwritten.
+ *
+ * @param chance the node's own stream
+ */
+export function drawerOf(node: SignNode | TestNode, exposure: Exposure, chance: Chance): () => SignChances {
+  if (node.kind === 'test') {
+    const rate = (one: Rate): number => drawRate(one, chance);
+    return () => chancesOf(node, exposure, (value) => value.value, rate);
+  }
+  const drawer = (arrow: Omit<Arrow, 'condition' | 'variable' | 'level'>) => {
+    const bands = [arrow.shows, arrow.many, arrow.mostly].slice(0, node.grades).map(logOddsOf);
+    const reach = bands.map(() => 0);
+    const draw = (): void => {
+      let reached = 1;
+      for (let g = 0; g < bands.length; g++) {
+        reached *= drawFrom(bands[g] as LogOdds, chance);
+        reach[g] = reached;
+      }
+    };
+    return { reach, draw };
+  };
+  const background = drawer(node.background);
+  const arrows = node.arrows.map((arrow) => ({ ...drawer(arrow), variable: arrow.variable, level: arrow.level }));
+  const chances = { takenAway: node.takenAway, background: background.reach, causes: arrows };
+  return () => {
+    background.draw();
+    for (const arrow of arrows) arrow.draw();
+    return chances;
+  };
 }
 
 /** Every number a node rests on, for saying which are expert bands and where the others come from. */

@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { seeded } from '../random/seeded.ts';
 import { bathVolume, causticBath, causticKeepersCite, hypochloriteBath } from './baths.ts';
 import { cautions } from './cautions.ts';
 import { type Fuel, fuelForBurning, scorching } from './fire.ts';
 import { type dippable, hotWaxDip } from './hot-wax-dip.ts';
 import { irradiationConsignment } from './irradiation.ts';
 import { killingDose } from './killing.ts';
-import { coverOverAshes, pitForBurning } from './pit.ts';
+import { coverOverAshes, lengthForPieces, pitForBurning } from './pit.ts';
 
 const pit = {
   pieces: [{ count: 4, lengthCentimetres: 50, widthCentimetres: 40, heightCentimetres: 25 }],
@@ -59,6 +60,39 @@ describe('arithmetic of the guidance', () => {
     expect(answer.pitDepth).toBeCloseTo(0.81, 12);
     expect(answer.soilToMove).toBeCloseTo(0.81, 12);
     expect(answer.volumeToBurn).toBeCloseTo(0.2, 12);
+  });
+
+  it('a pit takes whole hives, not their volume', () => {
+    const hives = [{ count: 6, lengthCentimetres: 51, widthCentimetres: 41, heightCentimetres: 60 }];
+    // By volume 0.6 m by 1.2 m stacked 1.05 m high would hold them; two find room there.
+    const tight = { ...pit, pieces: hives, pitWidthMetres: 0.6, stackingHeightMetres: 1.05 };
+    expect(() => pitForBurning({ ...tight, pitLengthMetres: 1.2 })).toThrow('pitLengthMetres must be');
+    // Laid on the side, 41 cm along: one across, two in height where 51 cm stand upward, three such rows.
+    expect(pitForBurning({ ...tight, pitLengthMetres: null }).pitLength).toBeCloseTo(3 * 0.41, 12);
+    expect(() => pitForBurning({ ...tight, pitLengthMetres: null, pitWidthMetres: 0.4 })).toThrow('largest piece');
+    expect(() => pitForBurning({ ...tight, pitLengthMetres: 0.3, stackingHeightMetres: null })).toThrow(
+      'pitLengthMetres must be',
+    );
+  });
+
+  it('never needs less than the volume, nor more than one piece behind the other', () => {
+    const chance = seeded(11);
+    for (let i = 0; i < 300; i++) {
+      const one = {
+        count: 1 + chance.integer(40),
+        lengthCentimetres: 10 + chance.integer(60),
+        widthCentimetres: 10 + chance.integer(60),
+        heightCentimetres: 10 + chance.integer(60),
+      };
+      const wide = 0.7 + chance.uniform() * 3;
+      const high = 0.7 + chance.uniform();
+      const length = lengthForPieces([one], wide, high);
+      const sides = [one.lengthCentimetres, one.widthCentimetres, one.heightCentimetres].map((side) => side / 100);
+      const volume = one.count * sides.reduce((a, b) => a * b, 1);
+      expect(length).not.toBeNull();
+      expect(length ?? 0).toBeGreaterThanOrEqual(volume / (wide * high) - 1e-9);
+      expect(length ?? 0).toBeLessThanOrEqual(one.count * Math.min(...sides) + 1e-9);
+    }
   });
 
   it('works out the length from a stacking height', () => {

@@ -1,6 +1,7 @@
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { pushAnswer } from '@combside/contract/push';
 import { protocolHeader, protocolVersion } from '@combside/contract/version';
 import { seal } from '@combside/record/chain';
 import type { Entry, Proposal } from '@combside/record/entry';
@@ -144,7 +145,7 @@ async function signIn(house: AssembledServer, person: TestPerson): Promise<Visit
     push: async (entries) => {
       const pushed = await post('/api/push', { entries });
       if (pushed.status !== 200) throw new Error(`push: ${pushed.status} ${await pushed.text()}`);
-      return ((await pushed.json()) as { results: PushResult[] }).results;
+      return pushAnswer.parse(await pushed.json()).results;
     },
   };
 }

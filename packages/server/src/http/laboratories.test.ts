@@ -1,6 +1,6 @@
 import { stateLimits } from '@combside/casework/laboratory/limits';
+import { entriesOfOne } from '@combside/contract/entries-of-one';
 import { laboratories } from '@combside/contract/laboratories';
-import { entriesOfOne } from '@combside/contract/register';
 import type { LaboratoryLimitsBody } from '@combside/record/kinds/laboratory-limits';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { newId, phoneOf, type TestHouse, testHouse, testPeople, type Visitor } from '../acceptance/test-house.ts';

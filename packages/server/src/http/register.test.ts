@@ -1,14 +1,9 @@
-import {
-  type EntriesOfOne,
-  entriesOfOne,
-  type KeeperPage,
-  type Keepers,
-  keeperPage,
-  type RegisterHits,
-  type RegisterRows,
-  registerRows,
-  type Unsettled,
-} from '@combside/contract/register';
+import { type EntriesOfOne, entriesOfOne } from '@combside/contract/entries-of-one';
+import { type KeeperPage, keeperPage } from '@combside/contract/keeper-page';
+import type { Keepers } from '@combside/contract/keepers';
+import { type RegisterRows, registerRows } from '@combside/contract/register-rows';
+import type { RegisterHits } from '@combside/contract/register-search';
+import type { Unsettled } from '@combside/contract/unsettled';
 import { merge } from '@combside/record/kinds/merge';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { newId, phoneOf, type TestHouse, testHouse, testPeople, type Visitor } from '../acceptance/test-house.ts';

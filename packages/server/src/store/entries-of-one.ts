@@ -1,4 +1,4 @@
-import type { EntriesOfOne } from '@combside/contract/register';
+import type { EntriesOfOne } from '@combside/contract/entries-of-one';
 import { aboutKey } from '@combside/record/store';
 import { everyoneScope } from '@combside/record/transport';
 import type { Database } from './database.ts';

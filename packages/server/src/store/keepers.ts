@@ -1,4 +1,5 @@
-import type { KeeperPage, Keepers, KeepersAsked } from '@combside/contract/register';
+import type { KeeperPage } from '@combside/contract/keeper-page';
+import type { Keepers, KeepersAsked } from '@combside/contract/keepers';
 import { sql } from 'kysely';
 import { apiariesOfKeeper } from './apiaries.ts';
 import type { Database } from './database.ts';

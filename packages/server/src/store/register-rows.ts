@@ -1,4 +1,4 @@
-import type { RegisterRows, RegisterRowsAsked } from '@combside/contract/register';
+import type { RegisterRows, RegisterRowsAsked } from '@combside/contract/register-rows';
 import { foldVersion, mergedInto } from '@combside/record/fold';
 import { openReader } from '@combside/record/reader';
 import type { ApiaryState, KeeperState } from '@combside/record/states';

@@ -1,4 +1,4 @@
-import type { RegisterHit, RegisterHits, RegisterSearched } from '@combside/contract/register';
+import type { RegisterHit, RegisterHits, RegisterSearched } from '@combside/contract/register-search';
 import { type RawBuilder, sql } from 'kysely';
 import type { Database } from './database.ts';
 import { patternAnywhere } from './paging.ts';

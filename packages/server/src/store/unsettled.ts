@@ -1,5 +1,5 @@
 import { isContested, openProposals } from '@combside/casework/register/settle';
-import type { Unsettled, UnsettledAsked } from '@combside/contract/register';
+import type { Unsettled, UnsettledAsked } from '@combside/contract/unsettled';
 import type { ApiaryState, ColonyState, KeeperState } from '@combside/record/states';
 import { sql } from 'kysely';
 import type { Database } from './database.ts';

@@ -21,10 +21,11 @@ function browserLanguage(): Language {
 function read(): Preferences {
   const base: Preferences = { language: browserLanguage(), theme: 'paper' };
   try {
-    const kept = JSON.parse(localStorage.getItem(key) ?? '{}') as Partial<Preferences>;
+    const kept: unknown = JSON.parse(localStorage.getItem(key) ?? '{}');
+    const given = new Map<string, unknown>(Object.entries(kept ?? {}));
     return {
-      language: languages.find((language) => language === kept.language) ?? base.language,
-      theme: themes.find((theme) => theme === kept.theme) ?? base.theme,
+      language: languages.find((language) => language === given.get('language')) ?? base.language,
+      theme: themes.find((theme) => theme === given.get('theme')) ?? base.theme,
     };
   } catch {
     return base;

@@ -1,4 +1,7 @@
+import { me } from '@combside/contract/people';
 import { type IDBPDatabase, openDB } from 'idb';
+import { ask, send } from '../device/ask/ask.ts';
+import { NotAnswered } from '../device/ask/not-answered.ts';
 
 /** Who is signed in on this device. Kept here so that the hive opens without a network. */
 export interface Session {
@@ -57,28 +60,38 @@ export type SignInResult =
  * Signs in at the office. Needs a network once; afterwards the hive side works without it.
  */
 export async function signIn(email: string, password: string): Promise<SignInResult> {
-  let answer: Response;
   try {
-    answer = await fetch('/api/auth/sign-in/email', {
-      method: 'POST',
-      headers: { 'content-type': 'application/json' },
-      body: JSON.stringify({ email, password }),
-    });
-  } catch {
-    return { ok: false, reason: 'no network' };
+    await send('/api/auth/sign-in/email', { message: { email, password } });
+  } catch (error) {
+    return { ok: false, reason: reasonOf(error) };
   }
-  if (answer.status === 401 || answer.status === 403) return { ok: false, reason: 'wrong' };
-  if (answer.status === 429) return { ok: false, reason: 'too many tries' };
-  if (!answer.ok) return { ok: false, reason: 'failed' };
   const session = await askWhoIsSignedIn();
   return session ? { ok: true, session } : { ok: false, reason: 'failed' };
 }
 
+function reasonOf(error: unknown): Extract<SignInResult, { ok: false }>['reason'] {
+  switch (error instanceof NotAnswered ? error.outcome : null) {
+    case 'not signed in':
+    case 'not granted':
+      return 'wrong';
+    case 'too many tries':
+      return 'too many tries';
+    case 'no connection':
+      return 'no network';
+    default:
+      return 'failed';
+  }
+}
+
 /** Asks the server who this browser is signed in as, and keeps the answer. Null when nobody is. */
-export async function askWhoIsSignedIn(): Promise<Session | null> {
-  const answer = await fetch('/api/me');
-  if (!answer.ok) return null;
-  const session = (await answer.json()) as Session;
+async function askWhoIsSignedIn(): Promise<Session | null> {
+  let session: Session;
+  try {
+    session = await ask(me, '/api/me');
+  } catch (error) {
+    if (error instanceof NotAnswered && error.outcome !== 'no connection') return null;
+    throw error;
+  }
   await keep(session);
   return session;
 }
@@ -86,9 +99,5 @@ export async function askWhoIsSignedIn(): Promise<Session | null> {
 /** Signs out. What was recorded stays on the device until it has reached the office. */
 export async function signOut(): Promise<void> {
   await keep(null);
-  await fetch('/api/auth/sign-out', {
-    method: 'POST',
-    headers: { 'content-type': 'application/json' },
-    body: '{}',
-  }).catch(() => undefined);
+  await send('/api/auth/sign-out', { message: {} }).catch(() => undefined);
 }

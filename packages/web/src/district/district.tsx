@@ -9,7 +9,8 @@ import { SpeaksWords, useWords } from '../ui/words-context.tsx';
 import { Desk } from './desk/desk.tsx';
 import { deskDevice } from './desk-device.ts';
 import { NamesDistricts, useDistrictName } from './district-name.tsx';
-import { keepAnswersFor, useIsLive } from './office/use-office.ts';
+import { useIsLive } from './office/arrivals.ts';
+import { keepAnswersFor } from './office/kept-answers.ts';
 
 const Register = lazy(() => import('./register/register.tsx'));
 const Questions = lazy(() => import('./questions/questions.tsx'));

@@ -16,6 +16,10 @@ export const district = {
   'district.wrong-address':
     'Diese Adresse fragt nach etwas, das das Amt nicht kennt. Die Adresse prüfen oder vom Schreibtisch aus neu beginnen.',
   'district.failed.nothing': 'Das Amt hat nicht geantwortet.',
+  'district.not-understood':
+    'Das Amt hat etwas geantwortet, das dieses Programm nicht versteht. Die neueste Version laden; was geschah, steht im Fehlerbericht. Gezeigt ist, was es am {when} gesagt hat.',
+  'district.not-understood.nothing':
+    'Das Amt hat etwas geantwortet, das dieses Programm nicht versteht. Die neueste Version laden; was geschah, steht im Fehlerbericht.',
   'district.again': 'Noch einmal fragen',
   'district.not-there':
     'Unter dieser Adresse ist kein Besuch eingetroffen, oder er liegt in einem Bezirk, der Ihnen nicht offensteht.',

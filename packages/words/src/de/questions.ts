@@ -474,6 +474,8 @@ export const questions = {
     'Solange Bienen leben, wird nichts verbrannt. Sie werden zuerst getötet, mit Mitteln, die die Behörde erlaubt.',
   'questions.burn-and-bury.refuses.pieces':
     'Die weiteren Teile sind nicht lesbar. Je Zeile eine Größe: Anzahl, Länge, Breite, Höhe, etwa 6 50 40 24.',
+  'questions.burn-and-bury.refuses.does-not-fit':
+    'Das größte Teil geht nicht in eine Grube dieser Breite, gestapelt bis zu dieser Höhe. Breiter graben oder höher stapeln.',
   'questions.burn-and-bury.refuses.not-accepted':
     'Wo Ausflammen nicht anerkannt ist, wird nicht ausgeflammt. Die Behörde fragen, was gilt.',
   'questions.burn-and-bury.refuses.wet':
@@ -496,7 +498,7 @@ export const questions = {
   'questions.burn-and-bury.y.dose': 'Zehnerpotenzen getöteter Sporen, auf Glas',
   'questions.burn-and-bury.y.strength': 'Bleichlauge für diese Wanne',
   'questions.burn-and-bury.takes.geometry':
-    'Nur Geometrie: Außenmaße, ohne Lücken gestapelt; schräge Wände und Aushub brauchen mehr Platz.',
+    'Nur Geometrie: ganze Teile nach Außenmaßen, in Reihen und Lagen; schräge Wände und Aushub brauchen mehr Platz.',
   'questions.burn-and-bury.takes.chosen': 'Brennstoff und Zeit sind Ihre eigenen Werte, malgenommen.',
   'questions.burn-and-bury.takes.takes-all':
     'Die Grube fasst alles, was übrig ist, mit Honig und Asche, und die Erde deckt es zu.',

@@ -15,6 +15,10 @@ export const district = {
   'district.wrong-address':
     'This address asks for something the office does not know. Look at it, or begin again from the desk.',
   'district.failed.nothing': 'The office did not answer.',
+  'district.not-understood':
+    'The office answered in a way this program does not understand. Load the newest version; what happened is in the fault report. Shown is what it said on {when}.',
+  'district.not-understood.nothing':
+    'The office answered in a way this program does not understand. Load the newest version; what happened is in the fault report.',
   'district.again': 'Ask again',
   'district.not-there': 'No visit with this address has arrived, or it lies in a district not granted to you.',
   'district.page.loading': 'Fetching the visit…',

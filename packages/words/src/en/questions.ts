@@ -467,6 +467,8 @@ export const questions = {
     'Nothing is burned while bees live. They are killed first, by means the authority permits.',
   'questions.burn-and-bury.refuses.pieces':
     'The further pieces cannot be read. One size a line: how many, length, width, height, such as 6 50 40 24.',
+  'questions.burn-and-bury.refuses.does-not-fit':
+    'The largest piece does not go into a pit of this width, stacked to this height. Dig wider or stack higher.',
   'questions.burn-and-bury.refuses.not-accepted':
     'Nothing is scorched where it is not accepted. Ask the authority what is.',
   'questions.burn-and-bury.refuses.wet':
@@ -488,7 +490,7 @@ export const questions = {
   'questions.burn-and-bury.y.dose': 'Powers of ten of spores killed, on glass',
   'questions.burn-and-bury.y.strength': 'Bleach for this tank',
   'questions.burn-and-bury.takes.geometry':
-    'Only geometry: outer measures, stacked without gaps; sloping sides and a spoil heap need more room.',
+    'Only geometry: whole pieces by outer measures, in rows and layers; sloping sides and a spoil heap need more room.',
   'questions.burn-and-bury.takes.chosen': 'Fuel and time are your own figures, multiplied.',
   'questions.burn-and-bury.takes.takes-all':
     'The pit takes all that is left, with honey and ash, and the soil covers it.',

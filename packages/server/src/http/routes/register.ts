@@ -1,4 +1,7 @@
-import { keepersAsked, registerRowsAsked, registerSearched, unsettledAsked } from '@combside/contract/register';
+import { keepersAsked } from '@combside/contract/keepers';
+import { registerRowsAsked } from '@combside/contract/register-rows';
+import { registerSearched } from '@combside/contract/register-search';
+import { unsettledAsked } from '@combside/contract/unsettled';
 import { Hono } from 'hono';
 import type { Database } from '../../store/database.ts';
 import { entriesOfOne } from '../../store/entries-of-one.ts';

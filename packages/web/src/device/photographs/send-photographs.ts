@@ -1,5 +1,6 @@
 import { photographsHeld } from '@combside/contract/photograph';
 import { TransportError } from '@combside/record/transport';
+import { ask } from '../ask/ask.ts';
 import type { Photographs } from './photographs.ts';
 
 /** One request sends at most so many bytes, so that a cut costs little. */
@@ -32,19 +33,7 @@ export async function sendPhotographs(photographs: Photographs, stopped: () => b
 }
 
 async function heldAtOffice(hashes: readonly string[]): Promise<Set<string>> {
-  let answer: Response;
-  try {
-    answer = await fetch('/api/photographs/held', {
-      method: 'POST',
-      headers: { 'content-type': 'application/json' },
-      body: JSON.stringify({ hashes }),
-    });
-  } catch (cause) {
-    throw new TransportError('no connection', 'photographs/held', cause);
-  }
-  if (answer.status === 401) throw new TransportError('not signed in', 'photographs/held');
-  if (!answer.ok) throw new TransportError('office fault', `photographs/held: ${answer.status}`);
-  return new Set(photographsHeld.parse(await answer.json()).held);
+  return new Set((await ask(photographsHeld, '/api/photographs/held', { message: { hashes } })).held);
 }
 
 /** Fetched when there is something to send: the first opening of the hive does without it. */

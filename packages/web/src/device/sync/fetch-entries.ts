@@ -1,22 +1,19 @@
-import type { EntriesOfOne } from '@combside/contract/register';
+import { entriesOfOne } from '@combside/contract/entries-of-one';
 import type { Arriving } from '@combside/record/book/book';
 import type { About } from '@combside/record/entry';
-import { TransportError } from '@combside/record/transport';
+import { ask } from '../ask/ask.ts';
+import { NotAnswered } from '../ask/not-answered.ts';
 
 /**
  * All entries about one thing, from the office; none when the office knows nothing of it.
  *
- * @throws TransportError when the office does not answer
+ * @throws NotAnswered when the office does not answer
  */
 export async function fetchEntriesAbout({ type, id }: About): Promise<readonly Arriving[]> {
-  const path = `/api/register/entries/${type}/${id}`;
-  let answer: Response;
   try {
-    answer = await fetch(path);
-  } catch (cause) {
-    throw new TransportError('no connection', path, cause);
+    return (await ask(entriesOfOne, `/api/register/entries/${type}/${id}`)).items;
+  } catch (error) {
+    if (error instanceof NotAnswered && error.outcome === 'not there') return [];
+    throw error;
   }
-  if (answer.status === 404) return [];
-  if (!answer.ok) throw new TransportError('office fault', `${path}: ${answer.status}`);
-  return ((await answer.json()) as EntriesOfOne).items;
 }

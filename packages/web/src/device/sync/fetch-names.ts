@@ -1,4 +1,5 @@
 import { people } from '@combside/contract/people';
+import { ask } from '../ask/ask.ts';
 import type { DeviceDatabase } from '../store/schema.ts';
 
 /**
@@ -7,9 +8,7 @@ import type { DeviceDatabase } from '../store/schema.ts';
  */
 export async function fetchNames(database: DeviceDatabase): Promise<void> {
   try {
-    const answer = await fetch('/api/people', { cache: 'no-store' });
-    if (!answer.ok) return;
-    const { people: found } = people.parse(await answer.json());
+    const { people: found } = await ask(people, '/api/people');
     await database.put('meta', Object.fromEntries(found.map(({ person, name }) => [person, name])), 'names');
   } catch {
     // The next exchange that brings something asks again.

@@ -1,5 +1,5 @@
-import type { ApiaryPage as Page } from '@combside/contract/apiary-page';
-import type { Owed } from '@combside/contract/owed';
+import { apiaryPage } from '@combside/contract/apiary-page';
+import { owed } from '@combside/contract/owed';
 import type { StateBase } from '@combside/record/states';
 import { Link } from 'wouter';
 import type { Session } from '../../app/session.ts';
@@ -12,7 +12,7 @@ import { useDeskAddress } from '../desk-address.ts';
 import { useDistrictName } from '../district-name.tsx';
 import { PageWaits } from '../office/page-waits.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
-import { useAsked } from '../office/use-office.ts';
+import { useAsked } from '../office/use-asked.ts';
 import { deskTimeZone } from '../time-zone.ts';
 import { AskForVisit } from './ask-for-visit.tsx';
 import { MovementLine } from './movement-line.tsx';
@@ -27,7 +27,8 @@ export function ApiaryPage({ session, apiary }: ApiaryPageProps) {
   const words = useWords();
   const districtName = useDistrictName();
   const desk = useDeskAddress();
-  const asked = useAsked<Page>(
+  const asked = useAsked(
+    apiaryPage,
     `/api/apiaries/${apiary}`,
     (event) => event.apiary === apiary || event.about.id === apiary || event.about.type === 'movement',
   );
@@ -170,7 +171,7 @@ export function ApiaryPage({ session, apiary }: ApiaryPageProps) {
 /** Duties that stand open at this apiary, each with its article. */
 function OwedHere({ apiary }: { readonly apiary: string }) {
   const words = useWords();
-  const { answer } = useAsked<Owed>('/api/owed', (event) => event.apiary === apiary);
+  const { answer } = useAsked(owed, '/api/owed', (event) => event.apiary === apiary);
   const duties = answer?.duties.filter((duty) => duty.apiary === apiary);
   if (!duties) return null;
   return (

@@ -1,4 +1,4 @@
-import type { ColonyPage as Page } from '@combside/contract/colony-page';
+import { colonyPage } from '@combside/contract/colony-page';
 import { Link } from 'wouter';
 import { NotesShown } from '../../ui/notes-shown.tsx';
 import { sayWord } from '../../ui/say-sentence.ts';
@@ -6,7 +6,7 @@ import { useWords } from '../../ui/words-context.tsx';
 import { useDeskAddress } from '../desk-address.ts';
 import { PageWaits } from '../office/page-waits.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
-import { useAsked } from '../office/use-office.ts';
+import { useAsked } from '../office/use-asked.ts';
 import { deskTimeZone } from '../time-zone.ts';
 import { ColonyNote } from './colony-note.tsx';
 
@@ -14,7 +14,7 @@ import { ColonyNote } from './colony-note.tsx';
 export function ColonyPage({ colony }: { readonly colony: string }) {
   const words = useWords();
   const desk = useDeskAddress();
-  const asked = useAsked<Page>(`/api/colonies/${colony}`, (event) => event.about.id === colony);
+  const asked = useAsked(colonyPage, `/api/colonies/${colony}`, (event) => event.about.id === colony);
   const { answer } = asked;
   if (!answer) {
     return <PageWaits asked={asked} loading="district.colony.loading" notThere="district.colony.not-there" />;

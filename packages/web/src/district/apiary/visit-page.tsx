@@ -1,4 +1,4 @@
-import type { VisitPage as Page } from '@combside/contract/visit-page';
+import { visitPage } from '@combside/contract/visit-page';
 import { Link } from 'wouter';
 import { NotesShown } from '../../ui/notes-shown.tsx';
 import { sayWord } from '../../ui/say-sentence.ts';
@@ -6,7 +6,7 @@ import { useWords } from '../../ui/words-context.tsx';
 import { useDeskAddress } from '../desk-address.ts';
 import { PageWaits } from '../office/page-waits.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
-import { useAsked } from '../office/use-office.ts';
+import { useAsked } from '../office/use-asked.ts';
 import { deskTimeZone } from '../time-zone.ts';
 import { ColonyNote } from './colony-note.tsx';
 
@@ -14,7 +14,7 @@ import { ColonyNote } from './colony-note.tsx';
 export function VisitPage({ visit }: { readonly visit: string }) {
   const words = useWords();
   const desk = useDeskAddress();
-  const asked = useAsked<Page>(`/api/visits/${visit}`, (event) => event.visit === visit);
+  const asked = useAsked(visitPage, `/api/visits/${visit}`, (event) => event.visit === visit);
   const { answer } = asked;
   if (!answer) {
     return <PageWaits asked={asked} loading="district.page.loading" notThere="district.not-there" />;

@@ -1,4 +1,5 @@
-import type { CombReadingsTold } from '@combside/contract/comb-readings';
+import { type CombReadingsTold, combReadingsTold } from '@combside/contract/comb-readings';
+import { ask } from '../../device/ask/ask.ts';
 
 /** At most so many photographs are asked for at once. */
 export const mostAsked = 500;
@@ -7,14 +8,10 @@ export const mostAsked = 500;
  * Has stored photographs of combs read by the office's machine, or takes those back that still wait.
  *
  * @param photographs hashes, 1 to 500
- * @throws Error when the office does not answer, or refuses
+ * @throws NotAnswered when the office does not answer, or refuses
  */
-export async function askReading(what: 'ask' | 'cancel', photographs: readonly string[]): Promise<CombReadingsTold> {
-  const answer = await fetch(what === 'ask' ? '/api/comb-readings' : '/api/comb-readings/cancel', {
-    method: 'POST',
-    headers: { 'content-type': 'application/json' },
-    body: JSON.stringify({ photographs }),
+export function askReading(what: 'ask' | 'cancel', photographs: readonly string[]): Promise<CombReadingsTold> {
+  return ask(combReadingsTold, what === 'ask' ? '/api/comb-readings' : '/api/comb-readings/cancel', {
+    message: { photographs },
   });
-  if (!answer.ok) throw new Error(`comb readings, ${what}: ${answer.status}`);
-  return (await answer.json()) as CombReadingsTold;
 }

@@ -2,7 +2,7 @@ import '../../ui/comb/comb.css';
 import './comb-desk.css';
 import { samePlace } from '@combside/casework/comb/compare-readings';
 import { replaceReading } from '@combside/casework/comb/replace-reading';
-import type { ColonyPage } from '@combside/contract/colony-page';
+import { colonyPage } from '@combside/contract/colony-page';
 import type { CombReadingBody } from '@combside/record/kinds/comb-reading';
 import type { ColonyState, Folded } from '@combside/record/states';
 import type { Language } from '@combside/words/language';
@@ -13,7 +13,7 @@ import { SpeaksWords, useWords } from '../../ui/words-context.tsx';
 import { WriteStatus } from '../../ui/write-status.tsx';
 import { PageWaits } from '../office/page-waits.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
-import { useAsked } from '../office/use-office.ts';
+import { useAsked } from '../office/use-asked.ts';
 import { deskTimeZone } from '../time-zone.ts';
 import { CameBack, draftName } from './came-back.tsx';
 import { CombDesk, type ToWrite } from './comb-desk.tsx';
@@ -44,7 +44,7 @@ export default function CombPage(props: CombPageProps) {
 function Comb({ colony, hash }: CombPageProps) {
   const words = useWords();
   const writing = useCombWriting();
-  const asked = useAsked<ColonyPage>(`/api/colonies/${colony}`, (event) => event.about.id === colony);
+  const asked = useAsked(colonyPage, `/api/colonies/${colony}`, (event) => event.about.id === colony);
   const { answer } = asked;
   if (!answer) {
     return <PageWaits asked={asked} loading="district.colony.loading" notThere="district.colony.not-there" />;

@@ -1,14 +1,15 @@
 import './photographs-page.css';
-import type { CombPhotographs } from '@combside/contract/comb-photographs';
+import { type CombPhotographs, combPhotographs } from '@combside/contract/comb-photographs';
 import { type CombStanding, combStanding } from '@combside/contract/comb-standing';
 import type { Language } from '@combside/words/language';
 import { useId, useState } from 'react';
 import { Link } from 'wouter';
+import { ask } from '../../device/ask/ask.ts';
 import { Button } from '../../ui/button.tsx';
 import { SpeaksWords, useWords } from '../../ui/words-context.tsx';
 import { PageWaits } from '../office/page-waits.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
-import { useAsked } from '../office/use-office.ts';
+import { useAsked } from '../office/use-asked.ts';
 import { askReading } from './ask-reading.ts';
 import { type CombsAddress, useCombsAddress } from './combs-address.ts';
 import { PhotographLine } from './photograph-line.tsx';
@@ -29,7 +30,7 @@ export default function PhotographsPage({ language }: { readonly language: Langu
 function Photographs() {
   const words = useWords();
   const address = useCombsAddress();
-  const asked = useAsked<CombPhotographs>(address.asked, (event) => changing.has(event.kind));
+  const asked = useAsked(combPhotographs, address.asked, (event) => changing.has(event.kind));
   const { answer } = asked;
   useFollow(answer !== null && answer.waiting + answer.reading > 0, asked.again);
   const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
@@ -59,7 +60,7 @@ function Photographs() {
         photographs.length === 0 ? 'none-to-choose' : next === null ? null : 'most-chosen',
       );
     });
-  const ask = () =>
+  const askForReading = () =>
     attempt(async () => {
       await askReading('ask', [...chosen]);
       choose([]);
@@ -88,7 +89,7 @@ function Photographs() {
         <Button onClick={() => void chooseAll()}>{words.say('district.combs.choose-all')}</Button>
         {chosen.size > 0 && (
           <>
-            <Button look="act" onClick={() => void ask()}>
+            <Button look="act" onClick={() => void askForReading()}>
               {words.say('district.combs.ask', { count: chosen.size })}
             </Button>
             <Button look="plain" onClick={() => choose([])}>
@@ -150,11 +151,9 @@ function Photographs() {
   );
 }
 
-/** @throws Error when the office does not answer */
-async function photographsOf(address: CombsAddress, standing: CombStanding): Promise<CombPhotographs> {
-  const answer = await fetch(address.askedOf(standing));
-  if (!answer.ok) throw new Error(`photographs of combs: ${answer.status}`);
-  return (await answer.json()) as CombPhotographs;
+/** @throws NotAnswered when the office does not answer */
+function photographsOf(address: CombsAddress, standing: CombStanding): Promise<CombPhotographs> {
+  return ask(combPhotographs, address.askedOf(standing));
 }
 
 function Head({ address }: { readonly address: CombsAddress }) {

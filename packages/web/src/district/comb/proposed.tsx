@@ -1,18 +1,18 @@
 import { proposeReading, type ReadingPart } from '@combside/casework/comb/propose-reading';
-import type { CombReadingProposed } from '@combside/contract/comb-readings';
+import { combReadingProposed } from '@combside/contract/comb-readings';
 import type { PhotographShown } from '@combside/contract/photograph';
-import type { VisitPage } from '@combside/contract/visit-page';
+import { visitPage } from '@combside/contract/visit-page';
 import type { CombReadingBody } from '@combside/record/kinds/comb-reading';
 import type { ColonyState, VisitState } from '@combside/record/states';
 import { useState } from 'react';
+import { ask } from '../../device/ask/ask.ts';
 import { Button } from '../../ui/button.tsx';
 import { lastWords } from '../../ui/comb/last-words.ts';
 import { NotRead, ReadingCautions } from '../../ui/comb/reading-limits.tsx';
 import { useWords } from '../../ui/words-context.tsx';
 import { WriteStatus } from '../../ui/write-status.tsx';
-import { askPage } from '../office/ask-page.ts';
 import { Unanswered } from '../office/unanswered.tsx';
-import { useAsked } from '../office/use-office.ts';
+import { useAsked } from '../office/use-asked.ts';
 import { deskTimeZone } from '../time-zone.ts';
 import { askReading } from './ask-reading.ts';
 import { CameBack, draftName } from './came-back.tsx';
@@ -33,7 +33,7 @@ export function Proposed(props: ProposedProps) {
   const { photograph } = props;
   const words = useWords();
   // A reading under way is no entry, so no arrival tells of it.
-  const asked = useAsked<CombReadingProposed>(`/api/comb-readings/${photograph.hash}`, () => false);
+  const asked = useAsked(combReadingProposed, `/api/comb-readings/${photograph.hash}`, () => false);
   const [failed, setFailed] = useState(false);
   const { answer } = asked;
   const state = answer?.state ?? null;
@@ -106,7 +106,7 @@ function Looked({
         place: said.place,
         observedAt: takenAt,
         colony,
-        visit: (await askPage<VisitPage>(`visits/${visit}`)).visit as VisitState,
+        visit: (await ask(visitPage, `/api/visits/${visit}`)).visit as VisitState,
         corrections: lastWords(said.corrections),
         accepted: said.accepted,
       });

@@ -1,4 +1,5 @@
 import { useCallback } from 'react';
+import { send } from '../../device/ask/ask.ts';
 import type { ShownPhotograph } from '../../device/comb/open-photograph.ts';
 import { useShownPhotograph } from '../../ui/comb/use-shown-photograph.ts';
 
@@ -13,9 +14,7 @@ export function useStoredPhotograph(
   stored: { readonly width: number; readonly height: number },
 ): ShownPhotograph | 'failed' | null {
   const fetchBytes = useCallback(async () => {
-    const answer = await fetch(`/api/photographs/${hash}`);
-    if (!answer.ok) throw new Error(`photograph ${hash}: ${answer.status}`);
-    return answer.blob();
+    return (await send(`/api/photographs/${hash}`)).blob();
   }, [hash]);
   return useShownPhotograph(fetchBytes, stored);
 }

@@ -1,4 +1,4 @@
-import type { Owed } from '@combside/contract/owed';
+import { owed } from '@combside/contract/owed';
 import { useState } from 'react';
 import { Link } from 'wouter';
 import { dayEdges } from '../../app/day-in-zone.ts';
@@ -6,7 +6,7 @@ import { Button } from '../../ui/button.tsx';
 import { useWords } from '../../ui/words-context.tsx';
 import { useDeskAddress } from '../desk-address.ts';
 import { Unanswered } from '../office/unanswered.tsx';
-import { useAsked } from '../office/use-office.ts';
+import { useAsked } from '../office/use-asked.ts';
 import { deskTimeZone } from '../time-zone.ts';
 import { type OwedGroup, owedByTime } from './owed-by-time.ts';
 import { OwedDutiesLine } from './owed-duties-line.tsx';
@@ -16,7 +16,7 @@ import { VisitsEnded } from './visits-ended.tsx';
 /** The left side of the desk: what is owed, by time, and what ended lately. */
 export function OwedList({ chosen }: { readonly chosen: string | null }) {
   const words = useWords();
-  const asked = useAsked<Owed>('/api/owed', () => true);
+  const asked = useAsked(owed, '/api/owed', () => true);
   const { answer, state } = asked;
   const groups = answer ? owedByTime(answer, dayEdges(answer.now, deskTimeZone)) : [];
   const empty = groups.every(({ visits, duties }) => visits.length + duties.length === 0);

@@ -1,31 +1,26 @@
-import type { Apiaries, ApiaryLine } from '@combside/contract/apiaries';
-import { useState } from 'react';
+import { type ApiaryLine, apiaries } from '@combside/contract/apiaries';
 import { Link } from 'wouter';
 import { Button } from '../../ui/button.tsx';
 import { ResultMark } from '../../ui/result-mark.tsx';
 import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { useDeskAddress } from '../desk-address.ts';
+import { onceEach } from '../office/once-each.ts';
 import { Unanswered } from '../office/unanswered.tsx';
-import { useAsked } from '../office/use-office.ts';
+import { usePages } from '../office/use-pages.ts';
 
 /** Apiaries by name, a page at a time: the twin of the map for whoever reads rather than looks. */
 export function PlacesList({ chosen }: { readonly chosen: string | null }) {
   const words = useWords();
-  const asked = useAsked<Apiaries>('/api/apiaries?limit=100', (event) =>
+  const asked = usePages(apiaries, '/api/apiaries?limit=100', (event) =>
     ['apiary', 'colony', 'keeper'].includes(event.about.type),
   );
-  const { answer, state } = asked;
-  const [further, setFurther] = useState<Apiaries | null>(null);
-  const next = further ? further.next : (answer?.next ?? null);
-  const fetchFurther = async () => {
-    const response = await fetch(`/api/apiaries?limit=100&after=${encodeURIComponent(next ?? '')}`);
-    if (!response.ok) return;
-    const more = (await response.json()) as Apiaries;
-    setFurther((before) => ({ apiaries: [...(before?.apiaries ?? []), ...more.apiaries], next: more.next }));
-  };
-  const first = new Set(answer?.apiaries.map((one) => one.apiary));
-  const shown = [...(answer?.apiaries ?? []), ...(further?.apiaries.filter((one) => !first.has(one.apiary)) ?? [])];
+  const { answer, state, more } = asked;
+  const shown = onceEach(
+    answer,
+    (page) => page.apiaries,
+    (one) => one.apiary,
+  );
 
   return (
     <>
@@ -39,8 +34,8 @@ export function PlacesList({ chosen }: { readonly chosen: string | null }) {
           </li>
         ))}
       </ul>
-      {next !== null && shown.length > 0 && (
-        <Button look="wide" onClick={() => void fetchFurther()}>
+      {more && shown.length > 0 && (
+        <Button look="wide" onClick={more}>
           {words.say('district.places.more')}
         </Button>
       )}

@@ -1,7 +1,7 @@
 import { suspectWords } from '@combside/casework/result/result-words';
-import type { ColoniesFound } from '@combside/contract/colonies';
-import type { RegisterHits } from '@combside/contract/register';
-import type { VisitLine, Visits } from '@combside/contract/visits';
+import { coloniesFound } from '@combside/contract/colonies';
+import { registerHits } from '@combside/contract/register-search';
+import { type VisitLine, visits } from '@combside/contract/visits';
 import type { Words } from '@combside/words/words';
 import { useMemo } from 'react';
 import { Link } from 'wouter';
@@ -9,7 +9,7 @@ import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { useDeskAddress } from '../desk-address.ts';
 import { Unanswered } from '../office/unanswered.tsx';
-import { useAsked } from '../office/use-office.ts';
+import { useAsked } from '../office/use-asked.ts';
 import { deskTimeZone } from '../time-zone.ts';
 import { type QuestionWords, readVisitQuestion } from './read-visit-question.ts';
 
@@ -34,10 +34,10 @@ export function SearchHits({ text, chosen }: SearchHitsProps) {
   const words = useWords();
   const desk = useDeskAddress();
   const query = encodeURIComponent(text);
-  const register = useAsked<RegisterHits>(`/api/register/search?limit=60&text=${query}`, () => false);
-  const colonies = useAsked<ColoniesFound>(`/api/colonies?limit=40&text=${query}`, () => false);
+  const register = useAsked(registerHits, `/api/register/search?limit=60&text=${query}`, () => false);
+  const colonies = useAsked(coloniesFound, `/api/colonies?limit=40&text=${query}`, () => false);
   const asked = useMemo(() => visitsAddress(text, words), [text, words]);
-  const visits = useAsked<Visits>(asked, () => false);
+  const visitHits = useAsked(visits, asked, () => false);
   const hits: Hit[] = [
     ...(register.answer?.hits ?? []).map((hit) => ({
       type: hit.type,
@@ -57,7 +57,7 @@ export function SearchHits({ text, chosen }: SearchHitsProps) {
       beside: words.say('district.places.at', { name: hit.apiaryName }),
       href: desk.to(`/colony/${hit.colony}`),
     })),
-    ...(visits.answer?.visits ?? []).map((hit) => ({
+    ...(visitHits.answer?.visits ?? []).map((hit) => ({
       type: 'visit' as const,
       id: hit.visit,
       name: hit.apiaryName ?? words.say('district.apiary-unknown'),
@@ -66,7 +66,7 @@ export function SearchHits({ text, chosen }: SearchHitsProps) {
       href: desk.to(`/visit/${hit.visit}`),
     })),
   ];
-  const all = [register, colonies, visits];
+  const all = [register, colonies, visitHits];
   const waiting = all.some(({ state }) => state === 'asking');
   const silent = all.find(({ state }) => state === 'failed' || state === 'wrong address');
   const failed = silent && {
@@ -94,7 +94,7 @@ export function SearchHits({ text, chosen }: SearchHitsProps) {
           </li>
         ))}
       </ul>
-      {(register.answer?.more || colonies.answer?.more || visits.answer?.next) && (
+      {(register.answer?.more || colonies.answer?.more || visitHits.answer?.next) && (
         <p className="quiet">{words.say('district.places.hits-more')}</p>
       )}
     </div>

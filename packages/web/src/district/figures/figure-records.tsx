@@ -1,10 +1,10 @@
-import type { FigureRecords as Answer, FigureLine } from '@combside/contract/figures';
+import { type FigureLine, figureRecords } from '@combside/contract/figures';
 import { Link } from 'wouter';
 import { Button } from '../../ui/button.tsx';
 import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
-import { useAsked } from '../office/use-office.ts';
+import { useAsked } from '../office/use-asked.ts';
 import { deskTimeZone } from '../time-zone.ts';
 import { commaSeparated, saveText } from './comma-separated.ts';
 import { sayFigure } from './say-figure.ts';
@@ -21,7 +21,7 @@ interface FigureRecordsProps {
 export function FigureRecords({ figure, from, to, back }: FigureRecordsProps) {
   const words = useWords();
   const query = new URLSearchParams({ from, to, figure }).toString();
-  const asked = useAsked<Answer>(`/api/figures/records?${query}`, () => false);
+  const asked = useAsked(figureRecords, `/api/figures/records?${query}`, () => false);
   const { answer, state } = asked;
   const title = sayFigure(words, figure.split('|') as FigureLine['id']);
   const save = () => {

@@ -2,12 +2,12 @@ import './figures.css';
 import { isDay } from '@combside/calendar/day';
 import { dayOf } from '@combside/calendar/instant';
 import { monthsLater } from '@combside/calendar/months-later';
-import type { Figures as Answer, FigureLine } from '@combside/contract/figures';
+import { type Figures as Answer, type FigureLine, figures } from '@combside/contract/figures';
 import { Link, useSearchParams } from 'wouter';
 import { Button } from '../../ui/button.tsx';
 import { useWords } from '../../ui/words-context.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
-import { useAsked } from '../office/use-office.ts';
+import { useAsked } from '../office/use-asked.ts';
 import { deskTimeZone } from '../time-zone.ts';
 import { commaSeparated, saveText } from './comma-separated.ts';
 import { FigureRecords } from './figure-records.tsx';
@@ -23,7 +23,7 @@ export default function Figures() {
   const to = params.get('to') ?? today;
   const opened = params.get('figure');
   const query = new URLSearchParams({ from, to }).toString();
-  const asked = useAsked<Answer>(`/api/figures?${query}`, (event) =>
+  const asked = useAsked(figures, `/api/figures?${query}`, (event) =>
     ['colony', 'visit', 'apiary'].includes(event.about.type),
   );
   const { answer, state } = asked;

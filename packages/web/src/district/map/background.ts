@@ -1,5 +1,6 @@
-import type { MapBackground } from '@combside/contract/map';
+import { type MapBackground, mapBackground } from '@combside/contract/map';
 import { addProtocol, type Map as DrawnMap } from 'maplibre-gl';
+import { ask } from '../../device/ask/ask.ts';
 
 /** Behind the shore lines and all that is ours; it covers the land that the program brings along. */
 const below = 'shore';
@@ -60,8 +61,7 @@ export async function addBackground(map: DrawnMap, failed: () => void): Promise<
 
 async function told(): Promise<MapBackground | null> {
   try {
-    const response = await fetch('/api/map/background');
-    return response.ok ? ((await response.json()) as MapBackground) : null;
+    return await ask(mapBackground, '/api/map/background');
   } catch {
     return null;
   }

@@ -11,11 +11,20 @@ export interface BaseMap {
 
 type World = Topology<{ countries: GeometryCollection; land: GeometryCollection<object> }>;
 
+/** Whether it is the file meant: a topology with arcs and the two things drawn. Its builder, not a stranger, wrote the rest. */
+function isWorld(given: unknown): given is World {
+  const { type, arcs, objects } = (given ?? {}) as Partial<Record<keyof World, unknown>>;
+  const { land, countries } = (objects ?? {}) as Partial<Record<'land' | 'countries', { type?: unknown }>>;
+  const isCollection = (one: { type?: unknown } | undefined) => one?.type === 'GeometryCollection';
+  return type === 'Topology' && Array.isArray(arcs) && isCollection(land) && isCollection(countries);
+}
+
 /** Fetches the base map; the service worker holds it after the first visit, so it needs no network. */
 export async function fetchBaseMap(): Promise<BaseMap> {
   const response = await fetch(landAndBorders);
   if (!response.ok) throw new Error(`the base map answered ${response.status}`);
-  const world = (await response.json()) as World;
+  const world: unknown = await response.json();
+  if (!isWorld(world)) throw new Error('the base map is not the one this program was built with');
   const polygons = feature(world, world.objects.land).features.flatMap(({ geometry }) =>
     geometry.type === 'MultiPolygon'
       ? geometry.coordinates

@@ -1,18 +1,19 @@
 import 'maplibre-gl/dist/maplibre-gl.css';
 import { markOfResult, wordsOfMarks } from '@combside/casework/result/result-mark';
 import { gravityOf, saysSuspect } from '@combside/casework/result/result-words';
-import type { MapAnswer, MapExtent } from '@combside/contract/map';
+import { type MapAnswer, type MapExtent, mapAnswer, mapExtent } from '@combside/contract/map';
 import type { FeatureCollection } from 'geojson';
 import * as maplibre from 'maplibre-gl';
 import workerUrl from 'maplibre-gl/dist/maplibre-gl-worker.mjs?worker&url';
 import { useEffect, useRef, useState } from 'react';
 import { useLocation } from 'wouter';
+import { ask } from '../../device/ask/ask.ts';
 import { Button } from '../../ui/button.tsx';
 import { ResultMark } from '../../ui/result-mark.tsx';
 import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { useDeskAddress } from '../desk-address.ts';
-import { useArrivals } from '../office/use-office.ts';
+import { useArrivals } from '../office/arrivals.ts';
 import { addBackground } from './background.ts';
 import { fetchBaseMap, graticule } from './base-map.ts';
 import { MapFailed } from './map-failed.tsx';
@@ -81,7 +82,7 @@ export default function MapView({ chosen }: { readonly chosen: string | null }) 
     };
   }, [words]);
 
-  const ask = useRef(() => {});
+  const askAgain = useRef(() => {});
   useEffect(() => {
     if (!map) return;
     let turn = 0;
@@ -96,9 +97,7 @@ export default function MapView({ chosen }: { readonly chosen: string | null }) 
         Math.min(90, bounds.getNorth()),
       ].map((degrees) => degrees.toFixed(6));
       try {
-        const response = await fetch(`/api/map?box=${box.join(',')}&zoom=${map.getZoom().toFixed(2)}`);
-        if (!response.ok) throw new Error(String(response.status));
-        const found = (await response.json()) as MapAnswer;
+        const found = await ask(mapAnswer, `/api/map?box=${box.join(',')}&zoom=${map.getZoom().toFixed(2)}`);
         if (mine !== turn) return;
         setAnswer(found);
         setOlder(false);
@@ -106,7 +105,7 @@ export default function MapView({ chosen }: { readonly chosen: string | null }) 
         if (mine === turn) setOlder(true);
       }
     };
-    ask.current = () => void askWindow();
+    askAgain.current = () => void askWindow();
     const moved = () => void askWindow();
     map.on('moveend', moved);
     void askWindow();
@@ -119,7 +118,7 @@ export default function MapView({ chosen }: { readonly chosen: string | null }) 
   useArrivals((event) => {
     if (!['apiary', 'colony'].includes(event.about.type)) return;
     clearTimeout(timer.current);
-    timer.current = setTimeout(() => ask.current(), 250);
+    timer.current = setTimeout(() => askAgain.current(), 250);
   });
 
   useEffect(() => {
@@ -211,8 +210,7 @@ export default function MapView({ chosen }: { readonly chosen: string | null }) 
 
 async function askExtent(): Promise<MapExtent | null> {
   try {
-    const response = await fetch('/api/map/extent');
-    return response.ok ? ((await response.json()) as MapExtent) : null;
+    return await ask(mapExtent, '/api/map/extent');
   } catch {
     return null;
   }

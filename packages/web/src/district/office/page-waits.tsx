@@ -1,10 +1,10 @@
 import type { WordId } from '@combside/words/rooms';
 import { useWords } from '../../ui/words-context.tsx';
+import type { Query } from './query.ts';
 import { Unanswered } from './unanswered.tsx';
-import type { Asked } from './use-office.ts';
 
 interface PageWaitsProps {
-  readonly asked: Asked<unknown>;
+  readonly asked: Query<unknown>;
   readonly loading: WordId<'district'>;
   readonly notThere: WordId<'district'>;
 }

@@ -1,13 +1,13 @@
 import { Button } from '../../ui/button.tsx';
 import { useWords } from '../../ui/words-context.tsx';
 import { deskTimeZone } from '../time-zone.ts';
-import type { Asked } from './use-office.ts';
+import type { Query } from './query.ts';
 
 /**
  * Why there is no fresh answer, and of when the shown one is; silent while all is well. A wrong address is the address's
  * fault, and asking again would not help.
  */
-export function Unanswered({ asked }: { readonly asked: Asked<unknown> }) {
+export function Unanswered({ asked }: { readonly asked: Query<unknown> }) {
   const words = useWords();
   if (asked.state === 'wrong address') {
     return (
@@ -17,12 +17,13 @@ export function Unanswered({ asked }: { readonly asked: Asked<unknown> }) {
     );
   }
   if (asked.state !== 'failed') return null;
+  const why = asked.failure === 'not understood' ? 'district.not-understood' : 'district.failed';
   return (
     <div className="caution stack close" role="alert">
       <p>
         {asked.answeredAt === null
-          ? words.say('district.failed.nothing')
-          : words.say('district.failed', { when: words.dayAndTime(asked.answeredAt, deskTimeZone) })}
+          ? words.say(`${why}.nothing`)
+          : words.say(why, { when: words.dayAndTime(asked.answeredAt, deskTimeZone) })}
       </p>
       <div>
         <Button onClick={asked.again}>{words.say('district.again')}</Button>

@@ -1,12 +1,12 @@
 import type { Act } from '@combside/casework/act';
 import { planRound, reasonFor } from '@combside/casework/plan/plan-round';
 import type { VisitGround } from '@combside/casework/plan/planning-settings';
-import type { ApiaryPage } from '@combside/contract/apiary-page';
+import { apiaryPage } from '@combside/contract/apiary-page';
 import type { RankedLine } from '@combside/contract/planning';
-import type { VisitPage } from '@combside/contract/visit-page';
+import { visitPage } from '@combside/contract/visit-page';
 import type { ApiaryState, VisitState } from '@combside/record/states';
+import { ask } from '../../device/ask/ask.ts';
 import { newId } from '../../device/keys/new-id.ts';
-import { askPage } from '../office/ask-page.ts';
 
 /** One apiary of the round that is being laid out. */
 export interface Taken {
@@ -37,8 +37,8 @@ export async function actOfRound({ stops, inspector, firstAt, minutesBetween }: 
     stops.map(async ({ line, reason }) => {
       const [waiting] = line.asked;
       const [page, wish] = await Promise.all([
-        askPage<ApiaryPage>(`apiaries/${line.apiary}`),
-        waiting ? askPage<VisitPage>(`visits/${waiting.visit}`) : null,
+        ask(apiaryPage, `/api/apiaries/${line.apiary}`),
+        waiting ? ask(visitPage, `/api/visits/${waiting.visit}`) : null,
       ]);
       return {
         apiary: page.apiary as unknown as ApiaryState,

@@ -1,9 +1,9 @@
 import './planning.css';
-import type { Planning as Answer } from '@combside/contract/planning';
+import { type Planning as Answer, planning } from '@combside/contract/planning';
 import { useEffect, useState } from 'react';
 import { useWords } from '../../ui/words-context.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
-import { useAsked } from '../office/use-office.ts';
+import { useAsked } from '../office/use-asked.ts';
 import { type Taken, taken } from './act-of-round.ts';
 import { usePlanningAddress } from './planning-address.ts';
 import { PlanningControls } from './planning-controls.tsx';
@@ -14,7 +14,7 @@ import { Round } from './round.tsx';
 export default function Planning() {
   const words = useWords();
   const address = usePlanningAddress();
-  const asked = useAsked<Answer>(address.asked, (event) =>
+  const asked = useAsked(planning, address.asked, (event) =>
     ['visit', 'apiary', 'colony', 'movement'].includes(event.about.type),
   );
   const { answer, state } = asked;

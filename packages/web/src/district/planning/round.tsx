@@ -1,6 +1,6 @@
 import { usualPlanning } from '@combside/casework/plan/planning-settings';
 import { visitReasons } from '@combside/casework/vocabulary';
-import type { People } from '@combside/contract/people';
+import { people } from '@combside/contract/people';
 import { useId, useState } from 'react';
 import { useDevice } from '../../device/device-in-hand.tsx';
 import { useWrite } from '../../device/write/use-write.ts';
@@ -9,7 +9,7 @@ import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { WriteTrouble } from '../../ui/write-status.tsx';
 import { DeskDeviceWord } from '../apiary/ask-for-visit.tsx';
-import { useAsked } from '../office/use-office.ts';
+import { useAsked } from '../office/use-asked.ts';
 import { deskTimeZone } from '../time-zone.ts';
 import { actOfRound, type RoundInput, type Taken } from './act-of-round.ts';
 
@@ -25,7 +25,7 @@ export function Round({ stops, today, onChange }: RoundProps) {
   const words = useWords();
   const id = useId();
   const { state } = useDevice();
-  const people = useAsked<People>('/api/people', () => false);
+  const answered = useAsked(people, '/api/people', () => false);
   const [inspector, setInspector] = useState('');
   const [day, setDay] = useState(today);
   const [first, setFirst] = useState('09:00');
@@ -34,7 +34,7 @@ export function Round({ stops, today, onChange }: RoundProps) {
   const [done, setDone] = useState('');
   const planning = useWrite((round: RoundInput) => actOfRound(round));
 
-  const inspectors = people.answer?.people.filter((one) => one.role === 'inspector' && one.active) ?? [];
+  const inspectors = answered.answer?.people.filter((one) => one.role === 'inspector' && one.active) ?? [];
   const name = inspectors.find((one) => one.person === inspector)?.name;
   // What is typed is the wall clock of the desk's own place.
   const start = new Date(`${day}T${first}:00`);

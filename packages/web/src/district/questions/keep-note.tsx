@@ -1,7 +1,7 @@
 import { addNote } from '@combside/casework/examine/add-note';
 import { saysSuspect } from '@combside/casework/result/result-words';
-import type { Apiaries, ApiaryLine } from '@combside/contract/apiaries';
-import type { Visits } from '@combside/contract/visits';
+import { type ApiaryLine, apiaries } from '@combside/contract/apiaries';
+import { visits } from '@combside/contract/visits';
 import type { About } from '@combside/record/entry';
 import { useId, useState } from 'react';
 import { Link } from 'wouter';
@@ -10,7 +10,7 @@ import { Button } from '../../ui/button.tsx';
 import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { WriteTrouble } from '../../ui/write-status.tsx';
-import { useAsked } from '../office/use-office.ts';
+import { useAsked } from '../office/use-asked.ts';
 import { deskTimeZone } from '../time-zone.ts';
 
 interface KeepNoteProps {
@@ -39,7 +39,8 @@ function ChoosePlace({ text, onLeave }: KeepNoteProps & { readonly onLeave: () =
   const writing = useWrite((about: About) => addNote(about, text));
   const [search, setSearch] = useState('');
   const [kept, setKept] = useState<NoteWritten | null>(null);
-  const { answer, state: asked } = useAsked<Apiaries>(
+  const { answer, state: asked } = useAsked(
+    apiaries,
     `/api/apiaries?limit=8&search=${encodeURIComponent(search.trim())}`,
     () => false,
   );
@@ -87,9 +88,9 @@ function Cases({
   readonly keep: (about: About, name: string, page: string) => Promise<void>;
 }) {
   const words = useWords();
-  const { answer } = useAsked<Visits>(`/api/visits?apiary=${apiary.apiary}&limit=50`, () => false);
-  const visits = answer?.visits.filter((visit) => visit.results.some((one) => saysSuspect(one.result))) ?? [];
-  return visits.slice(0, 3).map((visit) => {
+  const { answer } = useAsked(visits, `/api/visits?apiary=${apiary.apiary}&limit=50`, () => false);
+  const suspect = answer?.visits.filter((visit) => visit.results.some((one) => saysSuspect(one.result))) ?? [];
+  return suspect.slice(0, 3).map((visit) => {
     const values = { name: apiary.name, day: visit.startedAt ? words.dayOf(visit.startedAt, deskTimeZone) : '–' };
     return (
       <Button

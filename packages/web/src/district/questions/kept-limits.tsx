@@ -6,7 +6,7 @@ import {
   standingLimits,
   stateLimits,
 } from '@combside/casework/laboratory/limits';
-import type { Laboratories } from '@combside/contract/laboratories';
+import { laboratories } from '@combside/contract/laboratories';
 import type { LaboratoryState } from '@combside/record/states';
 import { useEffect, useId, useState } from 'react';
 import { useDevice } from '../../device/device-in-hand.tsx';
@@ -16,7 +16,7 @@ import { Button } from '../../ui/button.tsx';
 import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { WriteTrouble } from '../../ui/write-status.tsx';
-import { useAsked } from '../office/use-office.ts';
+import { useAsked } from '../office/use-asked.ts';
 import { deskTimeZone } from '../time-zone.ts';
 import type { Value, Values } from './inputs-in-address.ts';
 import { fieldsOf, limitsIn } from './limits-in-fields.ts';
@@ -30,7 +30,8 @@ interface KeptLimitsProps {
 export function KeptLimits({ values, onUse }: KeptLimitsProps) {
   const words = useWords();
   const writing = useWrite((act: Act) => act);
-  const { answer, state, again } = useAsked<Laboratories>(
+  const { answer, state, again } = useAsked(
+    laboratories,
     '/api/laboratories',
     (event) => event.about.type === 'laboratory',
   );

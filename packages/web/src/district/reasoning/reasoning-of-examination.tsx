@@ -1,4 +1,4 @@
-import type { ColonyPage } from '@combside/contract/colony-page';
+import { type ColonyPage, colonyPage } from '@combside/contract/colony-page';
 import type { Pack } from '@combside/law/pack';
 import type { AssessmentBody } from '@combside/record/kinds/assessment';
 import type { ExaminationBody } from '@combside/record/kinds/examination';
@@ -12,7 +12,7 @@ import { useReasoning } from '../../ui/reasoning/reasoning.ts';
 import { ReasoningPage } from '../../ui/reasoning/reasoning-page.tsx';
 import { sayWord } from '../../ui/say-sentence.ts';
 import { SpeaksWords, useWords } from '../../ui/words-context.tsx';
-import { useAsked } from '../office/use-office.ts';
+import { useAsked } from '../office/use-asked.ts';
 import { deskTimeZone } from '../time-zone.ts';
 import { usePack } from '../use-pack.ts';
 import { type Copy, WhatIf } from './what-if.tsx';
@@ -36,7 +36,8 @@ export default function ReasoningOfExamination(props: ReasoningOfExaminationProp
 
 function Examined({ session, colony, entry }: ReasoningOfExaminationProps) {
   const words = useWords();
-  const { answer, state, again } = useAsked<ColonyPage>(
+  const { answer, state, again } = useAsked(
+    colonyPage,
     `/api/colonies/${colony}`,
     (event) => event.about.type === 'colony' && event.about.id === colony,
   );

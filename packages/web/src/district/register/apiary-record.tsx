@@ -1,5 +1,5 @@
 import { changeApiary } from '@combside/casework/register/apiary';
-import type { ApiaryPage } from '@combside/contract/apiary-page';
+import { apiaryPage } from '@combside/contract/apiary-page';
 import { mergedInto } from '@combside/record/fold';
 import type { ApiaryBody } from '@combside/record/kinds/apiary';
 import { Link } from 'wouter';
@@ -8,11 +8,15 @@ import { useWords } from '../../ui/words-context.tsx';
 import { WriteStatus } from '../../ui/write-status.tsx';
 import { useDistrictName } from '../district-name.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
-import { useAsked } from '../office/use-office.ts';
+import { useAsked } from '../office/use-asked.ts';
 import { deskTimeZone } from '../time-zone.ts';
+import { ChangeForm } from './change-form.tsx';
+import { Contested } from './contested.tsx';
+import { History } from './history.tsx';
+import { MergedInto } from './merged-into.tsx';
 import { Movements } from './movements.tsx';
 import { Page } from './page.tsx';
-import { ChangeForm, Contested, History, MergedInto, Proposed } from './record-parts.tsx';
+import { Proposed } from './proposed.tsx';
 import { sayPosition } from './say-value.ts';
 import { useRecordWriting } from './use-record-writing.ts';
 
@@ -28,7 +32,8 @@ const changeable = [
 export function ApiaryRecord({ apiary }: { readonly apiary: string }) {
   const words = useWords();
   const districtName = useDistrictName();
-  const asked = useAsked<ApiaryPage>(
+  const asked = useAsked(
+    apiaryPage,
     `/api/apiaries/${apiary}`,
     (event) => event.apiary === apiary || event.about.type === 'movement',
   );

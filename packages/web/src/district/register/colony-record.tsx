@@ -1,21 +1,24 @@
-import type { ColonyPage } from '@combside/contract/colony-page';
+import { colonyPage } from '@combside/contract/colony-page';
 import { Link } from 'wouter';
 import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { WriteStatus } from '../../ui/write-status.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
-import { useAsked } from '../office/use-office.ts';
+import { useAsked } from '../office/use-asked.ts';
 import { deskTimeZone } from '../time-zone.ts';
+import { Contested } from './contested.tsx';
+import { History } from './history.tsx';
 import { Movements } from './movements.tsx';
 import { Page } from './page.tsx';
-import { Contested, History, Proposed } from './record-parts.tsx';
+import { Proposed } from './proposed.tsx';
 import { sayValue } from './say-value.ts';
 import { useRecordWriting } from './use-record-writing.ts';
 
 /** A colony as the register knows it, when it was looked at, and its history. */
 export function ColonyRecord({ colony }: { readonly colony: string }) {
   const words = useWords();
-  const asked = useAsked<ColonyPage>(
+  const asked = useAsked(
+    colonyPage,
     `/api/colonies/${colony}`,
     (event) => event.about.id === colony || event.about.type === 'movement',
   );

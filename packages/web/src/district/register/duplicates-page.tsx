@@ -7,16 +7,16 @@ import {
   mergeKeepers,
   tellApart,
 } from '@combside/casework/register/merge';
-import type { ApiaryPage } from '@combside/contract/apiary-page';
-import type { ColonyPage } from '@combside/contract/colony-page';
-import type { KeeperPage } from '@combside/contract/register';
+import { apiaryPage } from '@combside/contract/apiary-page';
+import { colonyPage } from '@combside/contract/colony-page';
+import { keeperPage } from '@combside/contract/keeper-page';
 import { useEffect, useId, useRef, useState } from 'react';
+import { ask } from '../../device/ask/ask.ts';
 import { Button } from '../../ui/button.tsx';
 import { useWords } from '../../ui/words-context.tsx';
 import { WriteStatus } from '../../ui/write-status.tsx';
-import { askPage } from '../office/ask-page.ts';
 import type { ComparisonTold } from './compare-worker.ts';
-import { Labelled } from './record-parts.tsx';
+import { Labelled } from './labelled.tsx';
 import { sayField, sayValue } from './say-value.ts';
 import { useRecordWriting } from './use-record-writing.ts';
 
@@ -217,25 +217,25 @@ async function actFor(
 ): Promise<Act> {
   if (type === 'keeper') {
     const [one, two] = await Promise.all([
-      askPage<KeeperPage>(`keepers/${kept}`),
-      askPage<KeeperPage>(`keepers/${other}`),
+      ask(keeperPage, `/api/keepers/${kept}`),
+      ask(keeperPage, `/api/keepers/${other}`),
     ]);
     const states = [one.keeper, two.keeper] as const;
     if (verdict === 'told-apart') return tellApart(...states, reason);
     const apiaries = await Promise.all(
-      two.apiaries.map(async ({ apiary }) => (await askPage<ApiaryPage>(`apiaries/${apiary}`)).apiary),
+      two.apiaries.map(async ({ apiary }) => (await ask(apiaryPage, `/api/apiaries/${apiary}`)).apiary),
     );
     return mergeKeepers(...states, { takes: takes as MergeKeepers['takes'], apiaries, reason });
   }
   const [one, two] = await Promise.all([
-    askPage<ApiaryPage>(`apiaries/${kept}`),
-    askPage<ApiaryPage>(`apiaries/${other}`),
+    ask(apiaryPage, `/api/apiaries/${kept}`),
+    ask(apiaryPage, `/api/apiaries/${other}`),
   ]);
   const states = [one.apiary, two.apiary] as const;
   if (verdict === 'told-apart') return tellApart(...states, reason);
   const colonies = await Promise.all(
     [...one.colonies, ...two.colonies].map(
-      async ({ colony }) => (await askPage<ColonyPage>(`colonies/${colony}`)).colony,
+      async ({ colony }) => (await ask(colonyPage, `/api/colonies/${colony}`)).colony,
     ),
   );
   return mergeApiaries(...states, { takes: takes as MergeApiaries['takes'], colonies, reason });

@@ -8,7 +8,7 @@ import { Button } from '../../ui/button.tsx';
 import { useWords } from '../../ui/words-context.tsx';
 import { useDistrictName } from '../district-name.tsx';
 import { fetchRegister } from './fetch-rows.ts';
-import { Labelled } from './record-parts.tsx';
+import { Labelled } from './labelled.tsx';
 import { saveFile } from './save-file.ts';
 
 type Form = 'table' | 'geojson' | 'darwin';

@@ -1,5 +1,5 @@
 import { changeKeeper } from '@combside/casework/register/keeper';
-import type { KeeperPage } from '@combside/contract/register';
+import { keeperPage } from '@combside/contract/keeper-page';
 import { mergedInto } from '@combside/record/fold';
 import type { KeeperBody } from '@combside/record/kinds/keeper';
 import { Link } from 'wouter';
@@ -7,10 +7,13 @@ import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { WriteStatus } from '../../ui/write-status.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
-import { useAsked } from '../office/use-office.ts';
+import { useAsked } from '../office/use-asked.ts';
+import { ChangeForm } from './change-form.tsx';
+import { Contested } from './contested.tsx';
+import { History } from './history.tsx';
+import { MergedInto } from './merged-into.tsx';
 import { Movements } from './movements.tsx';
 import { Page } from './page.tsx';
-import { ChangeForm, Contested, History, MergedInto } from './record-parts.tsx';
 import { useRecordWriting } from './use-record-writing.ts';
 
 const changeable = [
@@ -24,7 +27,8 @@ const changeable = [
 /** A keeper with the apiaries, and everything that was written about the person. */
 export function KeeperRecord({ keeper }: { readonly keeper: string }) {
   const words = useWords();
-  const asked = useAsked<KeeperPage>(
+  const asked = useAsked(
+    keeperPage,
     `/api/keepers/${keeper}`,
     (event) =>
       event.about.id === keeper ||

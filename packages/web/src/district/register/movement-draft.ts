@@ -1,11 +1,11 @@
 import type { Act } from '@combside/casework/act';
 import { changeMovement, type MovementEnds, recordMovement } from '@combside/casework/register/movement';
-import type { ApiaryPage } from '@combside/contract/apiary-page';
-import type { ColonyPage } from '@combside/contract/colony-page';
+import { type ApiaryPage, apiaryPage } from '@combside/contract/apiary-page';
+import { colonyPage } from '@combside/contract/colony-page';
 import type { MovementBody } from '@combside/record/kinds/movement';
 import type { ApiaryState, ColonyState, MovementState } from '@combside/record/states';
+import { ask } from '../../device/ask/ask.ts';
 import { newId } from '../../device/keys/new-id.ts';
-import { askPage } from '../office/ask-page.ts';
 import type { Place } from './movement-end.tsx';
 
 /** A movement as it is being entered: seen from an apiary, as a person tells it. */
@@ -97,7 +97,7 @@ export async function actOf(body: MovementBody, written: MovementState | null, t
 }
 
 async function pageOf(apiary: string | null): Promise<ApiaryPage | null> {
-  return apiary === null ? null : askPage<ApiaryPage>(`apiaries/${apiary}`);
+  return apiary === null ? null : ask(apiaryPage, `/api/apiaries/${apiary}`);
 }
 
 function stateIn(page: ApiaryPage | null): ApiaryState | null {
@@ -105,5 +105,5 @@ function stateIn(page: ApiaryPage | null): ApiaryState | null {
 }
 
 async function colonyOf(colony: string): Promise<ColonyState> {
-  return (await askPage<ColonyPage>(`colonies/${colony}`)).colony as ColonyState;
+  return (await ask(colonyPage, `/api/colonies/${colony}`)).colony as ColonyState;
 }

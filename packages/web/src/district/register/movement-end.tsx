@@ -1,8 +1,9 @@
-import type { KeeperPage, RegisterHits } from '@combside/contract/register';
+import { keeperPage } from '@combside/contract/keeper-page';
+import { registerHits } from '@combside/contract/register-search';
 import { useEffect, useId, useRef, useState } from 'react';
 import { Button } from '../../ui/button.tsx';
 import { useWords } from '../../ui/words-context.tsx';
-import { useAsked } from '../office/use-office.ts';
+import { useAsked } from '../office/use-asked.ts';
 
 /** The other end of a movement: an apiary of the register, or somewhere outside it. */
 export type Place = { readonly apiary: string; readonly name: string } | 'outside';
@@ -96,7 +97,8 @@ function Hits({
 }) {
   const words = useWords();
   const [keeper, setKeeper] = useState<string | null>(null);
-  const { answer, state } = useAsked<RegisterHits>(
+  const { answer, state } = useAsked(
+    registerHits,
     `/api/register/search?limit=12&text=${encodeURIComponent(text)}`,
     () => false,
   );
@@ -147,7 +149,7 @@ function OfKeeper({
   readonly onChoose: (place: Place) => void;
 }) {
   const words = useWords();
-  const { answer, state } = useAsked<KeeperPage>(`/api/keepers/${keeper}`, () => false);
+  const { answer, state } = useAsked(keeperPage, `/api/keepers/${keeper}`, () => false);
   if (!answer) return <p className="quiet">{words.say(state === 'asking' ? 'register.loading' : 'register.failed')}</p>;
   const apiaries = answer.apiaries.filter((one) => one.apiary !== except);
   if (apiaries.length === 0) return <p>{words.say('register.movement.keeper-without', { name })}</p>;

@@ -1,5 +1,5 @@
 import { withReason } from '@combside/casework/register/with-reason';
-import type { ApiaryPage } from '@combside/contract/apiary-page';
+import { apiaryPage } from '@combside/contract/apiary-page';
 import { movementBody } from '@combside/record/kinds/movement';
 import type { MovementState } from '@combside/record/states';
 import { type FormEvent, useId, useState } from 'react';
@@ -9,11 +9,11 @@ import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
 import { useWords } from '../../ui/words-context.tsx';
 import { WriteStatus } from '../../ui/write-status.tsx';
-import { useAsked } from '../office/use-office.ts';
+import { useAsked } from '../office/use-asked.ts';
 import { deskTimeZone } from '../time-zone.ts';
+import { Labelled, Why } from './labelled.tsx';
 import { actOf, bodyOf, draftOf, type Missing, type MovementDraft } from './movement-draft.ts';
 import { MovementEnd } from './movement-end.tsx';
-import { Labelled, Why } from './record-parts.tsx';
 import type { RecordWriting } from './use-record-writing.ts';
 
 export interface OwnApiary {
@@ -269,7 +269,7 @@ function NamedColonies({
   readonly onNamed: (named: readonly string[]) => void;
 }) {
   const words = useWords();
-  const { answer } = useAsked<ApiaryPage>(`/api/apiaries/${apiary}`, () => false);
+  const { answer } = useAsked(apiaryPage, `/api/apiaries/${apiary}`, () => false);
   const colonies = answer?.colonies.filter(({ hiveState }) => hiveState !== 'gone') ?? [];
   if (colonies.length === 0) return null;
   return (

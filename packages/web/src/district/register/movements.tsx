@@ -7,8 +7,10 @@ import { Button } from '../../ui/button.tsx';
 import { sayWord } from '../../ui/say-sentence.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { WriteStatus } from '../../ui/write-status.tsx';
+import { Contested } from './contested.tsx';
+import { History } from './history.tsx';
 import { MovementForm, type OwnApiary } from './movement-form.tsx';
-import { Contested, History, type Names } from './record-parts.tsx';
+import type { Names } from './names-on-record.ts';
 import { TakeBack } from './take-back.tsx';
 import { useRecordWriting } from './use-record-writing.ts';
 

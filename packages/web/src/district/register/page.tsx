@@ -1,9 +1,9 @@
 import { useWords } from '../../ui/words-context.tsx';
+import type { Query } from '../office/query.ts';
 import { Unanswered } from '../office/unanswered.tsx';
-import type { Asked } from '../office/use-office.ts';
 
 /** A page whose answer is not there: on its way, not to be had, or failed. */
-export function Page({ asked }: { readonly asked: Asked<unknown> }) {
+export function Page({ asked }: { readonly asked: Query<unknown> }) {
   const words = useWords();
   return (
     <main className="office-page stack">

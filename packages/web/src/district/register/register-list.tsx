@@ -1,13 +1,17 @@
-import type { Apiaries, ApiaryLine } from '@combside/contract/apiaries';
+import { apiaries } from '@combside/contract/apiaries';
+import { keepers } from '@combside/contract/keepers';
 import type { LiveEvent } from '@combside/contract/live';
-import type { KeeperLine, Keepers, RegisterHits } from '@combside/contract/register';
+import { registerHits } from '@combside/contract/register-search';
 import { useEffect, useId, useState } from 'react';
 import { Link } from 'wouter';
 import { Button } from '../../ui/button.tsx';
 import { useWords } from '../../ui/words-context.tsx';
 import { useDistrictName } from '../district-name.tsx';
+import { onceEach } from '../office/once-each.ts';
+import type { Query } from '../office/query.ts';
 import { Unanswered } from '../office/unanswered.tsx';
-import { type Asked, useAsked } from '../office/use-office.ts';
+import { useAsked } from '../office/use-asked.ts';
+import { usePages } from '../office/use-pages.ts';
 import { RegisterTabs } from './register-tabs.tsx';
 
 interface RegisterListProps {
@@ -65,7 +69,7 @@ export function RegisterList({ of, chosen }: RegisterListProps) {
 function Found({ text, chosen }: { readonly text: string; readonly chosen: string | null }) {
   const words = useWords();
   const districtName = useDistrictName();
-  const found = useAsked<RegisterHits>(`/api/register/search?text=${encodeURIComponent(text)}`, isOfRegister);
+  const found = useAsked(registerHits, `/api/register/search?text=${encodeURIComponent(text)}`, isOfRegister);
   const { answer } = found;
   return (
     <>
@@ -101,7 +105,12 @@ function Found({ text, chosen }: { readonly text: string; readonly chosen: strin
 
 function ApiaryList({ chosen }: { readonly chosen: string | null }) {
   const words = useWords();
-  const { asked, lines, next, more } = useLines<Apiaries, ApiaryLine>('/api/apiaries', 'apiaries', (one) => one.apiary);
+  const asked = usePages(apiaries, '/api/apiaries?limit=60', isOfRegister);
+  const lines = onceEach(
+    asked.answer,
+    (page) => page.apiaries,
+    (one) => one.apiary,
+  );
   return (
     <>
       <Trouble asked={asked} />
@@ -122,8 +131,8 @@ function ApiaryList({ chosen }: { readonly chosen: string | null }) {
           </li>
         ))}
       </ul>
-      {next && (
-        <Button look="wide" onClick={more}>
+      {asked.more && (
+        <Button look="wide" onClick={asked.more}>
           {words.say('register.more')}
         </Button>
       )}
@@ -133,7 +142,12 @@ function ApiaryList({ chosen }: { readonly chosen: string | null }) {
 
 function KeeperList({ chosen }: { readonly chosen: string | null }) {
   const words = useWords();
-  const { asked, lines, next, more } = useLines<Keepers, KeeperLine>('/api/keepers', 'keepers', (one) => one.keeper);
+  const asked = usePages(keepers, '/api/keepers?limit=60', isOfRegister);
+  const lines = onceEach(
+    asked.answer,
+    (page) => page.keepers,
+    (one) => one.keeper,
+  );
   return (
     <>
       <Trouble asked={asked} />
@@ -154,8 +168,8 @@ function KeeperList({ chosen }: { readonly chosen: string | null }) {
           </li>
         ))}
       </ul>
-      {next && (
-        <Button look="wide" onClick={more}>
+      {asked.more && (
+        <Button look="wide" onClick={asked.more}>
           {words.say('register.more')}
         </Button>
       )}
@@ -163,38 +177,9 @@ function KeeperList({ chosen }: { readonly chosen: string | null }) {
   );
 }
 
-function Trouble({ asked }: { readonly asked: Asked<unknown> }) {
+function Trouble({ asked }: { readonly asked: Query<unknown> }) {
   const words = useWords();
   if (asked.state === 'asking' && asked.answer === null)
     return <p className="quiet">{words.say('register.loading')}</p>;
   return <Unanswered asked={asked} />;
-}
-
-/** A list that grows by pages; the first page follows what arrives. */
-function useLines<Page extends { readonly next: string | null }, Line>(
-  address: string,
-  field: keyof Page,
-  key: (line: Line) => string,
-) {
-  const first = useAsked<Page>(`${address}?limit=60`, isOfRegister);
-  const [later, setLater] = useState<{ lines: Line[]; next: string | null } | null>(null);
-  const next = later ? later.next : (first.answer?.next ?? null);
-  const top = (first.answer?.[field] ?? []) as readonly Line[];
-  const known = new Set(top.map(key));
-  return {
-    asked: first,
-    next,
-    lines: [...top, ...(later?.lines.filter((line) => !known.has(key(line))) ?? [])],
-    more: () => {
-      void fetch(`${address}?limit=60&after=${encodeURIComponent(next ?? '')}`)
-        .then(async (answer) => (answer.ok ? ((await answer.json()) as Page) : null))
-        .then((page) => {
-          if (!page) return;
-          const lines = page[field] as readonly Line[];
-          setLater((before) => ({ lines: [...(before?.lines ?? []), ...lines], next: page.next }));
-        })
-        // The button stays, to be pressed again.
-        .catch(() => undefined);
-    },
-  };
 }

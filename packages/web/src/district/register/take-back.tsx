@@ -5,7 +5,7 @@ import { useId, useState } from 'react';
 import { newId } from '../../device/keys/new-id.ts';
 import { Button } from '../../ui/button.tsx';
 import { useWords } from '../../ui/words-context.tsx';
-import { Why } from './record-parts.tsx';
+import { Why } from './labelled.tsx';
 import type { RecordWriting } from './use-record-writing.ts';
 
 interface TakeBackProps {

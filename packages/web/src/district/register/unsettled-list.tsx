@@ -1,9 +1,9 @@
-import type { Unsettled } from '@combside/contract/register';
+import { unsettled } from '@combside/contract/unsettled';
 import { Link } from 'wouter';
 import { useWords } from '../../ui/words-context.tsx';
 import { useDistrictName } from '../district-name.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
-import { useAsked } from '../office/use-office.ts';
+import { useAsked } from '../office/use-asked.ts';
 
 const folders = { apiary: 'apiaries', keeper: 'keepers', colony: 'colonies' } as const;
 
@@ -11,7 +11,7 @@ const folders = { apiary: 'apiaries', keeper: 'keepers', colony: 'colonies' } as
 export function UnsettledList() {
   const words = useWords();
   const districtName = useDistrictName();
-  const asked = useAsked<Unsettled>('/api/register/unsettled?limit=200', () => true);
+  const asked = useAsked(unsettled, '/api/register/unsettled?limit=200', () => true);
   const { answer, state } = asked;
   return (
     <>

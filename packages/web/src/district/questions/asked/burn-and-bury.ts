@@ -1,7 +1,7 @@
 import { always, type CautionId } from '@combside/science/disposal/cautions';
 import { fuelForBurning, fuels } from '@combside/science/disposal/fire';
 import { dippable, hotWax } from '@combside/science/disposal/hot-wax-dip';
-import { pitForBurning } from '@combside/science/disposal/pit';
+import { lengthForPieces, pitForBurning } from '@combside/science/disposal/pit';
 import { answered, type Figure, type QuestionWord, question, type Said, say, unstated } from '../question.ts';
 import { fieldsOf, otherWay, ways } from './other-ways.ts';
 import { readPieces } from './things-for-the-pit.ts';
@@ -115,20 +115,22 @@ export const burnAndBury = question({
     const ready = beesDead === 'yes' && hives !== null;
     const measured = length !== null && width !== null && height !== null && pitWidth !== null;
     if (ready && measured && stacking !== null && remains !== null && cover !== null) {
-      const pit = (pitWidthMetres: number) =>
-        pitForBurning({
-          pieces: [
-            { count: hives, lengthCentimetres: length, widthCentimetres: width, heightCentimetres: height },
-            ...others,
-          ],
-          pitWidthMetres,
-          pitLengthMetres: null,
-          stackingHeightMetres: stacking,
-          remainsHeightMetres: remains,
-          coverMetres: cover,
-          beesDead: true,
-        });
-      const dug = pit(pitWidth);
+      const pieces = [
+        { count: hives, lengthCentimetres: length, widthCentimetres: width, heightCentimetres: height },
+        ...others,
+      ];
+      if (lengthForPieces(pieces, pitWidth, stacking) === null) {
+        return answered({ cautions, refuses: say('burn-and-bury.refuses.does-not-fit'), takes, sources });
+      }
+      const dug = pitForBurning({
+        pieces,
+        pitWidthMetres: pitWidth,
+        pitLengthMetres: null,
+        stackingHeightMetres: stacking,
+        remainsHeightMetres: remains,
+        coverMetres: cover,
+        beesDead: true,
+      });
       const metres = (value: number) => ({ number: value, decimals: 2 });
       said.push(
         say('burn-and-bury.says.pit', {
@@ -144,9 +146,9 @@ export const burnAndBury = question({
         kind: 'curve',
         x: { label: 'burn-and-bury.x', shown: 'm' },
         y: { label: 'burn-and-bury.y', shown: 'm' },
-        points: Array.from({ length: 31 }, (_, i) => {
-          const wide = pitWidth * (0.5 + i / 20);
-          return [wide, pit(wide).pitLength] as const;
+        points: Array.from({ length: 31 }, (_, i) => pitWidth * (0.5 + i / 20)).flatMap((wide) => {
+          const long = lengthForPieces(pieces, wide, stacking);
+          return long === null ? [] : [[wide, long] as const];
         }),
         marked: [pitWidth, dug.pitLength],
       };

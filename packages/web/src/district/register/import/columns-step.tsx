@@ -5,7 +5,7 @@ import type { Session } from '../../../app/session.ts';
 import { Button } from '../../../ui/button.tsx';
 import { useWords } from '../../../ui/words-context.tsx';
 import { useDistrictName } from '../../district-name.tsx';
-import { Labelled } from '../record-parts.tsx';
+import { Labelled } from '../labelled.tsx';
 import { FaultTable } from './fault-table.tsx';
 import type { FileShown, Wishes } from './messages.ts';
 
