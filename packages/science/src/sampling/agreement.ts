@@ -1,6 +1,7 @@
 import { calculation, shown } from '../distributions/calculation.ts';
 import { acceptCount, acceptList, DomainError } from '../distributions/domain.ts';
 import { twoSidedDeviate } from '../distributions/normal.ts';
+import { wilson } from './interval.ts';
 
 /** Agreement of two readers. The last six are for two categories only, null for more, and null where undefined. */
 export interface Agreement {
@@ -14,11 +15,14 @@ export interface Agreement {
   readonly standardError: number | null;
   /** For testing kappa = 0 only; an interval built with it is wrong. */
   readonly standardErrorUnderNull: number | null;
-  /** 95 % normal interval, upper end not above 1. */
+  /** 95 % normal interval, upper end not above 1. Null where its error comes out as 0, as when the readers never differ. */
   readonly lower: number | null;
   readonly upper: number | null;
   /** 2 Po - 1. */
   readonly pabak: number | null;
+  /** 95 %, by Wilson's interval of Po: it has a width also where the readers never differ. */
+  readonly pabakLower: number | null;
+  readonly pabakUpper: number | null;
   /** (a - d)/n, signed. */
   readonly prevalenceIndex: number | null;
   /** (b - c)/n, signed. */
@@ -42,7 +46,7 @@ export interface Agreement {
  * @param inputs.table counts: row = first reader's category, column = second reader's; for two categories
  *   [[++, +-], [-+, --]]; square, two or more categories, at least one unit
  * @throws DomainError when the table is not square, holds anything but whole numbers of 0 or more, or is empty
- * Source: Fleiss, Cohen and Everitt 1969 [FLEISS69]; Byrt, Bishop and Carlin 1993 [BYRT93]
+ * Source: Fleiss, Cohen and Everitt 1969 [FLEISS69]; Byrt, Bishop and Carlin 1993 [BYRT93]; Newcombe 1998 [NEWCOMBE98]
  */
 export function kappa(inputs: { table: readonly (readonly number[])[] }): Agreement {
   const rows = acceptList('table', inputs.table, (name, value) => acceptList(name, value, (n, v) => acceptCount(n, v)));
@@ -71,7 +75,7 @@ export const kappaCalculation = calculation({
   line: 'agreement of two readers beyond chance',
   inputs: { table: 'square table of counts, rows first reader, columns second; [[++, +-], [-+, --]]' },
   formula: '(Po - Pe)/(1 - Pe); standard error by the delta method',
-  sources: ['FLEISS69', 'BYRT93'],
+  sources: ['FLEISS69', 'BYRT93', 'NEWCOMBE98'],
   call: kappa,
   steps: (_, r) => [
     `observed ${shown(r.observedAgreement)}, by chance ${shown(r.expectedAgreement)}`,
@@ -106,12 +110,14 @@ function beyondChance(
   const standardError = Math.sqrt(Math.max(0, variance));
   const standardErrorUnderNull = Math.sqrt(Math.max(0, expected + expected ** 2 - nullSpread) / n) / room;
   const z = twoSidedDeviate(0.95);
+  // Readers who never differ give an error of 0, which says nothing of how many more of them would.
+  const says = standardError > 1e-6;
   return {
     kappa: value,
     standardError,
     standardErrorUnderNull,
-    lower: value - z * standardError,
-    upper: Math.min(1, value + z * standardError),
+    lower: says ? value - z * standardError : null,
+    upper: says ? Math.min(1, value + z * standardError) : null,
   };
 }
 
@@ -119,6 +125,8 @@ function twoCategories(rows: readonly (readonly number[])[], observed: number, n
   if (rows.length !== 2) {
     return {
       pabak: null,
+      pabakLower: null,
+      pabakUpper: null,
       prevalenceIndex: null,
       biasIndex: null,
       positiveAgreement: null,
@@ -128,8 +136,11 @@ function twoCategories(rows: readonly (readonly number[])[], observed: number, n
   }
   const [a, b, c, d] = rows.flat() as [number, number, number, number];
   const ratio = (top: number, bottom: number) => (bottom === 0 ? null : top / bottom);
+  const around = wilson({ positives: a + d, tested: n, confidence: 0.95 });
   return {
     pabak: 2 * observed - 1,
+    pabakLower: 2 * around.lower - 1,
+    pabakUpper: 2 * around.upper - 1,
     prevalenceIndex: (a - d) / n,
     biasIndex: (b - c) / n,
     positiveAgreement: ratio(2 * a, 2 * a + b + c),

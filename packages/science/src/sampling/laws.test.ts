@@ -490,6 +490,25 @@ describe('other laws', () => {
     );
   });
 
+  it('readers who never differ get no interval of no width: none for kappa, and one of PABAK that narrows with the units', () => {
+    const twelve = kappa({
+      table: [
+        [2, 0],
+        [0, 10],
+      ],
+    });
+    expect(twelve).toMatchObject({ kappa: 1, lower: null, upper: null, pabak: 1, pabakUpper: 1 });
+    // Wilson 12 of 12, 95 %: from 12/(12 + 1.96^2) = 0.7575.
+    expect(twelve.pabakLower).toBeCloseTo(2 * (12 / (12 + 1.959964 ** 2)) - 1, 6);
+    const more = kappa({
+      table: [
+        [20, 0],
+        [0, 100],
+      ],
+    });
+    expect(more.pabakLower ?? 0).toBeGreaterThan(twelve.pabakLower ?? 1);
+  });
+
   it('kappa is 1 for full agreement, below 0 for contrary readers, null for one category', () => {
     expect(
       kappa({

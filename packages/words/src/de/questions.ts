@@ -201,8 +201,10 @@ export const questions = {
   'questions.do-two-agree.neither2': 'Zweite Gruppe: keiner von beiden',
   'questions.do-two-agree.says.kappa':
     'Sie stimmen bei {agreed} von {all} überein ({observed}); über den Zufall hinaus beträgt die Übereinstimmung (Kappa) {kappa}, zwischen {lower} und {upper}.',
+  'questions.do-two-agree.says.kappa-alone':
+    'Sie stimmen bei {agreed} von {all} überein ({observed}); über den Zufall hinaus beträgt die Übereinstimmung (Kappa) {kappa}. Ein Bereich lässt sich hier für Kappa nicht berechnen: siehe die zweite Zahl.',
   'questions.do-two-agree.says.chance':
-    'Rein zufällig stimmten sie bei {expected} überein. Um die Seltenheit berichtigt (PABAK): {pabak}.',
+    'Rein zufällig stimmten sie bei {expected} überein. Um die Seltenheit berichtigt (PABAK): {pabak}, zwischen {lower} und {upper}.',
   'questions.do-two-agree.says.one-answer':
     'Sie stimmen bei {agreed} von {all} überein ({observed}). Alles bekam dieselbe Antwort; ob das mehr als Zufall ist, lässt sich nicht sagen.',
   'questions.do-two-agree.says.two':

@@ -194,8 +194,10 @@ export const questions = {
   'questions.do-two-agree.neither2': 'Second group: neither did',
   'questions.do-two-agree.says.kappa':
     'They agree on {agreed} of {all} ({observed}); beyond chance their agreement (kappa) is {kappa}, between {lower} and {upper}.',
+  'questions.do-two-agree.says.kappa-alone':
+    'They agree on {agreed} of {all} ({observed}); beyond chance their agreement (kappa) is {kappa}. Here no interval can be reckoned for kappa: see the second figure.',
   'questions.do-two-agree.says.chance':
-    'By chance alone they would agree on {expected}. Set right for how rare it is (PABAK): {pabak}.',
+    'By chance alone they would agree on {expected}. Set right for how rare it is (PABAK): {pabak}, between {lower} and {upper}.',
   'questions.do-two-agree.says.one-answer':
     'They agree on {agreed} of {all} ({observed}). Everything got the same answer, so agreement beyond chance cannot be told.',
   'questions.do-two-agree.says.two':

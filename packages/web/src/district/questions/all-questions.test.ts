@@ -95,6 +95,9 @@ describe('answers of the office', () => {
       'They agree on 275 of 291 (94.5%); beyond chance their agreement (kappa) is 0.67, between 0.52 and 0.82.',
     );
     expect(said('do-two-agree', 'both=0&firstOnly=0&secondOnly=0&neither=9')[0]).toContain('cannot be told');
+    const [kappa, chance] = said('do-two-agree', 'both=2&firstOnly=0&secondOnly=0&neither=10');
+    expect(kappa).toMatch(/\(kappa\) is 1\. Here no interval can be reckoned/);
+    expect(chance).toMatch(/\(PABAK\): 1, between 0\.52 and 1\./);
   });
 
   it('reads a load only by stated limits, whole and dated', () => {

@@ -35,7 +35,7 @@ export const doTwoAgree = question({
     const takes: QuestionWord[] = one
       ? ['do-two-agree.takes.same', 'do-two-agree.takes.rare']
       : ['do-two-agree.takes.same-eye', 'do-two-agree.takes.independent', 'do-two-agree.takes.differ'];
-    const sources: readonly SourceId[] = one ? ['FLEISS69', 'BYRT93'] : ['HUI80', 'JOSEPH95'];
+    const sources: readonly SourceId[] = one ? ['FLEISS69', 'BYRT93', 'NEWCOMBE98'] : ['HUI80', 'JOSEPH95'];
     const asks = unstated({
       both,
       firstOnly,
@@ -65,27 +65,31 @@ function agreement([both, firstOnly, secondOnly, neither]: readonly number[]): P
   });
   const agreed = { agreed: a + d, all: a + b + c + d, observed: { share: found.observedAgreement } };
   const two = (value: number) => ({ number: value, decimals: 2 });
-  if (found.kappa === null || found.lower === null || found.upper === null || found.pabak === null) {
+  const { kappa: beyond, lower, upper, pabak, pabakLower, pabakUpper } = found;
+  if (beyond === null || pabak === null || pabakLower === null || pabakUpper === null) {
     return { said: [say('do-two-agree.says.one-answer', agreed)] };
   }
+  const hasInterval = lower !== null && upper !== null;
   return {
     said: [
-      say('do-two-agree.says.kappa', {
-        ...agreed,
-        kappa: two(found.kappa),
-        lower: two(found.lower),
-        upper: two(found.upper),
+      hasInterval
+        ? say('do-two-agree.says.kappa', { ...agreed, kappa: two(beyond), lower: two(lower), upper: two(upper) })
+        : say('do-two-agree.says.kappa-alone', { ...agreed, kappa: two(beyond) }),
+      say('do-two-agree.says.chance', {
+        expected: { share: found.expectedAgreement },
+        pabak: two(pabak),
+        lower: two(pabakLower),
+        upper: two(pabakUpper),
       }),
-      say('do-two-agree.says.chance', { expected: { share: found.expectedAgreement }, pabak: two(found.pabak) }),
     ],
     figure: {
       kind: 'bands',
       x: { label: 'do-two-agree.x', shown: 'number' },
-      from: Math.min(0, found.lower, found.pabak),
+      from: Math.min(0, lower ?? beyond, pabakLower),
       to: 1,
       rows: [
-        { label: say('do-two-agree.row.kappa'), low: found.lower, value: found.kappa, high: found.upper },
-        { label: say('do-two-agree.row.pabak'), low: found.pabak, value: found.pabak, high: found.pabak },
+        ...(hasInterval ? [{ label: say('do-two-agree.row.kappa'), low: lower, value: beyond, high: upper }] : []),
+        { label: say('do-two-agree.row.pabak'), low: pabakLower, value: pabak, high: pabakUpper },
       ],
     },
   };
