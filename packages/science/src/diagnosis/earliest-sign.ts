@@ -26,7 +26,7 @@ export interface EarliestSigns {
  *
  * @param inputs.exposedOn day on which spores may have come in, YYYY-MM-DD
  * @throws DomainError when it is no calendar day
- * Source: GEN05, BOOKLET, MAAREC-SCALE, NSW-209, through `time-course.ts`; the rest arithmetic
+ * Source: GEN05, BOOKLET, MAAREC-SCALE, through `time-course.ts`; the rest arithmetic
  */
 export function earliestSigns(inputs: { exposedOn: string }): EarliestSigns {
   const day = acceptDay('exposedOn', inputs.exposedOn);
@@ -50,7 +50,7 @@ export const earliestSignsCalculation = calculation({
   line: 'earliest signs of American foulbrood after an exposure; never a last day',
   inputs: { exposedOn: 'calendar day, YYYY-MM-DD' },
   formula: 'dead brood + 5 to 8 days; scale + 35 to 42; first remains rope until + 19 to 36',
-  sources: ['GEN05', 'BOOKLET', 'MAAREC-SCALE', 'NSW-209'],
+  sources: ['GEN05', 'BOOKLET', 'MAAREC-SCALE'],
   call: earliestSigns,
   steps: (i, r) => [
     `exposed on ${i.exposedOn}: first dead brood ${shownSpan(r.deadBrood)}`,

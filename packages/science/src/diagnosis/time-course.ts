@@ -22,7 +22,7 @@ export const daysUntilAllDead = {
 export const daysToDeath = days(6.5, { low: 5, high: 8, standing: 'arithmetic', sources: ['GEN05'] });
 
 /** Days from death until scale is complete: about a month or more. */
-export const daysToScale = days(32, { low: 30, high: 34, sources: ['MAAREC-SCALE', 'BOOKLET', 'NSW-209'] });
+export const daysToScale = days(32, { low: 30, high: 34, sources: ['MAAREC-SCALE', 'BOOKLET'] });
 
 /** Days after death during which remains may rope: about three weeks, give or take one. */
 export const ropyDays = days(21, { low: 14, high: 28, sources: ['BOOKLET'] });

@@ -11,7 +11,7 @@ export const earliestSign = question({
   answer({ exposedOn }) {
     const parts = {
       takes: ['earliest-sign.takes.very-day', 'earliest-sign.takes.no-end'],
-      sources: ['GEN05', 'BOOKLET', 'MAAREC-SCALE', 'NSW-209'],
+      sources: ['GEN05', 'BOOKLET', 'MAAREC-SCALE'],
     } as const;
     const day = dayIn(exposedOn);
     if (day === null) return answered({ asks: ['exposedOn'], ...parts });
