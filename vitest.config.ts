@@ -30,6 +30,7 @@ export default defineConfig({
           name,
           root: `packages/${name}`,
           include: ['src/**/*.test.{ts,tsx}'],
+          exclude: ['**/*.component.test.tsx'],
           environment: 'node',
           testTimeout: 30_000,
           hookTimeout: 60_000,
@@ -48,6 +49,7 @@ export default defineConfig({
           hookTimeout: 120_000,
         },
       },
+      'packages/web/vitest.config.ts',
     ],
   },
 });

@@ -60,7 +60,7 @@ function inNode(): void {
   const said = readLines(table, guessColumns(table.header), { dateOrder: null, today: '2027-05-04' });
   lap('  table to statements', `${said.faults.length} faults`);
   const settings = { district: 'bench', language: 'en', uncertaintyMetres: 100, reason: 'bench' };
-  const plan = planImport(said.lines, { keepers: [], apiaries: [] }, settings, newId);
+  const plan = planImport({ lines: said.lines, held: { keepers: [], apiaries: [] }, settings, newId });
   lap('  statements to entries', `${plan.proposals.length} entries, ${plan.faults.length} faults`);
   const held = {
     keepers: plan.proposals
@@ -71,7 +71,7 @@ function inNode(): void {
       .map(({ about, body }) => standing(about.id, body as ApiaryBody)),
   };
   since = performance.now();
-  const again = planImport(said.lines, held, settings, newId);
+  const again = planImport({ lines: said.lines, held, settings, newId });
   lap('  the same again, against the register', `${again.proposals.length} entries`);
   const pairs = proposeDuplicates(held);
   lap('  duplicates among them', `${pairs.length} pairs`);

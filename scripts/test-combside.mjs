@@ -45,7 +45,15 @@ const turns = [
       ],
     ],
   ],
-  [[['Unit, property and acceptance tests', () => unitTests('unit', ['--project', '!checks'])]]],
+  [
+    [
+      [
+        'Unit, property and acceptance tests',
+        () => unitTests('unit', ['--project', '!checks', '--project', '!screens']),
+      ],
+    ],
+  ],
+  [[['Screens, each in a browser by itself', screens]]],
   [[['Browser journeys', journeys]]],
   [[['Nothing left in the temporary folder', nothingLeft]]],
 ];
@@ -159,7 +167,7 @@ async function types() {
   return whole(tally, code, 'tsc -b');
 }
 
-async function unitTests(name, projects, { quiet = false } = {}) {
+async function unitTests(name, projects, { quiet = false, env = {} } = {}) {
   const report = join(results, `${name}.json`);
   const args = [
     command('vitest'),
@@ -170,7 +178,7 @@ async function unitTests(name, projects, { quiet = false } = {}) {
     `--outputFile.json=${report}`,
   ];
   // CI: a missing snapshot is then a failure, and is not written down as if it had been right.
-  const { code, output } = await runNode(args, { env: { CI: '1' }, quiet });
+  const { code, output } = await runNode(args, { env: { CI: '1', ...env }, quiet });
   const tally = new Tally();
   if (quiet) tally.output = output;
   for (const file of readReport(report)?.testResults ?? []) {
@@ -200,12 +208,22 @@ async function build() {
   return tally;
 }
 
-async function journeys() {
-  const web = join(house, 'packages/web');
-  const found = await runNode(['--import', 'tsx', join(web, 'e2e/browser.ts')], { quiet: true });
+/** The browser of the screens and the journeys. */
+async function findBrowser() {
+  const found = await runNode(['--import', 'tsx', join(house, 'packages/web/e2e/browser.ts')], { quiet: true });
   if (found.code !== 0) throw new Missing(found.output.trim());
   const browser = found.output.trim().split('\n').at(-1);
   console.log(`browser: ${browser}`);
+  return browser;
+}
+
+async function screens() {
+  return unitTests('screens', ['--project', 'screens'], { env: { COMBSIDE_BROWSER: await findBrowser() } });
+}
+
+async function journeys() {
+  const web = join(house, 'packages/web');
+  const browser = await findBrowser();
   const report = join(results, 'journeys.json');
   const { code } = await runNode([command('@playwright/test', 'playwright'), 'test'], {
     cwd: web,

@@ -1,11 +1,15 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { screens } from '../../packages/web/e2e/screens.ts';
+import { stageScreens } from '../../packages/web/stage/screens.ts';
+import { filesOf } from '../tree.ts';
 
-const journeys = join(import.meta.dirname, '../../packages/web/e2e');
+const house = join(import.meta.dirname, '../..');
+const paths = filesOf(house).filter((path) => path.startsWith('packages/web/'));
+const textOf = (files: readonly string[]) => files.map((path) => readFileSync(join(house, path), 'utf8')).join('\n');
 
-/** How often each screen is named in the journeys' text; those named once are left out. */
+/** How often each screen is named in a text; those named once are left out. */
 function notOnce(text: string, names: readonly string[]): string[] {
   return names.flatMap((name) => {
     const times = text.split(`'${name}'`).length - 1;
@@ -13,13 +17,19 @@ function notOnce(text: string, names: readonly string[]): string[] {
   });
 }
 
-test('every screen of the table is judged by exactly one journey', () => {
-  const files = readdirSync(journeys).filter((name) => name.endsWith('.spec.ts'));
-  expect(files.length).toBeGreaterThan(10);
-  const text = files.map((name) => readFileSync(join(journeys, name), 'utf8')).join('\n');
-  expect(screens.length).toBeGreaterThan(90);
-  expect(new Set(screens).size).toBe(screens.length);
-  expect(notOnce(text, screens)).toEqual([]);
+test('every screen of the tables is judged once, in a journey or on the stage', () => {
+  const journeys = paths.filter((path) => path.endsWith('.spec.ts'));
+  expect(journeys.length).toBeGreaterThan(10);
+  expect(notOnce(textOf(journeys), screens)).toEqual([]);
+
+  const components = paths.filter((path) => path.endsWith('.component.test.tsx'));
+  expect(components.length).toBeGreaterThan(2);
+  expect(notOnce(textOf(components), stageScreens)).toEqual([]);
+
+  // On the stage each in English and in German.
+  const judged: readonly string[] = [...screens, ...stageScreens.flatMap((name) => [`${name}/en`, `${name}/de`])];
+  expect(judged.length).toBeGreaterThan(90);
+  expect(new Set(judged).size).toBe(judged.length);
 });
 
 test('a screen that nobody judges, or that two do, is caught', () => {

@@ -1,6 +1,6 @@
 import type { Page } from '@playwright/test';
 import { dayBefore } from './day.ts';
-import { doubleTheText, expect, judge, picture, test } from './journey.ts';
+import { expect, judge, test } from './journey.ts';
 
 const password = 'quillmoor-comb-7';
 
@@ -44,7 +44,6 @@ test('the reasoning at the comb: order, why, what next, what was missed, what wa
   await expect(page.getByText('%')).toHaveCount(0);
   await expect(page.getByText(/in the district|one with a case/)).toHaveCount(0);
   await expect(page.locator('.check-step').first().locator('svg')).toBeVisible();
-  await judge(page, 'phone/reasoning/en');
 
   // Numbers one tap deeper, each marked.
   await page.getByRole('button', { name: 'Show the numbers' }).click();
@@ -99,36 +98,4 @@ test('the reasoning at the comb: order, why, what next, what was missed, what wa
   await line.click();
   await page.getByText(/^Entered, and not counted/).click();
   await expect(page.getByText(/^Pen-side kit, American foulbrood: not counted/)).toBeVisible();
-});
-
-test('stonebrood shows the caution before anything else, and the page stands in German, large, dark and in sunlight', async ({
-  page,
-}) => {
-  test.setTimeout(240_000);
-  await atColony(page, /^Damson End/);
-  await page.getByRole('button', { name: 'Signs', exact: true }).click();
-  await page.getByRole('tab', { name: 'Contents' }).click();
-  await page.getByRole('button', { name: /^Stone-hard mummies with powder not looked/ }).click();
-  await page.locator('.reasoning-line').click();
-  await expect(page.getByText(/^Stonebrood can harm people/)).toBeVisible({ timeout: 30_000 });
-  await expect(page.getByText('Do not shake the combs.', { exact: true })).toBeVisible();
-  await picture(page, 'reasoning-stonebrood');
-
-  await page.evaluate(() => localStorage.setItem('combside.preferences', JSON.stringify({ language: 'de' })));
-  await page.reload();
-  await expect(page.getByRole('heading', { name: 'Was es sein könnte, der Reihe nach' })).toBeVisible({
-    timeout: 30_000,
-  });
-  expect(await page.getByRole('main').textContent()).not.toMatch(/\b(signs|reasoning|casework)\.[a-z]/);
-  await judge(page, 'phone/reasoning/de');
-  for (const [theme, screen] of [
-    ['dark', 'phone/reasoning-dark/de'],
-    ['sun', 'phone/reasoning-sun/de'],
-  ] as const) {
-    await page.evaluate((name) => document.documentElement.setAttribute('data-theme', name), theme);
-    await judge(page, screen);
-  }
-  await doubleTheText(page);
-  await picture(page, 'reasoning-double-text');
-  expect(await page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
 });

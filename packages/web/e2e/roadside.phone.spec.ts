@@ -34,7 +34,6 @@ test('hives nobody registered are kept in under thirty seconds, without a networ
     .setInputFiles({ name: 'hives.png', mimeType: 'image/png', buffer: pixel });
   await expect(page.getByText('Photograph kept on this phone')).toBeVisible();
   for (let hive = 0; hive < 3; hive++) await page.getByRole('button', { name: 'Hives seen from here: more' }).click();
-  await judge(page, 'phone/roadside/en');
   await page.getByRole('button', { name: 'Keep this apiary' }).click();
   await expect(page.getByText('Saved here. The owner may be found later.')).toBeVisible();
   expect(performance.now() - began).toBeLessThan(30_000);

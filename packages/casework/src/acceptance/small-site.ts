@@ -83,7 +83,15 @@ export function smallSite(): SmallSite {
   );
   site.carryOut(newApiary(apiary, { ...siteBody, keeper }), early);
   colonies.forEach((colony, place) => {
-    site.carryOut(newColony(colony, hive(apiary, ['1', '2', '10'][place] as string), ledger.apiary(apiary), []), early);
+    site.carryOut(
+      newColony({
+        id: colony,
+        body: hive(apiary, ['1', '2', '10'][place] as string),
+        at: ledger.apiary(apiary),
+        colonies: [],
+      }),
+      early,
+    );
   });
   return site;
 }

@@ -145,7 +145,7 @@ describe('the main journey', () => {
     const visits = ids('visit').map((id) => ledger.visit(id));
     const apiaries = ids('apiary').map((id) => ledger.apiary(id));
     const day = { start: `${today}T00:00:00.000Z`, end: `${today}T23:59:59.999Z` };
-    const mine = visitsToMake(visits, apiaries, inspectorOfTheDay.id, day);
+    const mine = visitsToMake({ visits, apiaries, inspector: inspectorOfTheDay.id, day });
     expect(mine.filter((one) => one.state === 'today').map((one) => one.name)[0]).toBe('Hazel Bank');
     expect(mine.map((one) => one.visit)).toContain(district.planned[0]);
   });

@@ -67,7 +67,7 @@ export function enterRegister(world: World): DemoRegister {
       const body = colonyBody(id, place, type, index === journeyIndex ? 9 : 7 + chance.integer(4), chance);
       const boxes = index === journeyIndex ? body.broodBoxes.slice(0, 1) : body.broodBoxes;
       // The label is new at this apiary, so no other colony has to be looked at.
-      const act = newColony(colony, { ...body, broodBoxes: boxes }, ledger.apiary(id), []);
+      const act = newColony({ id: colony, body: { ...body, broodBoxes: boxes }, at: ledger.apiary(id), colonies: [] });
       ledger.write(pen, carriedOut(act).proposals);
     });
     colonies[id] = ids;

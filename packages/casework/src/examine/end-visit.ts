@@ -9,13 +9,16 @@ import { assessmentAt, examinationAt, walk } from './walk.ts';
 
 type Drafts = Readonly<Record<string, readonly Tap[]>>;
 
+/** A visit with what was walked there. */
+export interface WalkedVisit {
+  readonly visit: VisitState;
+  readonly apiary: ApiaryState;
+  readonly colonies: readonly ColonyState[];
+  readonly drafts: Drafts;
+}
+
 /** Everything that is still open at this visit, so that leaving is never silent. */
-export function whatIsOpen(
-  visitState: VisitState,
-  apiary: ApiaryState,
-  colonies: readonly ColonyState[],
-  drafts: Drafts = {},
-): Finding[] {
+export function whatIsOpen({ visit: visitState, apiary, colonies, drafts }: WalkedVisit): Finding[] {
   const id = visitState.about.id;
   const found: Finding[] = [];
   for (const one of walk(apiary, colonies, id, drafts)) {
@@ -43,11 +46,7 @@ export function whatIsOpen(
   return found;
 }
 
-export interface EndVisit {
-  readonly visit: VisitState;
-  readonly apiary: ApiaryState;
-  readonly colonies: readonly ColonyState[];
-  readonly drafts: Drafts;
+export interface EndVisit extends WalkedVisit {
   readonly endedAt: string;
   /** Why a colony was left unopened, by colony id. */
   readonly leftOpen: Readonly<Record<string, string>>;
@@ -95,7 +94,7 @@ export function endVisit(input: EndVisit): Act {
         replaces: seen(input.visit.visit),
       },
     ],
-    whatIsOpen(input.visit, input.apiary, input.colonies, input.drafts).filter(
+    whatIsOpen(input).filter(
       (one) => one.id === 'casework.open.not-handed-over' || one.id === 'casework.open.not-assessed',
     ),
   );

@@ -244,11 +244,12 @@ describe('ending', () => {
 
   test('says what is still open and writes why a colony was left', () => {
     const { site, visit } = started();
-    const open = whatIsOpen(
-      site.ledger.visit(visit),
-      site.ledger.apiary(site.apiary),
-      site.ledger.coloniesOf(site.apiary),
-    );
+    const open = whatIsOpen({
+      visit: site.ledger.visit(visit),
+      apiary: site.ledger.apiary(site.apiary),
+      colonies: site.ledger.coloniesOf(site.apiary),
+      drafts: {},
+    });
     expect(open.map((one) => one.id)).toEqual([
       'casework.open.colony-not-opened',
       'casework.open.colony-not-opened',

@@ -16,7 +16,9 @@ describe('a round', () => {
       askForVisit({ visit: asked, apiary, takenBy: site.keeper, reason: 'request' }),
       '2027-05-01T09:00:00.000Z',
     );
-    expect(visitsToMake([site.ledger.visit(asked)], [apiary], site.keeper, day)).toEqual([]);
+    expect(
+      visitsToMake({ visits: [site.ledger.visit(asked)], apiaries: [apiary], inspector: site.keeper, day }),
+    ).toEqual([]);
     const fresh = site.newId();
     const act = planRound({
       ...round,
@@ -29,7 +31,11 @@ describe('a round', () => {
     site.carryOut(act, '2027-05-03T09:00:00.000Z');
     const visits = [fresh, asked].map((one) => site.ledger.visit(one));
     expect(
-      visitsToMake(visits, [apiary], site.inspector, day).map((one) => [one.visit, one.plannedFor, one.reason]),
+      visitsToMake({ visits, apiaries: [apiary], inspector: site.inspector, day }).map((one) => [
+        one.visit,
+        one.plannedFor,
+        one.reason,
+      ]),
     ).toEqual([
       [fresh, '2027-05-04T08:00:00.000Z', 'contact'],
       [asked, '2027-05-04T10:30:00.000Z', 'request'],

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { usualPlanning, visitGrounds } from './planning-settings.ts';
-import { type ApiaryToRank, type CaseSite, rankApiaries } from './rank-apiaries.ts';
+import { type ApiariesToRank, type ApiaryToRank, type CaseSite, rankApiaries } from './rank-apiaries.ts';
 
 const today = '2027-06-01';
 const quiet: ApiaryToRank = {
@@ -23,8 +23,8 @@ const far: CaseSite = { ...site, position: { latitude: 50, longitude: 3 } };
 const rank = (
   one: Partial<ApiaryToRank>,
   cases: readonly CaseSite[] = [],
-  moves: Parameters<typeof rankApiaries>[2] = [],
-) => rankApiaries([{ ...quiet, ...one }], cases, moves, usualPlanning, today)[0];
+  movements: ApiariesToRank['movements'] = [],
+) => rankApiaries({ apiaries: [{ ...quiet, ...one }], cases, movements, settings: usualPlanning, today })[0];
 
 describe('an apiary gets points', () => {
   test('none where nothing speaks for a visit', () => {
@@ -108,8 +108,9 @@ test('points are the sum of the grounds, lie between 0 and the sum of the weight
   const all = visitGrounds.reduce((sum, ground) => sum + usualPlanning.weights[ground].value, 0);
   fc.assert(
     fc.property(apiary, sites, sites, (one, some, more) => {
-      const before = rankApiaries([one], some, [], usualPlanning, today)[0];
-      const after = rankApiaries([one], [...some, ...more], [], usualPlanning, today)[0];
+      const given = { apiaries: [one], movements: [], settings: usualPlanning, today };
+      const before = rankApiaries({ ...given, cases: some })[0];
+      const after = rankApiaries({ ...given, cases: [...some, ...more] })[0];
       const sum = after?.grounds.reduce((total, ground) => total + ground.points, 0) ?? -1;
       expect(after?.points).toBeCloseTo(sum, 9);
       expect(after?.points).toBeLessThanOrEqual(all);
@@ -129,11 +130,9 @@ test('the nearest case found in the band is the nearest of all', () => {
   fc.assert(
     fc.property(position, fc.array(position, { maxLength: 30 }), (here, places) => {
       const cases = places.map((one, index) => ({ ...site, apiary: `case ${index}`, position: one }));
-      const found = rankApiaries([{ ...quiet, position: here }], cases, [], wide, today)[0]?.grounds[0]?.metres ?? null;
-      const each = cases.map(
-        (one) =>
-          rankApiaries([{ ...quiet, position: here }], [one], [], wide, today)[0]?.grounds[0]?.metres ?? Infinity,
-      );
+      const given = { apiaries: [{ ...quiet, position: here }], movements: [], settings: wide, today };
+      const found = rankApiaries({ ...given, cases })[0]?.grounds[0]?.metres ?? null;
+      const each = cases.map((one) => rankApiaries({ ...given, cases: [one] })[0]?.grounds[0]?.metres ?? Infinity);
       const least = Math.min(...each);
       expect(found).toBe(least === Number.POSITIVE_INFINITY ? null : least);
     }),

@@ -50,6 +50,16 @@ export interface RankedApiary {
   readonly grounds: readonly GroundHeld[];
 }
 
+/** What a ranking is made from. */
+export interface ApiariesToRank {
+  readonly apiaries: readonly ApiaryToRank[];
+  readonly cases: readonly CaseSite[];
+  readonly movements: readonly MovementBetween[];
+  readonly settings: PlanningSettings;
+  /** The day it is, YYYY-MM-DD. */
+  readonly today: string;
+}
+
 /**
  * Apiaries by how much speaks for a visit, each with the grounds it got its points by.
  *
@@ -58,17 +68,10 @@ export interface RankedApiary {
  * suspicion until today. Time since the last visit grows in proportion; never visited counts in full. An apiary that is
  * a case itself gets no points from its own suspicion: what is owed there is a duty, not a matter of ranking.
  *
- * @param today the day it is, YYYY-MM-DD
  * @returns most points first, equals by identifier
  * @throws RangeError when a day cannot be read
  */
-export function rankApiaries(
-  apiaries: readonly ApiaryToRank[],
-  cases: readonly CaseSite[],
-  movements: readonly MovementBetween[],
-  settings: PlanningSettings,
-  today: string,
-): RankedApiary[] {
+export function rankApiaries({ apiaries, cases, movements, settings, today }: ApiariesToRank): RankedApiary[] {
   const live = cases.filter((one) => daysBetween(one.lastOn, today) <= settings.caseWithinDays.value);
   const near = nearestOf(live, settings.caseWithinMetres.value);
   const casesOfKeeper = groupBy(live, (one) => one.keeper);

@@ -24,7 +24,7 @@ describe('Today', () => {
     const running = plan('2027-05-04T09:00:00.000Z');
     site.carryOut(startAt(site, running, { planned: site.ledger.visit(running) }), arrival);
     const all = [afternoon, morning, late, next, others, running].map((one) => site.ledger.visit(one));
-    const today = visitsToMake(all, [apiary], site.inspector, day);
+    const today = visitsToMake({ visits: all, apiaries: [apiary], inspector: site.inspector, day });
     expect(today.map((one) => [one.visit, one.state])).toEqual([
       [running, 'running'],
       [late, 'late'],

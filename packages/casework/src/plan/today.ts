@@ -29,12 +29,17 @@ export interface DayEdges {
  * The visits an inspector still has to make: running ones first, then late ones, then by the hour planned. Ended visits
  * are not in it.
  */
-export function visitsToMake(
-  visits: readonly VisitState[],
-  apiaries: readonly ApiaryState[],
-  inspector: string,
-  day: DayEdges,
-): TodayVisit[] {
+export function visitsToMake({
+  visits,
+  apiaries,
+  inspector,
+  day,
+}: {
+  readonly visits: readonly VisitState[];
+  readonly apiaries: readonly ApiaryState[];
+  readonly inspector: string;
+  readonly day: DayEdges;
+}): TodayVisit[] {
   const places = new Map(apiaries.map((one) => [one.about.id, one.apiary.current?.body ?? null]));
   const start = millisecondsOf(day.start);
   const end = millisecondsOf(day.end);

@@ -7,7 +7,18 @@ import { seen } from './seen.ts';
 import { standingAt } from './standing-at.ts';
 
 /** Enters a colony at an apiary. Refused when its label is already used there, or the hive type is unknown. */
-export function newColony(id: string, body: ColonyBody, at: ApiaryState, colonies: readonly ColonyState[]): Act {
+export function newColony({
+  id,
+  body,
+  at,
+  colonies,
+}: {
+  readonly id: string;
+  readonly body: ColonyBody;
+  readonly at: ApiaryState;
+  /** The colonies of that apiary. */
+  readonly colonies: readonly ColonyState[];
+}): Act {
   if (!at.apiary.current || body.apiary !== at.about.id) return refused('casework.refused.not-in-register');
   const fault = faultOf(body) ?? labelTaken(body, id, colonies);
   if (fault) return fault;

@@ -189,7 +189,7 @@ describe('a merge', () => {
     const { small, place } = two();
     const { ledger } = small;
     const double = small.newId();
-    small.carryOut(newColony(double, hive(place, '1'), ledger.apiary(place), []), arrival);
+    small.carryOut(newColony({ id: double, body: hive(place, '1'), at: ledger.apiary(place), colonies: [] }), arrival);
     const colonies = [...ledger.coloniesOf(small.apiary), ledger.colony(double)];
     const act = mergeApiaries(ledger.apiary(place), ledger.apiary(small.apiary), {
       takes: [],

@@ -64,7 +64,7 @@ describe('refused', () => {
     ['a body out of shape', newApiary(site.newId(), { ...siteBody, name: '' }), 'casework.refused.shape'],
     [
       'a label twice at one apiary',
-      newColony(site.newId(), hive(site.apiary, '2'), apiary, colonies),
+      newColony({ id: site.newId(), body: hive(site.apiary, '2'), at: apiary, colonies }),
       'casework.refused.label-taken',
     ],
     [
@@ -119,7 +119,14 @@ test('a label may be used again once its colony is gone', () => {
   const site = smallSite();
   const colonies = () => site.ledger.coloniesOf(site.apiary);
   site.carryOut(changeColony(site.ledger.colony(site.colonies[1]), { hiveState: 'gone' }, colonies()), arrival);
-  expect(newColony(site.newId(), hive(site.apiary, '2'), site.ledger.apiary(site.apiary), colonies()).ok).toBe(true);
+  expect(
+    newColony({
+      id: site.newId(),
+      body: hive(site.apiary, '2'),
+      at: site.ledger.apiary(site.apiary),
+      colonies: colonies(),
+    }).ok,
+  ).toBe(true);
 });
 
 test('a roadside site needs no owner', () => {
@@ -204,7 +211,10 @@ describe('a movement', () => {
     const two = smallSite();
     const [there, stranger] = [two.newId(), two.newId()];
     two.carryOut(newApiary(there, { ...siteBody, name: 'Other Bank' }), arrival);
-    two.carryOut(newColony(stranger, hive(there, label), two.ledger.apiary(there), []), arrival);
+    two.carryOut(
+      newColony({ id: stranger, body: hive(there, label), at: two.ledger.apiary(there), colonies: [] }),
+      arrival,
+    );
     const record = (change: Partial<MovementBody>) => {
       const said: MovementBody = {
         ...body,

@@ -93,10 +93,10 @@ export async function makeInspectionRecord(input: RecordInput, hasher: Hasher): 
       after: body.after === null ? null : labelOf(input.colonies, body.after),
     })),
     remarks: input.remarks ?? '',
-    stillOpen: whatIsOpen(input.visit, input.apiary, input.colonies, drafts)
+    stillOpen: whatIsOpen({ ...input, drafts })
       .filter((one) => one.id !== 'casework.open.not-handed-over')
       .map((one): Sentence => ({ id: one.id, values: one.values })),
-    nextSteps: nextSteps(walked, input.colonies, id, input.pack),
+    nextSteps: nextSteps({ walked, colonies: input.colonies, visit: id, pack: input.pack }),
   };
   const entries = entriesBehind(input, id);
   const contentHash = hexadecimal(await hasher.sha256(canonicalBytes({ ...asHashed(unsigned), proof: { entries } })));

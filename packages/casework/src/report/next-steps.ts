@@ -10,12 +10,17 @@ import type { NextStep } from './next-step-ids.ts';
  * What comes next, in plain sentences for the keeper: what to do now, what will be done, and that the authority's word
  * goes first. No probability, no condition of another keeper.
  */
-export function nextSteps(
-  walked: readonly WalkedColony[],
-  colonies: readonly ColonyState[],
-  visit: string,
-  pack: Pack,
-): Sentence[] {
+export function nextSteps({
+  walked,
+  colonies,
+  visit,
+  pack,
+}: {
+  readonly walked: readonly WalkedColony[];
+  readonly colonies: readonly ColonyState[];
+  readonly visit: string;
+  readonly pack: Pack;
+}): Sentence[] {
   const steps: Sentence[] = [];
   const say = (id: NextStep, values: Sentence['values'] = {}): void => {
     steps.push({ id: `casework.next.${id}`, values });

@@ -43,12 +43,12 @@ export async function openPhone({ server }: Stage) {
         visits.map((one) => book.state({ type: 'apiary', id: one.visit.current?.body.apiary ?? '' })),
       );
       const edges = { start: `${day}T00:00:00.000Z`, end: `${day}T23:59:59.999Z` };
-      const lines = visitsToMake(
+      const lines = visitsToMake({
         visits,
-        places.filter((one) => one !== null),
-        inspectorOfTheDay.id,
-        edges,
-      );
+        apiaries: places.filter((one) => one !== null),
+        inspector: inspectorOfTheDay.id,
+        day: edges,
+      });
       return lines.filter((one) => one.state === 'today');
     },
   };

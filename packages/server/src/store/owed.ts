@@ -11,25 +11,29 @@ import { visitsListed } from './visits.ts';
 
 const visitsShown = 500;
 
-/** Visits not ended, and duties nobody has met. `now` is the instant at which "late" is judged. */
+interface LawAndInstant {
+  readonly pack: Pack;
+  /** The instant at which "late" is judged. */
+  readonly now: string;
+}
+
+/** Visits not ended, and duties nobody has met. */
 export async function owedListed(
   database: Database,
   rights: Rights,
   asked: OwedAsked,
-  pack: Pack,
-  now: string,
+  { pack, now }: LawAndInstant,
 ): Promise<Owed> {
   const position = await newestArrival(database);
   const { visits, next } = await visitsListed(database, rights, { ...asked, limit: visitsShown }, 'not ended');
-  return { visits, more: next !== null, duties: await dutiesIn(database, rights, asked, pack, now), now, position };
+  return { visits, more: next !== null, duties: await dutiesIn(database, rights, asked, { pack, now }), now, position };
 }
 
 async function dutiesIn(
   database: Database,
   rights: Rights,
   asked: OwedAsked,
-  pack: Pack,
-  now: string,
+  { pack, now }: LawAndInstant,
 ): Promise<DutyLine[]> {
   const districts = districtsAsked(rights, asked.district);
   const listed = pack.notifiableFinds.map((one) => one.find);

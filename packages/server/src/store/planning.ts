@@ -32,8 +32,7 @@ export async function planningListed(
   database: Database,
   rights: Rights,
   asked: PlanningAsked,
-  pack: Pack,
-  today: string,
+  { pack, today }: { readonly pack: Pack; readonly today: string },
 ): Promise<Planning> {
   const position = await newestArrival(database);
   const districts = districtsAsked(rights, asked.district);
@@ -49,16 +48,16 @@ export async function planningListed(
   const cases = await casesIn(database, rights, pack);
   const open = await openVisits(database);
   const settings = planningWith(asked.weights?.split(',').map(Number) ?? [], asked.sensitivity);
-  const ranked = rankApiaries(
-    sites.rows.map((site) => toRank(site, open)),
+  const ranked = rankApiaries({
+    apiaries: sites.rows.map((site) => toRank(site, open)),
     cases,
-    await movementsAt(
+    movements: await movementsAt(
       database,
       cases.map((one) => one.apiary),
     ),
     settings,
     today,
-  );
+  });
   const first = ranked.slice(0, asked.limit);
   const visited = new Map(sites.rows.map((site) => [site.id, site.last_visited]));
   const rule = openingRule(asked.rule ?? '');

@@ -23,12 +23,12 @@ function identifiers(start = 0): () => string {
 
 function planned(table: Table, held = empty, options: Partial<ImportSettings> = {}) {
   const said = readLines(table, guessColumns(table.header), { dateOrder: null, today: '2027-05-04' });
-  const plan = planImport(
-    said.lines,
+  const plan = planImport({
+    lines: said.lines,
     held,
-    { ...settings, ...options },
-    identifiers(held.apiaries.length + held.keepers.length),
-  );
+    settings: { ...settings, ...options },
+    newId: identifiers(held.apiaries.length + held.keepers.length),
+  });
   return { ...plan, faults: [...said.faults, ...plan.faults] };
 }
 

@@ -66,18 +66,20 @@ const fewestForMiddle = 5;
 /** Two records of one site by name lie at most so far apart, in metres; a rule of ours, no source. */
 const sameSiteMetres = 250;
 
-/**
- * @param held the register as it stands; keepers and apiaries read as part of another are passed over
- * @param newId makes identifiers
- * @param progress told of the number of lines done, now and then
- */
-export function planImport(
-  lines: readonly LineSaid[],
-  held: RegisterRowsHeld,
-  settings: ImportSettings,
-  newId: () => string,
-  progress: (done: number) => void = () => undefined,
-): ImportPlan {
+/** What an import is planned from. */
+export interface ImportToPlan {
+  readonly lines: readonly LineSaid[];
+  /** The register as it stands; keepers and apiaries read as part of another are passed over. */
+  readonly held: RegisterRowsHeld;
+  readonly settings: ImportSettings;
+  /** Makes identifiers. */
+  readonly newId: () => string;
+  /** Told of the number of lines done, now and then. */
+  readonly progress?: (done: number) => void;
+}
+
+/** What the lines of a file would enter and change, each line whole or not at all. */
+export function planImport({ lines, held, settings, newId, progress }: ImportToPlan): ImportPlan {
   const keepers = keeperDesk(held.keepers);
   const sites = siteDesk(held.apiaries);
   const middle = middleOf(lines);
@@ -85,7 +87,7 @@ export function planImport(
   const plans: LinePlan[] = [];
 
   lines.forEach((said, index) => {
-    if (index % 1000 === 0) progress(index);
+    if (index % 1000 === 0) progress?.(index);
     const own: LineFault[] = [];
     const fault = (id: FaultId, value: string, values: LineFault['values'] = {}) => {
       own.push(lineFault(id, said.line, { value }, values));
@@ -128,7 +130,7 @@ export function planImport(
       keeper: keeperItem ? { name: keeperItem.body.name, ...doingOf(keeperItem) } : null,
     });
   });
-  progress(lines.length);
+  progress?.(lines.length);
 
   const proposals: Proposal[] = [];
   for (const item of keepers.items()) proposals.push(...proposalsFor(item, 'keeper', keeper, settings, newId));

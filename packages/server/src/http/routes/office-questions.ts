@@ -19,14 +19,13 @@ export function officeQuestionRoutes(ports: Ports): Hono<SignedInEnv> {
   const app = new Hono<SignedInEnv>();
   app.get('/owed', async (context) => {
     const asked = readQuery(context, owedAsked);
-    return context.json(
-      await owedListed(database, rightsOf(context), asked, await loadPack(pack), ports.now().toISOString()),
-    );
+    const at = { pack: await loadPack(pack), now: ports.now().toISOString() };
+    return context.json(await owedListed(database, rightsOf(context), asked, at));
   });
   app.get('/planning', async (context) => {
     const asked = readQuery(context, planningAsked);
-    const today = dayOf(ports.now().toISOString());
-    return context.json(await planningListed(database, rightsOf(context), asked, await loadPack(pack), today));
+    const on = { pack: await loadPack(pack), today: dayOf(ports.now().toISOString()) };
+    return context.json(await planningListed(database, rightsOf(context), asked, on));
   });
   app.get('/figures', async (context) => {
     const asked = readQuery(context, figuresAsked);

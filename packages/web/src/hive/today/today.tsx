@@ -33,7 +33,12 @@ export function Today() {
     );
   }
 
-  const visits = visitsToMake(opened.visits, opened.apiaries, device.session.person, day);
+  const visits = visitsToMake({
+    visits: opened.visits,
+    apiaries: opened.apiaries,
+    inspector: device.session.person,
+    day,
+  });
   const running = visits.filter((visit) => visit.state === 'running');
   const planned = visits.filter((visit) => visit.state !== 'running');
   const ended = wanted.filter((row) => row.endedAt !== null);

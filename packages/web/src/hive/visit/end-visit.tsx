@@ -36,9 +36,7 @@ export function EndVisit({ visit }: { readonly visit: string }) {
   );
   if (!known) return null;
 
-  const open = whatIsOpen(known.visit, known.apiary, known.colonies, known.drafts).filter(
-    (one) => one.id !== 'casework.open.not-handed-over',
-  );
+  const open = whatIsOpen(known).filter((one) => one.id !== 'casework.open.not-handed-over');
   const end = async () => {
     if (await ending.write(known)) go(`/visit/${visit}/result`, { replace: true });
   };

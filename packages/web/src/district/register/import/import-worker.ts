@@ -64,7 +64,8 @@ async function makePlan(wishes: Wishes): Promise<void> {
   const of = table.rows.length;
   const newId = () => newIdentifier(webClock, webChance);
   const settings = { district, language, uncertaintyMetres, reason };
-  plan = planImport(said.lines, held, settings, newId, (done) => tell({ told: 'planning', done, of }));
+  const progress = (done: number) => tell({ told: 'planning', done, of });
+  plan = planImport({ lines: said.lines, held, settings, newId, progress });
   const faults: LineFault[] = [...said.faults, ...plan.faults].sort((a, b) => a.line - b.line);
   tell({
     told: 'planned',

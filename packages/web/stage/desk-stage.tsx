@@ -1,0 +1,63 @@
+import '../src/ui/tokens.css';
+import '../src/ui/controls.css';
+import { officeLead } from '@combside/casework/demo/people';
+import type { Language } from '@combside/words/language';
+import type { Session } from '../src/app/session.ts';
+import District from '../src/district/district.tsx';
+import { raise } from './raise.tsx';
+
+/** Who sits at the desk on the stage. */
+const officer: Session = {
+  person: officeLead.id,
+  name: officeLead.name,
+  role: 'office',
+  districts: ['quillmoor'],
+  pack: 'quillmoor',
+};
+
+/**
+ * What the office on the stage answers, by the path below `/api/` without its question. What is not named is not there
+ * (404); `silent` is an office that cannot be reached, `slow` one that has not answered yet.
+ */
+export type Office = Readonly<Record<string, unknown>> | 'silent' | 'slow';
+
+/** Opens a screen of the desk before an office that answers from memory. @param path below `/district` */
+export async function raiseDesk(path: string, language: Language, office: Office): Promise<void> {
+  globalThis.fetch = asked(office);
+  // The pages use no more of it than this.
+  globalThis.EventSource = (office === 'silent' ? NoArrivals : Arrivals) as unknown as typeof EventSource;
+  await raise('/district', path, <District session={officer} language={language} />, language);
+}
+
+const network = globalThis.fetch;
+
+function asked(office: Office): typeof fetch {
+  return (input, init) => {
+    const address = input instanceof Request ? input.url : String(input);
+    const path = /^[/]api[/]([^?]*)/.exec(address.replace(location.origin, ''))?.[1];
+    if (path === undefined) return network(input, init);
+    if (office === 'silent') return Promise.reject(new TypeError('the office cannot be reached'));
+    if (office === 'slow') return new Promise(() => undefined);
+    const answer = office[path];
+    return Promise.resolve(
+      answer === undefined ? new Response('{}', { status: 404 }) : new Response(JSON.stringify(answer)),
+    );
+  };
+}
+
+/** A stream of arrivals that opens, and on which nothing comes. */
+class Arrivals extends EventTarget {
+  constructor(_address: string, told = 'open') {
+    super();
+    setTimeout(() => this.dispatchEvent(new Event(told)), 0);
+  }
+
+  close(): void {}
+}
+
+/** A stream that does not come about. */
+class NoArrivals extends Arrivals {
+  constructor(address: string) {
+    super(address, 'error');
+  }
+}
