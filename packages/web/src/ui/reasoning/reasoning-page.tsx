@@ -1,20 +1,18 @@
 import './reasoning.css';
 import type { WholeReasoning } from '@combside/casework/assess/whole-reasoning';
-import type { Reason } from '@combside/science/diagnosis/reasons';
 import { useState } from 'react';
-import { Button } from '../button.tsx';
 import { FindingLine } from '../finding-line.tsx';
 import { saySentence, sayWord } from '../say-sentence.ts';
-import { SignDrawing } from '../sign-drawing.tsx';
 import { useWords } from '../words-context.tsx';
-import { ConditionBars } from './condition-bars.tsx';
-import { DutiesList } from './duties-list.tsx';
 import { type ChangesKnown, KnownBefore } from './known-before.tsx';
 import { NextChecksShown } from './next-checks.tsx';
 import { OneTapDeeper } from './one-tap-deeper.tsx';
+import { OrderOfConditions } from './order-of-conditions.tsx';
 import { SeverityOverVisits } from './severity-over-visits.tsx';
-import { intervalSaid } from './shares.ts';
 import { SourcesOf } from './sources-of.tsx';
+import { WhatPoints } from './what-points.tsx';
+import { WhatTheLawAsks } from './what-the-law-asks.tsx';
+import { WhatWasMissed } from './what-was-missed.tsx';
 
 interface ReasoningPageProps {
   readonly whole: WholeReasoning;
@@ -36,10 +34,6 @@ export function ReasoningPage({ whole, changes = null }: ReasoningPageProps) {
   // The respirator is said at the top already.
   const findings = whole.assessed.findings.filter((one) => one.id !== 'casework.caution.respirator');
   const againstTheEye = findings.filter((one) => photographs.includes(one.id));
-  const { reasons } = reasoning;
-  const shown = reasoning.diseases.filter((one, index) => index < 3 || one.inWords !== 'nothing-points-to-it');
-  const condition = (id: string) => sayWord(words, 'signs.condition.*.name', id);
-  const pointing = (direction: Reason['direction']) => reasons.reasons.filter((one) => one.direction === direction);
   return (
     <div className="reasoning-page stack">
       <section className="stack close">
@@ -66,24 +60,7 @@ export function ReasoningPage({ whole, changes = null }: ReasoningPageProps) {
         </section>
       )}
 
-      <section className="stack close">
-        <h2>{words.say('reasoning.order')}</h2>
-        {numbers ? (
-          <ConditionBars whole={reasoning} />
-        ) : (
-          <ol className="rows">
-            {shown.map((one) => (
-              <li key={one.disease} className="kept-line">
-                <span>{condition(one.disease)}</span>
-                <span className="quiet">{sayWord(words, 'signs.likelihood.*', one.inWords)}</span>
-              </li>
-            ))}
-          </ol>
-        )}
-        <Button look="plain" aria-expanded={numbers} onClick={() => setNumbers(!numbers)}>
-          {words.say(numbers ? 'reasoning.numbers-hide' : 'reasoning.numbers')}
-        </Button>
-      </section>
+      <OrderOfConditions reasoning={reasoning} numbers={numbers} onNumbers={setNumbers} />
 
       {againstTheEye.map((one) => (
         <div key={one.id} className="caution">
@@ -92,28 +69,7 @@ export function ReasoningPage({ whole, changes = null }: ReasoningPageProps) {
       ))}
       <NextChecksShown next={reasoning.next} />
 
-      {reasons.reasons.length > 0 && (
-        <p className="quiet">
-          {words.say('reasoning.about', { condition: condition(reasons.leading), rival: condition(reasons.rival) })}
-        </p>
-      )}
-      <Pointing title={words.say('reasoning.for')} reasons={pointing('for')} />
-      <Pointing title={words.say('reasoning.against')} reasons={pointing('against')} />
-      {reasons.silent.length > 0 && (
-        <OneTapDeeper
-          title={
-            <>
-              {words.say('reasoning.silent')} ({reasons.silent.length})
-            </>
-          }
-        >
-          <ul className="stack close">
-            {reasons.silent.map((one) => (
-              <li key={`${one.node} ${one.why}`}>{saySentence(words, one.sentence)}</li>
-            ))}
-          </ul>
-        </OneTapDeeper>
-      )}
+      <WhatPoints reasons={reasoning.reasons} />
 
       {reasoning.advice.length > 0 && (
         <section className="stack close">
@@ -129,28 +85,7 @@ export function ReasoningPage({ whole, changes = null }: ReasoningPageProps) {
         </section>
       )}
 
-      <section className="stack close">
-        <h2>{words.say('reasoning.missed')}</h2>
-        <p>{saySentence(words, reasoning.couldHaveMissed.sentence)}</p>
-        <ul>
-          {reasoning.couldHaveMissed.limits.map((limit) => (
-            <li key={limit}>{sayWord(words, 'signs.limit.*', limit)}</li>
-          ))}
-        </ul>
-        {numbers && (
-          <table className="numbers">
-            <caption>{words.say('reasoning.missed-chance')}</caption>
-            <tbody>
-              {reasoning.couldHaveMissed.rows.map((row) => (
-                <tr key={row.cells}>
-                  <th scope="row">{words.say('reasoning.cells', { count: row.cells })}</th>
-                  <td>{intervalSaid(words, row.chance, row.low, row.high)}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        )}
-      </section>
+      <WhatWasMissed reasoning={reasoning} numbers={numbers} />
 
       {reasoning.notLookedFor.length > 0 && (
         <OneTapDeeper
@@ -180,43 +115,7 @@ export function ReasoningPage({ whole, changes = null }: ReasoningPageProps) {
       <SeverityOverVisits severities={whole.severities} />
       <KnownBefore whole={whole} changes={changes} />
 
-      <section className="stack close">
-        <h2>{words.say('reasoning.law')}</h2>
-        {whole.invented && <p className="quiet">{words.say('reasoning.law-invented')}</p>}
-        {findings
-          .filter((one) => !againstTheEye.includes(one))
-          .map((one) => (
-            <FindingLine key={`${one.id} ${JSON.stringify(one.values)}`} finding={one} />
-          ))}
-        {whole.owed.length === 0 ? <p>{words.say('reasoning.law-none')}</p> : <DutiesList duties={whole.owed} />}
-        {whole.wouldFollow && whole.wouldFollow.duties.length > 0 && (
-          <OneTapDeeper title={words.say('reasoning.law-if', { condition: condition(whole.wouldFollow.condition) })}>
-            <DutiesList duties={whole.wouldFollow.duties} />
-          </OneTapDeeper>
-        )}
-        <p className="quiet">{words.say('reasoning.law-confirm')}</p>
-      </section>
+      <WhatTheLawAsks whole={whole} findings={findings.filter((one) => !againstTheEye.includes(one))} />
     </div>
-  );
-}
-
-function Pointing({ title, reasons }: { readonly title: string; readonly reasons: readonly Reason[] }) {
-  const words = useWords();
-  if (reasons.length === 0) return null;
-  return (
-    <section className="stack close">
-      <h2>{title}</h2>
-      <ul className="rows">
-        {reasons.map((reason) => (
-          <li key={reason.node} className="reason">
-            <SignDrawing sign={reason.node} width={48} name="" />
-            <div>
-              <p>{saySentence(words, reason.sentence)}</p>
-              <SourcesOf ids={reason.sources} expertBand={reason.expertBand} />
-            </div>
-          </li>
-        ))}
-      </ul>
-    </section>
   );
 }
