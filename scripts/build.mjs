@@ -12,6 +12,8 @@ const ingredients = [
   'packages/web/public',
   'packages/web/index.html',
   'packages/web/vite.config.ts',
+  'packages/web/precompressed.ts',
+  'packages/web/without-json-schema.ts',
   'packages/web/package.json',
   'package-lock.json',
 ];

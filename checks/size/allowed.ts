@@ -11,7 +11,6 @@ export const allowed: Allowances = {
     journey,
   'packages/web/e2e/visit.phone.spec.ts an inspector examines an apiary without a network, and the office sees it when there is one':
     journey,
-  'packages/web/src/district/map/map-view.tsx MapView': notYet,
   'packages/web/src/ui/comb/corner-setting.tsx CornerSetting': notYet,
   'packages/web/src/ui/reasoning/reasoning-page.tsx ReasoningPage': notYet,
 };

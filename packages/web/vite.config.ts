@@ -1,6 +1,7 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
+import { precompressed } from './precompressed.ts';
 import { withoutJsonSchema } from './without-json-schema.ts';
 
 const office = process.env.COMBSIDE_OFFICE ?? 'http://127.0.0.1:4680';
@@ -38,6 +39,7 @@ export default defineConfig({
         sourcemap: false,
       },
     }),
+    precompressed(),
   ],
   worker: { format: 'es', plugins: () => [withoutJsonSchema()] },
   build: {

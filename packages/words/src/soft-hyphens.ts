@@ -16,6 +16,7 @@ const seams = [
   'Geschlossen|heit',
   'Grundstücks|eigentümer',
   'Halbmond|syndrom',
+  'Magermilch|pulver',
   'Nach|untersuchung',
   'Programm|version',
   'Sach|verständige',

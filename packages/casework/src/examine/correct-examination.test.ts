@@ -1,4 +1,5 @@
 import { loadPack } from '@combside/law/load-pack';
+import { assessLook, defaultSettings } from '@combside/science/diagnosis/assess';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { arrival, smallSite, startAt } from '../acceptance/small-site.ts';
@@ -20,6 +21,10 @@ const look: Tap[] = [
 ];
 const sunken: Tap = { tap: 'sign', sign: 'cap.sunken', outcome: 'seen' };
 
+// How wide an interval is, is asked nowhere here: the fewest draws that are taken will do.
+const weigh: typeof assessLook = (evidence, settings = defaultSettings) =>
+  assessLook(evidence, { ...settings, draws: 40 });
+
 /** A visit at which the first colony was closed with these taps, and the act that corrects it. */
 function closed(taps: readonly Tap[], closing: 'signs seen' | 'nothing seen' | 'not judged', suspected: string[] = []) {
   const site = smallSite();
@@ -36,6 +41,7 @@ function closed(taps: readonly Tap[], closing: 'signs seen' | 'nothing seen' | '
     suspected,
     observedAt: at,
     examinationId,
+    weigh,
   });
   site.carryOut(act, at);
   const state = () => site.ledger.colony(colony);
@@ -56,6 +62,7 @@ function closed(taps: readonly Tap[], closing: 'signs seen' | 'nothing seen' | '
       reason: 'the wrong line was tapped',
       by: site.inspector,
       correctedAt: later,
+      weigh,
       ...change,
     });
   return { site, state, start, correct, examinationId };

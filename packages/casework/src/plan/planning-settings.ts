@@ -63,9 +63,9 @@ export const usualPlanning: PlanningSettings = {
   tradeWithinDays: {
     value: 365,
     unit: 'days',
-    standing: 'published',
-    sources: ['NSW-LOOKBACK'],
-    doubts: 'the look-back of a varroa response; none for foulbrood was found',
+    standing: 'setting',
+    sources: [],
+    doubts: 'Common practice, no source: none for foulbrood was found',
   },
   visitWithinDays: {
     value: 730,

@@ -153,7 +153,7 @@ const handChecks: readonly Check[] = [
       if (seen(evidence, 'scale.hard_lower')) return 'done';
       return wellHeld && evidence.signs['scale.hard_lower'] ? 'done' : null;
     },
-    sources: ['NSW-209', 'QLD-SIGN'],
+    sources: ['QLD-SIGN'],
   },
   {
     id: 'every-frame-shaken',

@@ -10,6 +10,10 @@ describe('the earliest sign after an exposure', () => {
     expect(signs.firstLarvaeAllDead).toEqual({ earliest: '2026-06-07', latest: '2026-06-14' });
   });
 
+  it('says beside the arithmetic that signs were published as showing about 12.5 days after feeding (NZ-TIME)', () => {
+    expect(signs.signsAsPublished).toEqual({ earliest: '2026-06-13', latest: '2026-06-14' });
+  });
+
   it('13, 14: with infection on day 4 the last die about 2.8 and 6.2 to 6.6 days after capping (arithmetic)', () => {
     expect(lastDeathAfterCapping(daysUntilAllDead.fast.value)).toBeCloseTo(2.8, 12);
     expect(lastDeathAfterCapping(daysUntilAllDead.slow.value)).toBeCloseTo(6.2, 12);

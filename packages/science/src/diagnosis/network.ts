@@ -125,7 +125,7 @@ function leftBy(seen: SourcedValue, background: SourcedValue): SourcedValue {
 /** A thread of more than 20 mm, given one of 10 mm or more. */
 const longThread: Readonly<Record<'american' | 'other', SourcedValue>> = {
   american: band(0.4, 0.85, {
-    sources: ['NZ-ROPE', 'NSW-209', 'DOR-EFB', 'SBK-AFB', 'QLD-SIGN'],
+    sources: ['NZ-ROPE', 'DOR-EFB', 'SBK-AFB', 'QLD-SIGN'],
     doubts: 'Sources give 10-30 mm, 30-50 mm, or 20 mm and more.',
   }),
   other: band(0.03, 0.3, { sources: ['DOR-EFB'], doubts: 'Said to be about 15 mm.' }),

@@ -21,8 +21,11 @@ export const daysUntilAllDead = {
 /** Days from infection to the first deaths, as used for the earliest scale (arithmetic on GEN05). */
 export const daysToDeath = days(6.5, { low: 5, high: 8, standing: 'arithmetic', sources: ['GEN05'] });
 
+/** Days from feeding spores until a larva shows signs, as printed; GEN05 by arithmetic lets the first die sooner. */
+export const daysToSigns = days(12.5, { low: 12, high: 13, sources: ['NZ-TIME'], doubts: 'Printed as about 12.5.' });
+
 /** Days from death until scale is complete: about a month or more. */
-export const daysToScale = days(32, { low: 30, high: 34, sources: ['MAAREC-SCALE', 'BOOKLET', 'NSW-209'] });
+export const daysToScale = days(32, { low: 30, high: 34, sources: ['MAAREC-SCALE', 'BOOKLET'] });
 
 /** Days after death during which remains may rope: about three weeks, give or take one. */
 export const ropyDays = days(21, { low: 14, high: 28, sources: ['BOOKLET'] });

@@ -16,7 +16,7 @@ describe('time since onset', () => {
     }
   });
 
-  it('takes days for dead or ropy brood and weeks for scale (GEN05, BOOKLET, MAAREC-SCALE, NSW-209)', () => {
+  it('takes days for dead or ropy brood and weeks for scale (GEN05, BOOKLET, MAAREC-SCALE)', () => {
     expect(timeSinceOnset(evidence({ signs: { 'cap.sunken': seen } }))?.atLeastDays).toBe(5);
     const rope = { tissue: 'moist brown', stick: 'rough and dry', threadMillimetres: 25, snapsBack: true } as const;
     expect(timeSinceOnset(evidence({ ropeTests: [rope] }))).toMatchObject({ atLeastDays: 5, basis: ['ropy-remains'] });

@@ -68,7 +68,7 @@ function everySign(given: SignAnswer): Evidence['signs'] {
 }
 
 describe('trade facts', () => {
-  it('T1: no thread with scale there does not lower foulbrood; no thread from fresh or part-dry remains says nothing (NZ-ROPE, NSW-209)', () => {
+  it('T1: no thread with scale there does not lower foulbrood; no thread from fresh or part-dry remains says nothing (NZ-ROPE)', () => {
     const scale = evidenceOf({ 'scale.hard_lower': some });
     expect(ratio(scale, { ...scale, ropeTests: [rope({ tissue: 'dry scale' })] })).toBe(1);
     expect(ratio(scale, { ...scale, ropeTests: [rope(), rope(), rope()] })).toBe(1);
@@ -81,7 +81,7 @@ describe('trade facts', () => {
     expect(ratio(caps, { ...caps, ropeTests: [rope(), rope(), rope()] })).toBeLessThan(0.8);
   });
 
-  it('T2: "no scale" with the top bar away says nothing; with bees on or in poor light next to nothing (NSW-209, QLD-SIGN)', () => {
+  it('T2: "no scale" with the top bar away says nothing; with bees on or in poor light next to nothing (QLD-SIGN)', () => {
     const noScale: Evidence['signs'] = { 'scale.hard_lower': notSeen };
     const seenUnder = (change: Partial<Look>): number => {
       const before = emptyEvidence(look(change));
@@ -94,7 +94,7 @@ describe('trade facts', () => {
     expect(silent).toEqual([{ node: 'scale.hard_lower', why: 'view-hides-it' }]);
   });
 
-  it('T3: scale in quantity: at least 35 days, in words "often months", the upper end open (bound MAAREC-SCALE, BOOKLET, NSW-209; months: common practice, no source)', () => {
+  it('T3: scale in quantity: at least 35 days, in words "often months", the upper end open (bound MAAREC-SCALE, BOOKLET; months: common practice, no source)', () => {
     const { timeSinceOnset } = assessLook(evidenceOf({ 'scale.hard_lower': many }));
     expect(timeSinceOnset).toMatchObject({
       atLeastDays: 35,
@@ -328,7 +328,7 @@ describe('behaviours', () => {
     expect(foulbrood(evidence)).toBeGreaterThan(0.05);
   });
 
-  it('6, 7: 15 mm favours American foulbrood and keeps European; 30 mm speaks more; 9 mm is no positive (NZ-ROPE, NSW-209, DOR-EFB, NZ-EFB)', () => {
+  it('6, 7: 15 mm favours American foulbrood and keeps European; 30 mm speaks more; 9 mm is no positive (NZ-ROPE, DOR-EFB, NZ-EFB)', () => {
     const after = (threadMillimetres: number): Evidence =>
       evidenceOf({}, { ropeTests: [rope({ threadMillimetres, snapsBack: true })] });
     const nothing = emptyEvidence(fullLook);

@@ -179,7 +179,7 @@ const table: Readonly<Record<SignId, readonly Row[]>> = {
   ],
   'con.ropy': [
     ['healthy', 'never described', 'common practice', []],
-    ['american-foulbrood.early', 'typical', 'described', ['NZ-ROPE', 'NSW-209']],
+    ['american-foulbrood.early', 'typical', 'described', ['NZ-ROPE']],
     ['american-foulbrood.advanced', 'sometimes', 'described', ['NZ-ROPE']],
     ['european-foulbrood', 'rare', 'described', ['NZ-EFB', 'QLD-INSP', 'COMPTAB']],
     ['chalkbrood', 'never described', 'common practice', []],
@@ -207,8 +207,8 @@ const table: Readonly<Record<SignId, readonly Row[]>> = {
     ['queen-failure', 'sometimes', 'described', ['NEGL-DR']],
   ],
   'scale.hard_lower': [
-    ['american-foulbrood.early', 'rare', 'described', ['NSW-209', 'MAAREC-SCALE']],
-    ['american-foulbrood.advanced', 'typical', 'described', ['COMPTAB', 'FACT-US', 'NSW-209']],
+    ['american-foulbrood.early', 'rare', 'described', ['MAAREC-SCALE']],
+    ['american-foulbrood.advanced', 'typical', 'described', ['COMPTAB', 'FACT-US']],
     ['european-foulbrood', 'rare', 'common practice', []],
     ['sacbrood', 'rare', 'described', ['AR-BROOD', 'BIP-SAC']],
     ['varroa-damage', 'never described', 'described', ['NZ-PMS']],

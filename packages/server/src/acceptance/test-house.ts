@@ -1,4 +1,4 @@
-import { mkdtemp, rm } from 'node:fs/promises';
+import { mkdir, mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pushAnswer } from '@combside/contract/push';
@@ -76,9 +76,12 @@ export interface TestHouse extends AssembledServer {
 }
 
 /** Assembles a server on a database of its own, with the people above. */
-export async function testHouse(web = '/nowhere', attemptsPerMinute = 1000): Promise<TestHouse> {
+export async function testHouse(attemptsPerMinute = 1000): Promise<TestHouse> {
   const database = await testDatabase();
   const data = await mkdtemp(join(tmpdir(), 'combside-house-'));
+  // No pages: what is tried here is what stands behind them.
+  const web = join(data, 'web');
+  await mkdir(web);
   const complaints: unknown[] = [];
   const open = (over: Database): Promise<AssembledServer> =>
     assemble({

@@ -4,7 +4,7 @@ import { openAccounts } from './accounts.ts';
 
 let house: TestHouse;
 beforeAll(async () => {
-  house = await testHouse('/nowhere', 5);
+  house = await testHouse(5);
 });
 afterAll(() => house.tearDown());
 

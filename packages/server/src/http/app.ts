@@ -51,6 +51,6 @@ export function makeApp(ports: AppPorts): Hono<SignedInEnv> {
   app.route('/api', combReadingRoutes(ports));
 
   app.all('/api/*', (context) => refuse(context, 'not-found'));
-  app.all('*', webPages(ports.web));
+  app.route('/', webPages(ports.web));
   return app;
 }

@@ -1,7 +1,7 @@
 import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { brotliDecompressSync, gunzipSync } from 'node:zlib';
+import { brotliCompressSync, brotliDecompressSync, gunzipSync, gzipSync } from 'node:zlib';
 import { Hono } from 'hono';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { webPages } from './pages.ts';
@@ -18,10 +18,12 @@ beforeAll(() => {
   writeFileSync(join(folder, 'dist/index.html'), '<!doctype html><title>Combside</title>');
   writeFileSync(join(folder, 'dist/sw.js'), '// the service worker');
   writeFileSync(join(folder, 'dist/assets/start-4f2a.js'), script);
+  writeFileSync(join(folder, 'dist/assets/start-4f2a.js.br'), brotliCompressSync(script));
+  writeFileSync(join(folder, 'dist/assets/start-4f2a.js.gz'), gzipSync(script));
   writeFileSync(join(folder, 'dist/assets/reader-9c.wasm'), Buffer.alloc(9 * 1024 * 1024));
   symlinkSync(join(folder, 'secret.txt'), join(folder, 'dist/link.txt'));
   app.use(securityHeaders(false));
-  app.all('*', webPages(join(folder, 'dist')));
+  app.route('/', webPages(join(folder, 'dist')));
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
@@ -66,6 +68,27 @@ describe('the built web app', () => {
     expect((await bytes(''))[1].toString()).toBe(script);
     const large = await ask('/assets/reader-9c.wasm');
     expect((await large.arrayBuffer()).byteLength).toBe(9 * 1024 * 1024);
+  });
+
+  test('asked for its head alone, says what would come and sends nothing', async () => {
+    const headers = { 'accept-encoding': 'br' };
+    for (const path of ['/sw.js', '/assets/start-4f2a.js', '/district']) {
+      const [head, whole] = await Promise.all([
+        app.request(path, { method: 'HEAD', headers }),
+        app.request(path, { headers }),
+      ]);
+      expect([path, head.status, (await head.arrayBuffer()).byteLength]).toEqual([path, 200, 0]);
+      for (const name of ['content-type', 'content-length', 'content-encoding', 'cache-control', 'vary']) {
+        expect([path, name, head.headers.get(name)]).toEqual([path, name, whole.headers.get(name)]);
+      }
+    }
+  });
+
+  test('the page of the app is never kept, whatever its address', async () => {
+    for (const path of ['/hive', '/assets/nothing']) {
+      expect([path, (await ask(path)).headers.get('cache-control')]).toEqual([path, 'no-cache']);
+    }
+    expect((await ask('/assets/gone-1.js')).headers.get('cache-control')).toBeNull();
   });
 
   test('nothing outside its folder is given out', async () => {

@@ -34,9 +34,13 @@ export const disposal = {
   'disposal.caution.eyes, gloves, boots, air':
     'Augenschutz, feste wasserdichte Handschuhe, Stiefel, frische Luft, eine zweite Person, sauberes Wasser zum Spülen.',
   'disposal.caution.never mix with acid':
-    'Bleichlauge nie mit Säure oder anderen Reinigern mischen: Es entsteht giftiges Gas.',
+    'Bleichlauge nie mit Säure, Ammoniak oder anderen Reinigern mischen: Es entsteht giftiges Gas.',
   'disposal.caution.caustic into water':
     'Ätznatron in kaltes Wasser geben, immer nur wenig, nie Wasser auf das Ätznatron: Es kocht und spritzt.',
+  'disposal.caution.heat caustic slowly':
+    'Das Bad langsam erhitzen, oben Platz lassen, die Teile sachte eintauchen: Heiße Lauge kocht über, und ein Spritzer verätzt Augen und Haut.',
+  'disposal.caution.no aluminium or zinc':
+    'Nichts aus Aluminium oder Zink ins Bad, auch kein solches Gefäß: Es entsteht brennbares Gas.',
   'disposal.caution.caustic cleans only':
     'Natronlauge reinigt. Allein macht sie Gerät nicht sporenfrei, und sie beweist nichts.',
   'disposal.caution.lift by two': 'Volle Zargen zu zweit heben; ein verpacktes Stück wiegt höchstens 25 kg.',

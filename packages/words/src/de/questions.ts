@@ -551,13 +551,16 @@ export const questions = {
     'Amerikanische Faulbrut: ab wann eine Durchsicht diese Ansteckung überhaupt zeigen kann. Einen letzten Tag gibt es nicht.',
   'questions.earliest-sign.exposedOn': 'Tag, an dem Sporen hereingekommen sein können',
   'questions.earliest-sign.says.dead':
-    'Die erste tote Brut zeigt sich frühestens zwischen {from} und {to}; eine Durchsicht davor kann diese Ansteckung nicht zeigen.',
+    'Die erste tote Brut zeigt sich nach einem Versuch frühestens zwischen {from} und {to}; eine Durchsicht davor kann diese Ansteckung nicht zeigen.',
+  'questions.earliest-sign.says.published':
+    'Eine andere veröffentlichte Angabe: Anzeichen etwa 12,5 Tage nach der Fütterung mit Sporen, am {from} oder {to}.',
   'questions.earliest-sign.says.rope': 'Was zuerst gestorben ist, kann bis {to} Fäden ziehen.',
   'questions.earliest-sign.says.scale': 'Der erste fertige Schorf ist frühestens zwischen {from} und {to} da.',
   'questions.earliest-sign.says.no-end':
     'Eine spätere Durchsicht ohne Befund beendet die Sache nicht: Sporen überdauern in Vorräten über Jahre.',
   'questions.earliest-sign.x': 'Tage nach der Ansteckung',
   'questions.earliest-sign.row.dead': 'Erste tote Brut',
+  'questions.earliest-sign.row.published': 'Anzeichen, wie veröffentlicht',
   'questions.earliest-sign.row.all-dead': 'An dem Tag angesteckte Maden alle tot',
   'questions.earliest-sign.row.rope': 'Erste Reste ziehen Fäden bis',
   'questions.earliest-sign.row.scale': 'Erster fertiger Schorf',

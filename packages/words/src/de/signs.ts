@@ -90,7 +90,7 @@ export const signs = {
   'signs.check.search-floor.how': 'Auf weiße, graue oder schwarze Mumien auf dem Boden und vor dem Flugloch achten.',
   'signs.check.holst-milk.name': 'Milchprobe',
   'signs.check.holst-milk.how':
-    'Ein Schorf oder Ausstrich in 3 bis 4 ml Magermilch zu 1 %, bei 37 °C: hellt sie in 10 bis 20 Minuten auf, ist Amerikanische Faulbrut wahrscheinlich. Nicht ganz zuverlässig.',
+    'Ein Schorf oder Ausstrich in 3 bis 4 ml Magermilchpulver in Wasser (1 %), bei 37 °C: hellt sie in 10 bis 20 Minuten auf, ist Amerikanische Faulbrut wahrscheinlich. Nicht ganz zuverlässig.',
   'signs.check.lateral-flow-afb.name': 'Schnelltest, Amerikanische Faulbrut',
   'signs.check.lateral-flow-afb.how':
     'Eine Made mit Zeichen in den Puffer, 20 Sekunden schütteln, zwei Tropfen, waagerecht halten, ablesen, wenn die Kontrolllinie steht. Charge und Verfall aufschreiben.',

@@ -34,9 +34,13 @@ export const disposal = {
   'disposal.caution.eyes, gloves, boots, air':
     'Eye protection, strong waterproof gloves, boots, fresh air, a second person, clean water for rinsing.',
   'disposal.caution.never mix with acid':
-    'Never mix bleach with acid or with another cleaner: it gives off poisonous gas.',
+    'Never mix bleach with acid, ammonia or another cleaner: it gives off poisonous gas.',
   'disposal.caution.caustic into water':
     'Caustic soda into cold water, a little at a time, never water onto the soda: it boils and spits.',
+  'disposal.caution.heat caustic slowly':
+    'Heat the bath slowly, leave room above it, and lower the pieces gently: hot caustic boils over, and a splash burns eyes and skin.',
+  'disposal.caution.no aluminium or zinc':
+    'Nothing of aluminium or zinc in the bath, and no such vessel: it gives off gas that burns.',
   'disposal.caution.caustic cleans only':
     'Caustic soda cleans. By itself it does not make equipment free of spores, and it proves nothing.',
   'disposal.caution.lift by two': 'Lift full boxes with two people; a wrapped unit weighs at most 25 kg.',

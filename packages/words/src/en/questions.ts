@@ -542,13 +542,16 @@ export const questions = {
     'Of American foulbrood: from when on a look can show this exposure at all. There is no last day.',
   'questions.earliest-sign.exposedOn': 'Day on which spores may have come in',
   'questions.earliest-sign.says.dead':
-    'The first dead brood shows between {from} and {to} at the earliest; a look before cannot show this exposure.',
+    'The first dead brood shows between {from} and {to} at the earliest, by one trial; a look before cannot show this exposure.',
+  'questions.earliest-sign.says.published':
+    'Another published figure says that signs show about 12.5 days after spores are fed: {from} or {to}.',
   'questions.earliest-sign.says.rope': 'What died first may rope until {to}.',
   'questions.earliest-sign.says.scale': 'The first complete scale is there between {from} and {to} at the earliest.',
   'questions.earliest-sign.says.no-end':
     'A later look that shows nothing does not end the matter: spores wait in stores for seasons.',
   'questions.earliest-sign.x': 'Days after the exposure',
   'questions.earliest-sign.row.dead': 'First dead brood',
+  'questions.earliest-sign.row.published': 'Signs, as published',
   'questions.earliest-sign.row.all-dead': 'Larvae infected that day all dead',
   'questions.earliest-sign.row.rope': 'First remains rope until',
   'questions.earliest-sign.row.scale': 'First complete scale',

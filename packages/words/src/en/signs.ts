@@ -88,7 +88,7 @@ export const signs = {
   'signs.check.search-floor.how': 'Look for white, grey or black mummies on the floor and before the entrance.',
   'signs.check.holst-milk.name': 'Milk test',
   'signs.check.holst-milk.how':
-    'One scale or smear in 3 to 4 ml of 1 % skimmed milk, kept at 37 °C: it turns transparent within 10 to 20 minutes where American foulbrood is likely. Not wholly reliable.',
+    'One scale or smear in 3 to 4 ml of skim-milk powder in water (1 %), kept at 37 °C: it turns transparent within 10 to 20 minutes where American foulbrood is likely. Not wholly reliable.',
   'signs.check.lateral-flow-afb.name': 'Pen-side kit, American foulbrood',
   'signs.check.lateral-flow-afb.how':
     'One larva with signs into the buffer, shake 20 seconds, two drops, keep level, read when the control line shows. Write down batch and expiry.',

@@ -298,7 +298,9 @@ describe('answers of the office', () => {
   });
 
   it('gives the first days after an exposure and no last one (5 to 8 and 35 to 42 days: GEN05, BOOKLET)', () => {
-    const [dead, , scale, end] = said('earliest-sign', 'exposedOn=2026-05-01');
+    const [dead, published, , scale, end] = said('earliest-sign', 'exposedOn=2026-05-01');
+    // The other figure that was published stands beside it, not averaged (NZ-TIME: about 12.5 days).
+    expect(published).toContain('about 12.5 days after spores are fed: 13 May 2026 or 14 May 2026');
     expect(dead).toContain('between 6 May 2026 and 9 May 2026 at the earliest');
     expect(scale).toContain('between 5 June 2026 and 12 June 2026');
     expect(end).toMatch(/does not end the matter/);

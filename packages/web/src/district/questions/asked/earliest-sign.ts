@@ -11,7 +11,7 @@ export const earliestSign = question({
   answer({ exposedOn }) {
     const parts = {
       takes: ['earliest-sign.takes.very-day', 'earliest-sign.takes.no-end'],
-      sources: ['GEN05', 'BOOKLET', 'MAAREC-SCALE', 'NSW-209'],
+      sources: ['GEN05', 'NZ-TIME', 'BOOKLET', 'MAAREC-SCALE'],
     } as const;
     const day = dayIn(exposedOn);
     if (day === null) return answered({ asks: ['exposedOn'], ...parts });
@@ -26,6 +26,7 @@ export const earliestSign = question({
     return answered({
       said: [
         say('earliest-sign.says.dead', span(found.deadBrood)),
+        say('earliest-sign.says.published', span(found.signsAsPublished)),
         say('earliest-sign.says.rope', { to: { day: found.firstRemainsRopeUntil.latest } }),
         say('earliest-sign.says.scale', span(found.scale)),
         say('earliest-sign.says.no-end'),
@@ -37,6 +38,7 @@ export const earliestSign = question({
         to: null,
         rows: [
           row('dead', found.deadBrood),
+          row('published', found.signsAsPublished),
           row('all-dead', found.firstLarvaeAllDead),
           row('rope', found.firstRemainsRopeUntil),
           row('scale', found.scale),
