@@ -1,19 +1,20 @@
 import '../src/ui/tokens.css';
 import '../src/ui/controls.css';
-import { officeLead } from '@combside/casework/demo/people';
 import type { Language } from '@combside/words/language';
 import type { Session } from '../src/app/session.ts';
 import District from '../src/district/district.tsx';
 import { raise } from './raise.tsx';
 
-/** Who sits at the desk on the stage. */
-const officer: Session = {
-  person: officeLead.id,
-  name: officeLead.name,
-  role: 'office',
-  districts: ['quillmoor'],
-  pack: 'quillmoor',
-};
+/** Somebody new at every desk: answers given to one person are not shown to the next. Invented. */
+function newOfficer(): Session {
+  return {
+    person: `01900000-0000-7000-8000-${crypto.randomUUID().slice(-12)}`,
+    name: 'Wilda Harrowgate',
+    role: 'office',
+    districts: ['quillmoor'],
+    pack: 'quillmoor',
+  };
+}
 
 /**
  * What the office on the stage answers, by the path below `/api/` without its question. What is not named is not there
@@ -26,7 +27,7 @@ export async function raiseDesk(path: string, language: Language, office: Office
   globalThis.fetch = asked(office);
   // The pages use no more of it than this.
   globalThis.EventSource = (office === 'silent' ? NoArrivals : Arrivals) as unknown as typeof EventSource;
-  await raise('/district', path, <District session={officer} language={language} />, language);
+  await raise('/district', path, <District session={newOfficer()} language={language} />, language);
 }
 
 const network = globalThis.fetch;

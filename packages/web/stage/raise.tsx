@@ -1,8 +1,10 @@
 import type { Language } from '@combside/words/language';
 import { type ReactNode, StrictMode } from 'react';
 import { createRoot, type Root } from 'react-dom/client';
+import { vi } from 'vitest';
 import { Route } from 'wouter';
 import { setPreferences, type Theme } from '../src/app/preferences.ts';
+import { firstInstant } from './day.ts';
 
 let root: Root | null = null;
 const home = `${location.pathname}${location.search}`;
@@ -15,6 +17,8 @@ const home = `${location.pathname}${location.search}`;
  */
 export async function raise(half: string, path: string, screen: ReactNode, language: Language): Promise<void> {
   strike();
+  // The day alone: timers go on as they are.
+  vi.useFakeTimers({ toFake: ['Date'], now: Date.parse(firstInstant) });
   setPreferences({ language, theme: 'paper' });
   history.replaceState(null, '', half + path);
   const place = document.createElement('div');
@@ -34,6 +38,7 @@ export async function raise(half: string, path: string, screen: ReactNode, langu
 export function strike(): void {
   root?.unmount();
   root = null;
+  vi.useRealTimers();
   document.body.replaceChildren();
   document.documentElement.style.removeProperty('font-size');
   history.replaceState(null, '', home);
