@@ -13,7 +13,7 @@ import { type Arrivals, listenForArrivals } from './store/arrivals.ts';
 import type { Database } from './store/database.ts';
 import { keysIn } from './store/keys.ts';
 import { wallClock } from './store/node-ports.ts';
-import { openServerOffice } from './store/office.ts';
+import { openServerOffice } from './store/open-server-office.ts';
 import { secretIn } from './store/secret.ts';
 import type { OfficePort } from './store/server-ports.ts';
 

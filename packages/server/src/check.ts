@@ -9,7 +9,7 @@ import { openDatabase } from './store/database.ts';
 import { ServerError } from './store/errors.ts';
 import { keysIn } from './store/keys.ts';
 import { wallClock } from './store/node-ports.ts';
-import { openServerOffice } from './store/office.ts';
+import { openServerOffice } from './store/open-server-office.ts';
 
 export type { Depth, ExportWritten, RecordFinding, Verdict };
 export { depths };

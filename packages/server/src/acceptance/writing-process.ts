@@ -1,7 +1,8 @@
 import { openDatabase } from '../store/database.ts';
 import { keysIn } from '../store/keys.ts';
+import { authorOf } from '../store/may-write.ts';
 import { wallClock } from '../store/node-ports.ts';
-import { authorOf, openServerOffice } from '../store/office.ts';
+import { openServerOffice } from '../store/open-server-office.ts';
 import type { Rights } from '../store/rights.ts';
 import { newId, phoneOf } from './test-house.ts';
 import { apiaryProposal, noteProposal } from './test-proposals.ts';

@@ -3,7 +3,7 @@ import { chmod, link, mkdir, readFile, rm, stat, writeFile } from 'node:fs/promi
 import { join } from 'node:path';
 import type { Signer } from '@combside/record/ports';
 import { ServerError } from './errors.ts';
-import type { ServerKeys } from './office.ts';
+import type { ServerKeys } from './open-server-office.ts';
 
 /**
  * Signing keys in a folder, one PEM file per device, readable by their owner alone. A key is made when it is first asked

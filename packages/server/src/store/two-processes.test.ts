@@ -9,8 +9,8 @@ import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { type TestDatabase, testDatabase } from './acceptance/test-database.ts';
 import { keysIn } from './keys.ts';
 import { hasher, wallClock } from './node-ports.ts';
-import { openServerOffice } from './office.ts';
 import { openOfficeStore } from './office-store/open-office-store.ts';
+import { openServerOffice } from './open-server-office.ts';
 
 const scope = 'district/north';
 const pushes = 12;
