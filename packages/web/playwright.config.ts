@@ -25,8 +25,8 @@ export default defineConfig({
     locale: 'en-GB',
     timezoneId: zone,
     screenshot: 'only-on-failure',
-    // Its snapshots show every step; filming each page besides would slow them all.
-    trace: { mode: 'retain-on-failure', screenshots: false },
+    // A trace keeps the page at every step, of every journey, to throw it away when it passed: only when asked for.
+    trace: process.env.COMBSIDE_TRACE === '1' ? 'retain-on-failure' : 'off',
     actionTimeout: 30_000,
   },
   projects: [
@@ -38,7 +38,8 @@ export default defineConfig({
     {
       name: 'desk',
       testIgnore: '**/*.phone.spec.ts',
-      use: { viewport: { width: 1440, height: 900 } },
+      // A desk has a network: what is kept for without one is laid by only where a journey cuts it (`planning.desk`).
+      use: { viewport: { width: 1440, height: 900 }, serviceWorkers: 'block' },
     },
   ],
 });

@@ -35,7 +35,7 @@ class Program {
     if (after === before) throw new Error(`${name} could not be made newer`);
     writeFileSync(path, after);
     // A build lays the packed forms of its own files; without them a file is sent as it is.
-    for (const packed of ['.br', '.gz']) rmSync(`${path}${packed}`);
+    for (const packed of ['.br', '.gz']) rmSync(`${path}${packed}`, { force: true });
   }
 
   remove(): void {

@@ -47,6 +47,9 @@ async function nothingSeen(page: Page, label: string): Promise<void> {
   await expect(page.getByRole('radio', { name: 'Plan' })).toBeVisible();
 }
 
+// A phone is carried off the network here, and the desk's map is.
+test.use({ serviceWorkers: 'allow' });
+
 test('a round planned at the desk stands on the phone’s Today, is made without a network, and the figures change', async ({
   page,
   browser,

@@ -47,5 +47,7 @@ function pagesWithMovedWorkers(folder: string): void {
   for (const name of workers) {
     const path = join(assets, name);
     writeFileSync(path, `(${moveClock})(${ahead});\n${readFileSync(path, 'utf8')}`);
+    // The packed forms the build laid beside it hold the clock that was not moved.
+    for (const packed of ['.br', '.gz']) rmSync(`${path}${packed}`, { force: true });
   }
 }

@@ -3,12 +3,12 @@ import { registerRowsAsked } from '@combside/contract/register-rows';
 import { registerSearched } from '@combside/contract/register-search';
 import { unsettledAsked } from '@combside/contract/unsettled';
 import { Hono } from 'hono';
+import { keeperPageOf, keepersListed } from '../../desk/keepers.ts';
+import { registerRowsListed } from '../../desk/register-rows.ts';
+import { registerSearched as searched } from '../../desk/register-search.ts';
+import { unsettledListed } from '../../desk/unsettled.ts';
 import type { Database } from '../../store/database.ts';
 import { entriesOfOne } from '../../store/entries-of-one.ts';
-import { keeperPageOf, keepersListed } from '../../store/keepers.ts';
-import { registerRowsListed } from '../../store/register-rows.ts';
-import { registerSearched as searched } from '../../store/register-search.ts';
-import { unsettledListed } from '../../store/unsettled.ts';
 import { readQuery } from '../answers.ts';
 import { identifierIn, rightsOf, type SignedInEnv } from './signed-in.ts';
 

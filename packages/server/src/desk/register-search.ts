@@ -1,8 +1,8 @@
 import type { RegisterHit, RegisterHits, RegisterSearched } from '@combside/contract/register-search';
 import { type RawBuilder, sql } from 'kysely';
-import type { Database } from './database.ts';
+import type { Database } from '../store/database.ts';
+import { districtsAsked, type Rights } from '../store/rights.ts';
 import { patternAnywhere } from './paging.ts';
-import { districtsAsked, type Rights } from './rights.ts';
 
 /**
  * The most rows that are put in order. A word that stands in more of them than this (a county's name) is answered with

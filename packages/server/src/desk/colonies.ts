@@ -1,8 +1,8 @@
 import type { ColoniesFound, ColoniesSearched, ColonyHit } from '@combside/contract/colonies';
 import { sql } from 'kysely';
-import type { Database } from './database.ts';
+import type { Database } from '../store/database.ts';
+import { districtsAsked, type Rights } from '../store/rights.ts';
 import { patternAnywhere } from './paging.ts';
-import { districtsAsked, type Rights } from './rights.ts';
 
 /**
  * Colonies whose label is one of the words, at an apiary in whose name, number or address the other words stand. The

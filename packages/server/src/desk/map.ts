@@ -1,9 +1,9 @@
 import type { MapAnswer, MapAsked, MapExtent, MapHeap, MapPoint } from '@combside/contract/map';
 import { sql } from 'kysely';
+import type { Database } from '../store/database.ts';
+import { districtsAsked, type Rights } from '../store/rights.ts';
 import { gravestResult, insideBox } from './apiaries.ts';
-import type { Database } from './database.ts';
 import { isSuspect } from './result-order.ts';
-import { districtsAsked, type Rights } from './rights.ts';
 
 /** So many apiaries are still drawn one by one. */
 const drawnSingly = 600;

@@ -1,8 +1,8 @@
 import type { PhotographShown } from '@combside/contract/photograph';
 import type { ExaminationBody } from '@combside/record/kinds/examination';
 import type { Folded } from '@combside/record/states';
+import type { Database } from '../store/database.ts';
 import { combStandings } from './comb-photographs.ts';
-import type { Database } from './database.ts';
 
 /** Photographs of examinations, each marked whether its bytes have arrived and how the comb on it stands. */
 export async function photographsShown(
