@@ -246,6 +246,57 @@ export const entryStoreCases: readonly AcceptanceCase<StoreSubject<EntryStore<Ch
     },
   },
   {
+    name: 'many asked for at once are found as each is by itself, packed, single and refused ones',
+    async check({ store, again }) {
+      const aboutOf = (i: number): About => ({ type: 'colony', id: sampleId(17, i % 40) });
+      const noteOf = (i: number): StoredEntry =>
+        sampleStoredEntry({ device, seq: i + 1, id: sampleId(16, i), about: aboutOf(i), kind: 'note', body: { i } });
+      const refused = (kept: StoredEntry): StoredEntry => ({ ...kept, refused: 'not your district' });
+      const all = Array.from({ length: 400 }, (_, i) => (i % 50 === 7 ? refused(noteOf(i)) : noteOf(i)));
+      await store.commit({ entries: all.slice(0, 200) });
+      for (const kept of all.slice(200, 230)) await store.commit({ entries: [kept] });
+      await store.commit({ entries: all.slice(230) });
+      const handle = await again();
+      const hashes = [...all.map(({ hash }) => hash), sampleHash('nowhere')];
+      const ids = [...all.map(({ entry }) => entry.envelope.id), sampleId(16, 999)];
+      const abouts = Array.from({ length: 60 }, (_, i): About => ({ type: 'colony', id: sampleId(17, i) }));
+      const sorted = (found: ReadonlyMap<string, StoredEntry | readonly StoredEntry[]>) =>
+        [...found]
+          .map(([key, kept]) => [
+            key,
+            [kept]
+              .flat()
+              .map(({ hash }) => hash)
+              .sort(),
+          ])
+          .sort();
+      const oneByOne = async <T>(keys: readonly T[], find: (key: T) => Promise<Map<string, never>>) =>
+        sorted(new Map((await Promise.all(keys.map(find))).flatMap((found) => [...found])));
+      // More keys than are stored, as many as a page brings, and fewer: a store may go another way for each.
+      for (const share of [1, 0.5, 0.15]) {
+        const some = <T>(keys: readonly T[]): readonly T[] => keys.slice(Math.floor(keys.length * (1 - share)));
+        equal(
+          sorted(await handle.byHash(some(hashes))),
+          await oneByOne(some(hashes), (hash) => handle.byHash([hash]) as Promise<Map<string, never>>),
+          `by hash, ${share}`,
+        );
+        equal(
+          sorted(await handle.byId(some(ids))),
+          await oneByOne(some(ids), (id) => handle.byId([id]) as Promise<Map<string, never>>),
+          `by identifier, ${share}`,
+        );
+        equal(
+          sorted(await handle.entriesAbout(some(abouts))),
+          await oneByOne(some(abouts), (about) => handle.entriesAbout([about]) as Promise<Map<string, never>>),
+          `about, ${share}`,
+        );
+      }
+      equal((await handle.byHash(hashes)).size, 400, 'all by hash, refused ones too');
+      equal((await handle.byId(ids)).size, 392, 'by identifier the refused ones do not count');
+      equal((await handle.entriesAbout(abouts)).size, 40, 'about');
+    },
+  },
+  {
     name: 'summaries follow their entity from group to group, and go stale by version',
     async check({ store, again }) {
       const about: About = { type: 'apiary', id: sampleId(13, 1) };

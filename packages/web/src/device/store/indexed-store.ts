@@ -263,46 +263,46 @@ class IndexedDeviceStore implements IndexedStore {
   }
 
   async byHash(hashes: readonly string[]): Promise<Map<string, StoredEntry>> {
-    const wanted = [...new Set(hashes)];
-    const transaction = this.#database.transaction(['entries', 'packs']);
-    const singles = transaction.objectStore('entries');
-    const index = transaction.objectStore('packs').index('hashes');
-    const found = new Map<string, StoredEntry>();
-    const packs = new Set<number>();
-    await Promise.all(
-      wanted.map(async (hash) => {
-        const [single, pack] = await Promise.all([singles.get(hash), index.getKey(hash)]);
-        if (single !== undefined) found.set(hash, single.kept);
-        else if (pack !== undefined) packs.add(pack);
-      }),
-    );
-    const among = new Set(wanted);
-    for await (const pack of packsOf(transaction, packs)) {
-      for (const kept of pack.kept) if (among.has(kept.hash)) found.set(kept.hash, kept);
-    }
-    return found;
+    return firstOfEach(await this.#stored(hashes, 'hashes'));
   }
 
   async byId(ids: readonly string[]): Promise<Map<string, StoredEntry>> {
-    const wanted = [...new Set(ids)];
+    return firstOfEach(await this.#stored(ids, 'ids'));
+  }
+
+  /**
+   * The stored entries by their keys: single ones, and those in packs. A request for each key costs more than reading a
+   * record; where there are fewer records than that, as on a phone that fetches its district for the first time, all are
+   * read.
+   */
+  async #stored(keys: readonly string[], by: keyof typeof entryKeys): Promise<Map<string, StoredEntry[]>> {
+    const wanted = new Set(keys);
+    const found = new Map<string, StoredEntry[]>();
+    if (wanted.size === 0) return found;
+    const take = (kept: StoredEntry): void => {
+      const key = entryKeys[by].of(kept);
+      if (key === null || !wanted.has(key)) return;
+      const list = found.get(key);
+      if (list === undefined) found.set(key, [kept]);
+      else list.push(kept);
+    };
     const transaction = this.#database.transaction(['entries', 'packs']);
-    const singles = transaction.objectStore('entries').index('id');
-    const index = transaction.objectStore('packs').index('ids');
-    const found = new Map<string, StoredEntry>();
-    const packs = new Set<number>();
-    await Promise.all(
-      wanted.map(async (id) => {
-        const [single, pack] = await Promise.all([singles.get(id), index.getKey(id)]);
-        if (single !== undefined) found.set(id, single.kept);
-        else if (pack !== undefined) packs.add(pack);
-      }),
-    );
-    const among = new Set(wanted);
-    for await (const pack of packsOf(transaction, packs)) {
-      for (const kept of pack.kept) {
-        if (kept.refused === null && among.has(kept.entry.envelope.id)) found.set(kept.entry.envelope.id, kept);
-      }
-    }
+    const singles = transaction.objectStore('entries');
+    const packs = transaction.objectStore('packs');
+    const { single } = entryKeys[by];
+    const among = single === null ? singles : singles.index(single);
+    const isMany = wanted.size >= fewKeys;
+    const [ofSingles, ofPacks] = isMany ? await Promise.all([singles.count(), packs.count()]) : [Infinity, Infinity];
+    const each = [...wanted];
+    const [records, keysOfPacks] = await Promise.all([
+      ofSingles <= wanted.size ? singles.getAll() : Promise.all(each.map((key) => among.getAll(key))),
+      ofPacks * keysWorthAPack <= wanted.size
+        ? packs.getAllKeys()
+        : Promise.all(each.map((key) => packs.index(by).getAllKeys(key))),
+    ]);
+    for (const { kept } of records.flat()) take(kept);
+    for await (const pack of packsOf(transaction, new Set(keysOfPacks.flat())))
+      for (const kept of pack.kept) take(kept);
     return found;
   }
 
@@ -323,46 +323,22 @@ class IndexedDeviceStore implements IndexedStore {
     return found.sort((a, b) => a.entry.envelope.seq - b.entry.envelope.seq).slice(0, limit);
   }
 
-  async entriesAbout(abouts: readonly About[]): Promise<Map<string, StoredEntry[]>> {
-    const wanted = [...new Set(abouts.map(aboutKey))];
-    const transaction = this.#database.transaction(['entries', 'packs']);
-    const singles = transaction.objectStore('entries').index('about');
-    const index = transaction.objectStore('packs').index('abouts');
-    const found = new Map<string, StoredEntry[]>();
-    const packs = new Set<number>();
-    await Promise.all(
-      wanted.map(async (key) => {
-        const [records, keys] = await Promise.all([singles.getAll(key), index.getAllKeys(key)]);
-        if (records.length > 0)
-          found.set(
-            key,
-            records.map(({ kept }) => kept),
-          );
-        for (const pack of keys) packs.add(pack);
-      }),
-    );
-    const among = new Set(wanted);
-    for await (const pack of packsOf(transaction, packs)) {
-      for (const kept of pack.kept) {
-        const key = aboutKey(kept.entry.envelope.about);
-        if (kept.refused !== null || !among.has(key)) continue;
-        const list = found.get(key);
-        if (list === undefined) found.set(key, [kept]);
-        else list.push(kept);
-      }
-    }
-    return found;
+  entriesAbout(abouts: readonly About[]): Promise<Map<string, StoredEntry[]>> {
+    return this.#stored(abouts.map(aboutKey), 'abouts');
   }
 
   async states(abouts: readonly About[]): Promise<Map<string, StateBase>> {
     const store = this.#database.transaction('states').store;
+    const keys = [...new Set(abouts.map(aboutKey))];
+    // As with entries: all of them where there are fewer than are asked for.
+    const records =
+      (await store.count()) <= keys.length
+        ? await store.getAll()
+        : await Promise.all(keys.map((key) => store.get(key)));
+    const wanted = new Set(keys);
     const found = new Map<string, StateBase>();
-    await Promise.all(
-      abouts.map(async (about) => {
-        const record = await store.get(aboutKey(about));
-        if (record !== undefined) found.set(record.key, record.state);
-      }),
-    );
+    for (const record of records)
+      if (record !== undefined && wanted.has(record.key)) found.set(record.key, record.state);
     return found;
   }
 
@@ -448,6 +424,28 @@ class IndexedDeviceStore implements IndexedStore {
     const heard: ChangeNotice = { keys: [], abouts: [], drafts: [key, ...alongside.map((draft) => draft.key)] };
     this.#channel.postMessage(heard);
   }
+}
+
+/** Whatever an entry is found by: its key, and the index of single entries by it (none: the store's own key). */
+const entryKeys = {
+  hashes: { of: (kept: StoredEntry) => kept.hash, single: null },
+  // A refused entry counts as no fact any more, neither by its identifier nor about anything.
+  ids: { of: (kept: StoredEntry) => (kept.refused === null ? kept.entry.envelope.id : null), single: 'id' },
+  abouts: {
+    of: (kept: StoredEntry) => (kept.refused === null ? aboutKey(kept.entry.envelope.about) : null),
+    single: 'about',
+  },
+} as const;
+
+/** Below so many keys nothing is counted first: a tap looks up two or three. */
+const fewKeys = 50;
+
+/** To read a pack costs about as much as to ask the index for so many keys (`bench/record.ts`, by order of magnitude). */
+const keysWorthAPack = 200;
+
+/** An entry is stored once, so there is one at most. */
+function firstOfEach(found: ReadonlyMap<string, readonly StoredEntry[]>): Map<string, StoredEntry> {
+  return new Map([...found].flatMap(([key, [first]]) => (first === undefined ? [] : [[key, first] as const])));
 }
 
 /** Packs one at a time: each may be a megabyte. */
