@@ -2,7 +2,7 @@ import { combPhotographsAsked } from '@combside/contract/comb-photographs';
 import { combReadingsAsked } from '@combside/contract/comb-readings';
 import { photographHash } from '@combside/contract/photograph';
 import { Hono } from 'hono';
-import { combPhotographsListed } from '../../desk/comb-photographs.ts';
+import { combPhotographsListed } from '../../store/desk/comb-photographs.ts';
 import { readMessage, readQuery, refuse } from '../answers.ts';
 import type { AppPorts } from '../app-ports.ts';
 import { atMost, rightsOf, type SignedInEnv } from './signed-in.ts';

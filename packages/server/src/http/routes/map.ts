@@ -1,6 +1,6 @@
 import { mapAsked } from '@combside/contract/map';
 import { Hono } from 'hono';
-import { mapExtentOf, mapWindow } from '../../desk/map.ts';
+import { mapExtentOf, mapWindow } from '../../store/desk/map.ts';
 import { readQuery } from '../answers.ts';
 import type { AppPorts } from '../app-ports.ts';
 import { archiveOf, backgroundTold } from '../background.ts';

@@ -1,12 +1,12 @@
 import type { ApiaryPage } from '@combside/contract/apiary-page';
 import type { ColonySummary } from '@combside/record/summary';
 import { sql } from 'kysely';
-import type { Database } from '../store/database.ts';
-import { ServerError } from '../store/errors.ts';
-import { stateOf } from '../store/folded-states.ts';
-import { newestArrival } from '../store/newest-arrival.ts';
-import { peopleIn } from '../store/people.ts';
-import { assertReadable, type Rights } from '../store/rights.ts';
+import type { Database } from '../database.ts';
+import { ServerError } from '../errors.ts';
+import { stateOf } from '../folded-states.ts';
+import { newestArrival } from '../newest-arrival.ts';
+import { peopleIn } from '../people.ts';
+import { assertReadable, type Rights } from '../rights.ts';
 import { apiariesAtEnds, apiaryNames, movementsAt } from './movements.ts';
 import { visitsListed } from './visits.ts';
 

@@ -1,7 +1,7 @@
 import type { RegisterHit, RegisterHits, RegisterSearched } from '@combside/contract/register-search';
 import { type RawBuilder, sql } from 'kysely';
-import type { Database } from '../store/database.ts';
-import { districtsAsked, type Rights } from '../store/rights.ts';
+import type { Database } from '../database.ts';
+import { districtsAsked, type Rights } from '../rights.ts';
 import { patternAnywhere } from './paging.ts';
 
 /**

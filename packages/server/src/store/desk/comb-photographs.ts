@@ -2,8 +2,8 @@ import type { CombPhotographLine, CombPhotographs, CombPhotographsAsked } from '
 import type { CombStanding } from '@combside/contract/comb-standing';
 import { readerVersion } from '@combside/science/comb/reading/reader-version';
 import { type RawBuilder, sql } from 'kysely';
-import type { Database } from '../store/database.ts';
-import { districtsAsked, type Rights } from '../store/rights.ts';
+import type { Database } from '../database.ts';
+import { districtsAsked, type Rights } from '../rights.ts';
 import { pageMark, readPageMark } from './paging.ts';
 
 interface Row {

@@ -2,10 +2,10 @@ import { dutiesOwed, dutyBearingResults } from '@combside/casework/assess/duties
 import type { DutyLine, Owed, OwedAsked } from '@combside/contract/owed';
 import type { Pack } from '@combside/law/pack';
 import { sql } from 'kysely';
-import type { Database } from '../store/database.ts';
-import { statesOf } from '../store/folded-states.ts';
-import { newestArrival } from '../store/newest-arrival.ts';
-import { districtsAsked, type Rights } from '../store/rights.ts';
+import type { Database } from '../database.ts';
+import { statesOf } from '../folded-states.ts';
+import { newestArrival } from '../newest-arrival.ts';
+import { districtsAsked, type Rights } from '../rights.ts';
 import { isResult } from './result-order.ts';
 import { visitsListed } from './visits.ts';
 

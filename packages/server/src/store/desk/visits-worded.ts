@@ -1,5 +1,5 @@
 import { type RawBuilder, sql } from 'kysely';
-import type { Database } from '../store/database.ts';
+import type { Database } from '../database.ts';
 import { patternAnywhere } from './paging.ts';
 
 /**

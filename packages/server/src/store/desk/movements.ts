@@ -1,8 +1,8 @@
 import type { MovementState } from '@combside/record/states';
 import { sql } from 'kysely';
-import type { Database } from '../store/database.ts';
-import { statesOf } from '../store/folded-states.ts';
-import { mayRead, type Rights } from '../store/rights.ts';
+import type { Database } from '../database.ts';
+import { statesOf } from '../folded-states.ts';
+import { mayRead, type Rights } from '../rights.ts';
 
 /** So many movements a page shows at most. */
 const most = 200;

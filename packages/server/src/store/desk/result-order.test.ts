@@ -1,7 +1,7 @@
 import { gravityOf, resultWords, saysSuspect, suspectWords } from '@combside/casework/result/result-words';
 import { sql } from 'kysely';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { type TestDatabase, testDatabase } from '../store/acceptance/test-database.ts';
+import { type TestDatabase, testDatabase } from '../acceptance/test-database.ts';
 import { gravestFirst, isSuspect } from './result-order.ts';
 
 const newer = 'a word of a newer version';

@@ -1,7 +1,7 @@
 import type { Laboratories } from '@combside/contract/laboratories';
-import type { Database } from '../store/database.ts';
-import { statesOf } from '../store/folded-states.ts';
-import { peopleIn } from '../store/people.ts';
+import type { Database } from '../database.ts';
+import { statesOf } from '../folded-states.ts';
+import { peopleIn } from '../people.ts';
 
 /** Every laboratory with the limits it stated, by name. */
 export async function laboratoriesListed(database: Database): Promise<Laboratories> {

@@ -1,9 +1,9 @@
 import type { Apiaries, ApiariesAsked, ApiaryLine } from '@combside/contract/apiaries';
 import type { ApiarySummary } from '@combside/record/summary';
 import { type RawBuilder, sql } from 'kysely';
-import type { Database } from '../store/database.ts';
-import { ServerError } from '../store/errors.ts';
-import { districtsAsked, type Rights } from '../store/rights.ts';
+import type { Database } from '../database.ts';
+import { ServerError } from '../errors.ts';
+import { districtsAsked, type Rights } from '../rights.ts';
 import { pageMark, patternAnywhere, readPageMark } from './paging.ts';
 import { gravestFirst } from './result-order.ts';
 

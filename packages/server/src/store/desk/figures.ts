@@ -4,9 +4,9 @@ import { type Figure, programmeFigures } from '@combside/casework/programme/figu
 import type { FigureRecords, FigureRecordsAsked, Figures, FiguresAsked } from '@combside/contract/figures';
 import type { VisitSummary } from '@combside/record/summary';
 import { sql } from 'kysely';
-import type { Database } from '../store/database.ts';
-import { newestArrival } from '../store/newest-arrival.ts';
-import { districtsAsked, type Rights } from '../store/rights.ts';
+import type { Database } from '../database.ts';
+import { newestArrival } from '../newest-arrival.ts';
+import { districtsAsked, type Rights } from '../rights.ts';
 import { isResult } from './result-order.ts';
 
 /** Records shown behind one number. */

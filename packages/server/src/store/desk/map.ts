@@ -1,7 +1,7 @@
 import type { MapAnswer, MapAsked, MapExtent, MapHeap, MapPoint } from '@combside/contract/map';
 import { sql } from 'kysely';
-import type { Database } from '../store/database.ts';
-import { districtsAsked, type Rights } from '../store/rights.ts';
+import type { Database } from '../database.ts';
+import { districtsAsked, type Rights } from '../rights.ts';
 import { gravestResult, insideBox } from './apiaries.ts';
 import { isSuspect } from './result-order.ts';
 

@@ -3,9 +3,9 @@ import { foldVersion, mergedInto } from '@combside/record/fold';
 import { openReader } from '@combside/record/reader';
 import type { ApiaryState, KeeperState } from '@combside/record/states';
 import { sql } from 'kysely';
-import type { Database } from '../store/database.ts';
-import { openOfficeStore } from '../store/office-store/open-office-store.ts';
-import { districtsAsked, type Rights } from '../store/rights.ts';
+import type { Database } from '../database.ts';
+import { openOfficeStore } from '../office-store/open-office-store.ts';
+import { districtsAsked, type Rights } from '../rights.ts';
 import { pageMark, readPageMark } from './paging.ts';
 import { apiaryIn, keeperIn } from './register-search.ts';
 

@@ -2,8 +2,8 @@ import { isContested, openProposals } from '@combside/casework/register/settle';
 import type { Unsettled, UnsettledAsked } from '@combside/contract/unsettled';
 import type { ApiaryState, ColonyState, KeeperState } from '@combside/record/states';
 import { sql } from 'kysely';
-import type { Database } from '../store/database.ts';
-import { districtsAsked, type Rights } from '../store/rights.ts';
+import type { Database } from '../database.ts';
+import { districtsAsked, type Rights } from '../rights.ts';
 import { pageMark, readPageMark } from './paging.ts';
 import { keeperIn } from './register-search.ts';
 

@@ -1,12 +1,12 @@
 import type { ColonySeen, VisitPage } from '@combside/contract/visit-page';
 import type { ColonyState } from '@combside/record/states';
 import { sql } from 'kysely';
-import type { Database } from '../store/database.ts';
-import { ServerError } from '../store/errors.ts';
-import { stateOf, statesOf } from '../store/folded-states.ts';
-import { newestArrival } from '../store/newest-arrival.ts';
-import { peopleIn } from '../store/people.ts';
-import { assertReadable, type Rights } from '../store/rights.ts';
+import type { Database } from '../database.ts';
+import { ServerError } from '../errors.ts';
+import { stateOf, statesOf } from '../folded-states.ts';
+import { newestArrival } from '../newest-arrival.ts';
+import { peopleIn } from '../people.ts';
+import { assertReadable, type Rights } from '../rights.ts';
 import { apiaryLineOf } from './apiaries.ts';
 import { photographsShown } from './photographs-shown.ts';
 

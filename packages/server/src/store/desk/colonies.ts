@@ -1,7 +1,7 @@
 import type { ColoniesFound, ColoniesSearched, ColonyHit } from '@combside/contract/colonies';
 import { sql } from 'kysely';
-import type { Database } from '../store/database.ts';
-import { districtsAsked, type Rights } from '../store/rights.ts';
+import type { Database } from '../database.ts';
+import { districtsAsked, type Rights } from '../rights.ts';
 import { patternAnywhere } from './paging.ts';
 
 /**

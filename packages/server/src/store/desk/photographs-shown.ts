@@ -1,7 +1,7 @@
 import type { PhotographShown } from '@combside/contract/photograph';
 import type { ExaminationBody } from '@combside/record/kinds/examination';
 import type { Folded } from '@combside/record/states';
-import type { Database } from '../store/database.ts';
+import type { Database } from '../database.ts';
 import { combStandings } from './comb-photographs.ts';
 
 /** Photographs of examinations, each marked whether its bytes have arrived and how the comb on it stands. */

@@ -1,4 +1,4 @@
-import { ServerError } from '../store/errors.ts';
+import { ServerError } from '../errors.ts';
 
 /** Where a page ended, as text for the address of the next one. */
 export function pageMark(values: readonly (string | null)[]): string {

@@ -12,9 +12,9 @@ import type { Planning, PlanningAsked, RankedLine } from '@combside/contract/pla
 import type { Pack } from '@combside/law/pack';
 import type { ApiarySummary, ColonySummary, MovementSummary, VisitSummary } from '@combside/record/summary';
 import { sql } from 'kysely';
-import type { Database } from '../store/database.ts';
-import { newestArrival } from '../store/newest-arrival.ts';
-import { districtsAsked, type Rights } from '../store/rights.ts';
+import type { Database } from '../database.ts';
+import { newestArrival } from '../newest-arrival.ts';
+import { districtsAsked, type Rights } from '../rights.ts';
 import { apiaryLinesOf } from './apiaries.ts';
 import { isResult, isSuspect } from './result-order.ts';
 

@@ -1,12 +1,12 @@
 import type { KeeperPage } from '@combside/contract/keeper-page';
 import type { Keepers, KeepersAsked } from '@combside/contract/keepers';
 import { sql } from 'kysely';
-import type { Database } from '../store/database.ts';
-import { ServerError } from '../store/errors.ts';
-import { stateOf } from '../store/folded-states.ts';
-import { newestArrival } from '../store/newest-arrival.ts';
-import { peopleIn } from '../store/people.ts';
-import { districtsAsked, type Rights } from '../store/rights.ts';
+import type { Database } from '../database.ts';
+import { ServerError } from '../errors.ts';
+import { stateOf } from '../folded-states.ts';
+import { newestArrival } from '../newest-arrival.ts';
+import { peopleIn } from '../people.ts';
+import { districtsAsked, type Rights } from '../rights.ts';
 import { apiariesOfKeeper } from './apiaries.ts';
 import { apiariesAtEnds, apiaryNames, movementsAt } from './movements.ts';
 import { pageMark, readPageMark } from './paging.ts';

@@ -1,10 +1,10 @@
 import type { ColonyPage } from '@combside/contract/colony-page';
-import type { Database } from '../store/database.ts';
-import { ServerError } from '../store/errors.ts';
-import { stateOf } from '../store/folded-states.ts';
-import { newestArrival } from '../store/newest-arrival.ts';
-import { peopleIn } from '../store/people.ts';
-import { assertReadable, type Rights } from '../store/rights.ts';
+import type { Database } from '../database.ts';
+import { ServerError } from '../errors.ts';
+import { stateOf } from '../folded-states.ts';
+import { newestArrival } from '../newest-arrival.ts';
+import { peopleIn } from '../people.ts';
+import { assertReadable, type Rights } from '../rights.ts';
 import { apiaryLineOf } from './apiaries.ts';
 import { apiariesAtEnds, apiaryNames, movementsAt } from './movements.ts';
 import { photographsShown } from './photographs-shown.ts';

@@ -1,8 +1,8 @@
 import type { VisitLine, Visits, VisitsAsked } from '@combside/contract/visits';
 import type { VisitSummary } from '@combside/record/summary';
 import { type RawBuilder, sql } from 'kysely';
-import type { Database } from '../store/database.ts';
-import { districtsAsked, type Rights } from '../store/rights.ts';
+import type { Database } from '../database.ts';
+import { districtsAsked, type Rights } from '../rights.ts';
 import { pageMark, readPageMark } from './paging.ts';
 import { apiaryIn } from './register-search.ts';
 import { visitsWorded } from './visits-worded.ts';
