@@ -1,6 +1,7 @@
 import { chmodSync, cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
 import { ahead, moveClock } from './day.ts';
 import { clockOption } from './planted-server.ts';
 import { startServer } from './server.ts';
@@ -48,6 +49,7 @@ function pagesWithMovedWorkers(folder: string): void {
     const path = join(assets, name);
     writeFileSync(path, `(${moveClock})(${ahead});\n${readFileSync(path, 'utf8')}`);
     // The packed forms the build laid beside it hold the clock that was not moved.
-    for (const packed of ['.br', '.gz']) rmSync(`${path}${packed}`, { force: true });
+    rmSync(`${path}.br`, { force: true });
+    writeFileSync(`${path}.gz`, gzipSync(readFileSync(path)));
   }
 }

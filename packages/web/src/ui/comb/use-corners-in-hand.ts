@@ -46,12 +46,18 @@ export function useCornersInHand(
   const [inHand, setInHand] = useState(0);
   const [looking, setLooking] = useState(false);
   const [dragged, setDragged] = useState<Corners | null>(null);
+  /** The same, told at once: a finger may be lifted before its last way is drawn. */
+  const underFinger = useRef<Corners | null>(null);
   /** From the finger to the corner it holds, so that the corner does not jump under it. */
   const held = useRef<Corner | null>(null);
   const pressed = useRef<Corner | null>(null);
   const corners = dragged ?? standing;
   const { width, height } = picture;
 
+  const dragTo = (to: Corners | null) => {
+    underFinger.current = to;
+    setDragged(to);
+  };
   const placeOf = (event: PointerEvent): Corner => {
     const box = frame.current?.getBoundingClientRect();
     if (!box) return corners[inHand] as Corner;
@@ -69,21 +75,23 @@ export function useCornersInHand(
     held.current = { x: own.x - at.x, y: own.y - at.y };
     setInHand(which);
     setLooking(true);
-    setDragged(corners);
+    dragTo(corners);
   };
   const drag = (event: PointerEvent, which: number) => {
     const from = held.current;
-    if (!from || !dragged) return;
+    const now = underFinger.current;
+    if (!from || !now) return;
     const at = placeOf(event);
-    setDragged(withCorner(dragged, which, { x: at.x + from.x, y: at.y + from.y }, picture));
+    dragTo(withCorner(now, which, { x: at.x + from.x, y: at.y + from.y }, picture));
   };
   const letGo = (event: PointerEvent) => {
     event.stopPropagation();
     if (!held.current) return;
+    const rest = underFinger.current;
     held.current = null;
     setLooking(false);
-    setDragged(null);
-    if (dragged) onCorners(dragged);
+    dragTo(null);
+    if (rest) onCorners(rest);
   };
   const step = (which: number, across: number, down: number, many: number) => {
     const by = many * stepShare * Math.max(width, height);
