@@ -38,7 +38,7 @@ export default defineConfig({
     {
       name: 'desk',
       testIgnore: '**/*.phone.spec.ts',
-      // A desk has a network: what is kept for without one is laid by only where a journey cuts it (`planning.desk`).
+      // A desk has a network: the program is stored for use without one only where a journey cuts it (`planning.desk`).
       use: { viewport: { width: 1440, height: 900 }, serviceWorkers: 'block' },
     },
   ],

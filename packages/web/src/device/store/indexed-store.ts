@@ -437,10 +437,10 @@ const entryKeys = {
   },
 } as const;
 
-/** Below so many keys nothing is counted first: a tap looks up two or three. */
+/** Below so many keys nothing is counted first: a tap looks up two or three. A setting, not measured. */
 const fewKeys = 50;
 
-/** To read a pack costs about as much as to ask the index for so many keys (`bench/record.ts`, by order of magnitude). */
+/** To read a pack is taken to cost as much as to ask the index for so many keys. Our estimate, not measured. */
 const keysWorthAPack = 200;
 
 /** An entry is stored once, so there is one at most. */
