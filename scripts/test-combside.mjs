@@ -154,9 +154,8 @@ async function lint() {
 /** Checks each package under its own compiler settings, tests and benches under theirs, remembering what is unchanged. */
 async function types() {
   const tally = new Tally();
-  const { code, output } = await runNode([command('typescript', 'tsc'), '--build', '--verbose', '--pretty', 'false'], {
-    quiet: true,
-  });
+  const args = [command('typescript-7', 'tsc'), '--build', '--verbose', '--pretty', 'false'];
+  const { code, output } = await runNode(args, { quiet: true });
   const lines = output.split(/\r?\n/);
   // The compiler names the project it turns to, then what is wrong there.
   const wrong = new Set();
@@ -169,7 +168,7 @@ async function types() {
   for (const path of [...settings, 'tsconfig.tests.json', 'tsconfig.bench.json']) {
     const isChecked = lines.includes(`    * ${path}`);
     if (!isChecked) tally.output += `tsconfig.json does not name ${path}, so nobody checks its types.\n`;
-    tally.judge(`types of ${path} (npx tsc -b ${path})`, isChecked && !wrong.has(join(house, path)));
+    tally.judge(`types of ${path} (npx tsc -b ${path})`, isChecked && !wrong.has(path));
   }
   const isProgress = (line) => /^\d+:\d+:\d+ [AP]M - |^ {4}[*] |^$/.test(line);
   for (const line of lines) if (!isProgress(line)) tally.output += `${line}\n`;

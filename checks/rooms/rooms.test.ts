@@ -85,7 +85,9 @@ describe('the offenders', () => {
     expect(workplaceNamesIn('a.md', `see ../shared/${'reference'}/x`)).toHaveLength(1);
     expect(workplaceNamesIn('a.md', 'a worker at the farm')).toEqual([]);
     expect(
-      looseVersions('package.json', { dependencies: { a: '^1.2.3', b: '1.2.3', c: '18.4.0-beta.17' } }),
-    ).toHaveLength(1);
+      looseVersions('package.json', {
+        dependencies: { a: '^1.2.3', b: '1.2.3', c: '18.4.0-beta.17', d: 'npm:other@1.2.3', e: 'npm:other@^1.2.3' },
+      }),
+    ).toHaveLength(2);
   });
 });

@@ -106,14 +106,14 @@ export function workplaceNamesIn(path: string, text: string): Misplacement[] {
     }));
 }
 
-/** Finds dependencies that are not pinned to one exact version. */
+/** Finds dependencies that are not pinned to one exact version; one may be known here by another name. */
 export function looseVersions(
   path: string,
   manifest: Record<string, Record<string, string> | undefined>,
 ): Misplacement[] {
   return ['dependencies', 'devDependencies', 'optionalDependencies', 'overrides'].flatMap((shelf) =>
     Object.entries(manifest[shelf] ?? {})
-      .filter(([, version]) => !/^\d+[.]\d+[.]\d+(-[\w.]+)?$/.test(version))
+      .filter(([, version]) => !/^(npm:(@[\w-]+[/])?[\w.-]+@)?\d+[.]\d+[.]\d+(-[\w.]+)?$/.test(version))
       .map(([name, version]) => ({ path, remedy: `${shelf}.${name} is "${version}": pin one exact version` })),
   );
 }
