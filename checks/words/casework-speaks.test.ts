@@ -1,12 +1,12 @@
 import { readdirSync } from 'node:fs';
-import { claimSentences } from '@combside/casework/examine/claim';
+import { claimSentences } from '@combside/casework/examine/nothing-seen';
 import { cautionsFor, loneWorkCard, situations, stingCard } from '@combside/casework/examine/safety';
 import { walkWords } from '@combside/casework/examine/walk';
 import { findings } from '@combside/casework/findings';
 import { refusals } from '@combside/casework/refusals';
 import { hiveTypes } from '@combside/casework/register/hive-types';
 import { nextStepIds } from '@combside/casework/report/next-step-ids';
-import { resultWords } from '@combside/casework/result/result-words';
+import { resultWords } from '@combside/casework/result/results-by-gravity';
 import { finds, measurements, powers, roles, visitReasons } from '@combside/casework/vocabulary';
 import { dutyKinds, owers, promptnesses, ruleStandings } from '@combside/law/pack';
 import { cleanDownBody } from '@combside/record/kinds/clean-down';

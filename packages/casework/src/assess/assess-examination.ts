@@ -18,7 +18,7 @@ import { type DiseaseId, diseases } from '@combside/science/signs/catalogue';
 import { type Finding, finding } from '../act.ts';
 import { speaksOfTrouble } from '../draft/sign-order.ts';
 import { earlierSuspicion } from '../result/earlier-suspicion.ts';
-import type { ResultWord } from '../result/result-words.ts';
+import type { ResultWord } from '../result/results-by-gravity.ts';
 import { evidenceFrom, lookOf, type Setting } from './evidence.ts';
 import { maskingEnd } from './masking-end.ts';
 

@@ -4,7 +4,7 @@ import type { MovementBody } from '@combside/record/kinds/movement';
 import type { ApiarySummary, ColonySummary, MovementSummary } from '@combside/record/summary';
 import type { DiseaseId } from '@combside/science/signs/catalogue';
 import type { ExaminationDraft } from '../draft/examination-draft.ts';
-import { saysSuspect } from '../result/result-words.ts';
+import { saysSuspect } from '../result/results-by-gravity.ts';
 
 /** The short rows this device or the office holds: lists, never the log. */
 export interface KnownRows {

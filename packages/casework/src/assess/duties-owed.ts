@@ -1,7 +1,7 @@
 import { type Duty, duties, type Fact } from '@combside/law/duties';
 import type { Pack } from '@combside/law/pack';
 import type { ColonyState } from '@combside/record/states';
-import { type ResultWord, suspectWords } from '../result/result-words.ts';
+import { type ResultWord, suspectWords } from '../result/results-by-gravity.ts';
 
 /** The result words that can start or meet a duty; looks of every other word need not be opened to say what is owed. */
 export const dutyBearingResults = [

@@ -17,7 +17,7 @@ import {
 import { type TestId, testFigures } from '@combside/science/diagnosis/test-figures';
 import { type DiseaseId, diseases, isSign, type SignId } from '@combside/science/signs/catalogue';
 import { readingEvidence, sealedSidesMeasured } from '../comb/reading-evidence.ts';
-import { saysSuspect } from '../result/result-words.ts';
+import { saysSuspect } from '../result/results-by-gravity.ts';
 
 /** What is known besides the examination: the colony's own past, the pack in force, and what tracing and counts say. */
 export interface Setting {

@@ -75,7 +75,7 @@ export function readingEvidence(colony: ColonyState, visit: string): ReadingEvid
   return { pattern, sides: places, readings };
 }
 
-/** From so much sealed brood, in comb sides, more makes no difference to the reasoning (`brood/detectability.ts`). */
+/** From so much sealed brood, in comb sides, more makes no difference to the reasoning (`brood/what-a-look-shows.ts`). */
 const enoughSealedBrood = 4;
 
 /**

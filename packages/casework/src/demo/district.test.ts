@@ -14,7 +14,7 @@ import { startVisit } from '../examine/start-visit.ts';
 import { visitsToMake } from '../plan/today.ts';
 import { standingAt } from '../register/standing-at.ts';
 import { makeInspectionRecord, shortForm } from '../report/make-inspection-record.ts';
-import { saysSuspect } from '../result/result-words.ts';
+import { saysSuspect } from '../result/results-by-gravity.ts';
 import { carriedOut } from './carried-out.ts';
 import { type DemoDistrict, demoDistrictFrom, weighingOnce } from './district.ts';
 import { asInspector, demoAuthority, demoTimeZone, inspectorOfTheDay } from './people.ts';

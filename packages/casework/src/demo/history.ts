@@ -16,7 +16,7 @@ import { newMovement } from '../register/movement.ts';
 import { acceptColonyChange, openProposals } from '../register/settle.ts';
 import { standingAt } from '../register/standing-at.ts';
 import { makeInspectionRecord } from '../report/make-inspection-record.ts';
-import { saysSuspect } from '../result/result-words.ts';
+import { saysSuspect } from '../result/results-by-gravity.ts';
 import { carriedOut } from './carried-out.ts';
 import { asInspector, type DemoPerson, demoAuthority, demoTimeZone, inspectors, officeLead } from './people.ts';
 import type { DemoRegister } from './register.ts';

@@ -1,4 +1,5 @@
 import type { Depth, ExaminationBody } from '@combside/record/kinds/examination';
+import { showsLowerWall } from '@combside/science/brood/what-the-hold-shows';
 import type { SignId } from '@combside/science/signs/catalogue';
 import { type Refused, refused } from '../act.ts';
 import type { ExaminationDraft } from './examination-draft.ts';
@@ -40,6 +41,6 @@ export function lookStated(
   if (draft.hiveState !== 'living' && draft.hold === null) return refused('casework.refused.hold-not-stated');
   const everything =
     boxes.every((one) => one.framesSeen === one.framesHeld && one.sides === 'both') &&
-    (draft.hiveState === 'living' ? draft.beesShaken === true : draft.hold === 'top bar toward the viewer');
+    (draft.hiveState === 'living' ? draft.beesShaken === true : showsLowerWall(draft.hold));
   return { ok: true, depth: everything ? 'full' : 'part', boxes };
 }

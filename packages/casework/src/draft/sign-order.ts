@@ -52,20 +52,3 @@ export function measureOf(id: SignId): Sign['measure'] {
 export function speaksOfTrouble(id: string): boolean {
   return byId.get(id)?.ofHealthyBrood !== true;
 }
-
-/**
- * What the closing button means by "nothing seen": the signs that a look over the comb faces and into the open cells
- * meets, without opening a capped cell. What lies under a capping is not in it, because no capping was opened; what lies
- * on the lower wall is in it only where the top bar was toward the viewer, because no other hold shows it.
- */
-export function signsOfTheOrdinaryLook(hiveState: HiveState, topBarTowardViewer: boolean): readonly SignId[] {
-  return signs
-    .filter((sign) => sign.askedIn.includes(hiveState) && !sign.ofHealthyBrood)
-    .filter(
-      (sign) =>
-        sign.place === 'comb face' ||
-        sign.place === 'open cells' ||
-        (sign.place === 'lower wall' && topBarTowardViewer),
-    )
-    .map((sign) => sign.id);
-}

@@ -2,7 +2,7 @@ import { type CleanDownBody, cleanDown } from '@combside/record/kinds/clean-down
 import type { ColonyState, VisitState } from '@combside/record/states';
 import { type Act, done, type Finding, finding, refused } from '../act.ts';
 import { suspectAtVisit } from '../result/earlier-suspicion.ts';
-import { saysSuspect } from '../result/result-words.ts';
+import { saysSuspect } from '../result/results-by-gravity.ts';
 
 /** A clean-down that is owed: after which suspect colony, or at the exit. */
 export interface OwedCleanDown {

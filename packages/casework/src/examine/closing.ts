@@ -1,7 +1,7 @@
 import { refused } from '../act.ts';
 import type { ExaminationDraft } from '../draft/examination-draft.ts';
 import { lookStated } from '../draft/look-stated.ts';
-import { fullClaim, lesserClaim, somethingSeen } from './claim.ts';
+import { fullClaim, lesserClaim, somethingSeen } from './nothing-seen.ts';
 
 /**
  * How a colony is closed.

@@ -2,7 +2,7 @@ import type { ApiaryState, ColonyState } from '@combside/record/states';
 import { isTouched } from '../draft/draft-from-taps.ts';
 import type { HiveState, Tap } from '../draft/tap.ts';
 import { standingAt } from '../register/standing-at.ts';
-import { type ResultWord, resultWords, saysSuspect } from '../result/result-words.ts';
+import { type ResultWord, resultWords, saysSuspect } from '../result/results-by-gravity.ts';
 
 /** How a colony stands at this visit: not looked at yet, or its result. A suspicion that remains is told apart elsewhere. */
 export type WalkWord = 'not opened' | 'being looked at' | Exclude<ResultWord, 'remains suspect'>;

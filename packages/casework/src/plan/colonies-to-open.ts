@@ -7,7 +7,8 @@ import {
 import type { OpeningRule } from './opening-rules.ts';
 
 /**
- * How many of an apiary's colonies a rule wants opened: the share of its band rounded up, at least the rule's least, never
+ * How many of an apiary's colonies a rule wants opened (how many reach a wanted chance: `science/sampling`,
+ * `sample-size-to-detect.ts`): the share of its band rounded up, at least the rule's least, never
  * more than stand there; all of them after a suspicion where the rule says so.
  *
  * @param colonies whole, 0 or more

@@ -1,6 +1,6 @@
 import { depths } from '@combside/record/kinds/examination';
 import { wilson } from '@combside/science/sampling/interval';
-import { saysSuspect } from '../result/result-words.ts';
+import { saysSuspect } from '../result/results-by-gravity.ts';
 import type { ExaminedRow, Registered } from './examined.ts';
 
 /** One number of the programme, with the examinations behind it: every number opens its records. */

@@ -4,7 +4,7 @@ import { photograph } from '@combside/record/kinds/photograph';
 import { reason as reasonKind } from '@combside/record/kinds/reason';
 import type { ApiaryState, ColonyState } from '@combside/record/states';
 import { type Act, done, finding, refused } from '../act.ts';
-import { saysSuspect } from '../result/result-words.ts';
+import { saysSuspect } from '../result/results-by-gravity.ts';
 import { changedFields, firstFault } from './change.ts';
 import { seen } from './seen.ts';
 import { standingAt } from './standing-at.ts';

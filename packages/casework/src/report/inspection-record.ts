@@ -3,7 +3,7 @@ import type { ExaminationBody } from '@combside/record/kinds/examination';
 import type { HandoverBody } from '@combside/record/kinds/handover';
 import type { Values } from '../act.ts';
 import type { FindingId } from '../findings.ts';
-import type { ResultWord } from '../result/result-words.ts';
+import type { ResultWord } from '../result/results-by-gravity.ts';
 import type { Issue } from './issue.ts';
 import type { NextStepId } from './next-step-ids.ts';
 

@@ -6,7 +6,7 @@ import { type Refused, refused } from '../act.ts';
 import type { Tap } from '../draft/tap.ts';
 import { whatIsOpen } from '../examine/end-visit.ts';
 import { assessmentAt, examinationAt, type WalkedColony, walk } from '../examine/walk.ts';
-import { type ResultWord, resultWords, saysSuspect } from '../result/result-words.ts';
+import { type ResultWord, resultWords, saysSuspect } from '../result/results-by-gravity.ts';
 import type { ColonyRecord, InspectionRecord, Sentence, Signature } from './inspection-record.ts';
 import { issueOf } from './issue.ts';
 import { nextSteps } from './next-steps.ts';

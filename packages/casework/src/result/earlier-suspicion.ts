@@ -1,5 +1,5 @@
 import type { ColonyState } from '@combside/record/states';
-import { saysSuspect } from './result-words.ts';
+import { saysSuspect } from './results-by-gravity.ts';
 
 /** Whether any assessment made at this visit says that the colony is suspect. */
 export function suspectAtVisit(colony: ColonyState, visit: string): boolean {

@@ -1,4 +1,4 @@
-import { type ResultWord, resultWords } from './result-words.ts';
+import { type ResultWord, resultWords } from './results-by-gravity.ts';
 
 const marks = {
   suspect: 'suspect',

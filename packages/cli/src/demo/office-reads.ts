@@ -1,6 +1,6 @@
 import { officeLead } from '@combside/casework/demo/people';
 import type { InspectionRecord } from '@combside/casework/report/inspection-record';
-import { saysSuspect } from '@combside/casework/result/result-words';
+import { saysSuspect } from '@combside/casework/result/results-by-gravity';
 import { visitPage } from '@combside/contract/visit-page';
 import { signInAt } from '../office-over-http.ts';
 import { accountOf, demand, type Stage } from './stage.ts';

@@ -1,5 +1,5 @@
 import type { ColonyRecord, InspectionRecord } from '@combside/casework/report/inspection-record';
-import { saysSuspect } from '@combside/casework/result/result-words';
+import { saysSuspect } from '@combside/casework/result/results-by-gravity';
 import type { ExaminationBody } from '@combside/record/kinds/examination';
 import type { WordPattern } from '@combside/words/rooms';
 import type { Words } from '@combside/words/words';

@@ -1,7 +1,7 @@
 import type { WalkWord } from '@combside/casework/examine/walk';
 import type { ColonyRecord, InspectionRecord } from '@combside/casework/report/inspection-record';
 import { markOfResult } from '@combside/casework/result/result-mark';
-import { resultWords } from '@combside/casework/result/result-words';
+import { resultWords } from '@combside/casework/result/results-by-gravity';
 import type { ColonyState } from '../drawings/state-mark.ts';
 import { conditionName, isSuspect, type PaperWords } from './phrases.ts';
 

@@ -1,5 +1,5 @@
-import { contentFault } from '../admission.ts';
 import { bodyMatches, chainBeginning, linkOf, signatureMatches } from '../chain.ts';
+import { contentFault } from '../content-check.ts';
 import { type Entry, entry as entryShape } from '../entry.ts';
 import type { StoredEntry } from '../store.ts';
 import { beginsItsChain, trustedDevices } from '../trust.ts';

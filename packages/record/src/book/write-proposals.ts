@@ -1,5 +1,5 @@
-import { checkedProposals, namedBy } from '../admission.ts';
 import { seal } from '../chain.ts';
+import { checkedProposals, namedBy } from '../content-check.ts';
 import { effectOf } from '../effect.ts';
 import type { Entry, Proposal } from '../entry.ts';
 import { RecordError } from '../errors.ts';

@@ -1,5 +1,5 @@
-import { contentFault } from '../admission.ts';
 import { instantAt } from '../clock.ts';
+import { contentFault } from '../content-check.ts';
 import type { Kinds } from '../kinds/registry.ts';
 import type { Head, StoredEntry } from '../store.ts';
 import type { PushResult } from '../transport.ts';

@@ -1,4 +1,4 @@
-import { checkedProposals, namedBy } from '../admission.ts';
+import { checkedProposals, namedBy } from '../content-check.ts';
 import type { Entry, Proposal } from '../entry.ts';
 import { RecordError } from '../errors.ts';
 import { commitEntries } from './commit-entries.ts';

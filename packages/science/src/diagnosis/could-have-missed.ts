@@ -1,5 +1,5 @@
-import { chanceNothingShown, framesLookedAt, pointEye, sealedBroodShare } from '../brood/detectability.ts';
 import { combsWereSeen, type Look } from '../brood/look.ts';
+import { chanceNothingShown, framesLookedAt, pointEye, sealedBroodShare } from '../brood/what-a-look-shows.ts';
 import { seeded } from '../random/seeded.ts';
 import { drawnEye, intervalOf } from './intervals.ts';
 import { type Sentence, sentence } from './sentence.ts';

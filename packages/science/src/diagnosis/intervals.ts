@@ -1,4 +1,4 @@
-import { type Eye, eyeBands } from '../brood/detectability.ts';
+import { type Eye, eyeBands } from '../brood/what-a-look-shows.ts';
 import { type Chance, seeded } from '../random/seeded.ts';
 import { type DiseaseId, diseases } from '../signs/catalogue.ts';
 import { drawFrom, logOddsOf } from './bands.ts';

@@ -1,5 +1,5 @@
 import type { SourceId } from '@combside/sources/bibliography';
-import { pointEye } from '../brood/detectability.ts';
+import { pointEye } from '../brood/what-a-look-shows.ts';
 import { type DiseaseId, diseases } from '../signs/catalogue.ts';
 import { type Check, type CheckId, checks, type NotPossible, openSigns } from './checks.ts';
 import type { Evidence } from './evidence.ts';

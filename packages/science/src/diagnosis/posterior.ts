@@ -1,5 +1,5 @@
-import { chanceNothingShown, type Eye, pointEye, sealedBroodShare } from '../brood/detectability.ts';
 import type { Look } from '../brood/look.ts';
+import { chanceNothingShown, type Eye, pointEye, sealedBroodShare } from '../brood/what-a-look-shows.ts';
 import { type DiseaseId, diseases } from '../signs/catalogue.ts';
 import type { Evidence } from './evidence.ts';
 import { Inference, type Observation, type SignChances } from './inference.ts';

@@ -1,3 +1,4 @@
+import { combsWereSeen, type Look } from '../brood/look.ts';
 import {
   chanceNothingShown,
   type Eye,
@@ -5,8 +6,7 @@ import {
   noticeChance,
   type Place,
   sealedBroodShare,
-} from '../brood/detectability.ts';
-import { combsWereSeen, type Look } from '../brood/look.ts';
+} from '../brood/what-a-look-shows.ts';
 import type { Chance } from '../random/seeded.ts';
 import { type SignId, signOf, signs } from '../signs/catalogue.ts';
 import { drawProbability } from './bands.ts';

@@ -19,7 +19,10 @@ export function WriteTrouble({ writing }: { readonly writing: Shown }) {
   return writing.canWrite ? null : <p className="caution">{words.say('always.write.no-store')}</p>;
 }
 
-/** The trouble, and how far a writing is, in one line for eyes and screen readers. */
+/**
+ * The trouble, and how far a writing is, in one line for eyes and screen readers: "saved here" and "at the office" as
+ * `device/write/one-write-at-a-time.ts` says that it got there.
+ */
 export function WriteStatus({ writing }: { readonly writing: Shown }) {
   const words = useWords();
   const { state } = writing;

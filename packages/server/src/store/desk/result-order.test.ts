@@ -1,4 +1,4 @@
-import { gravityOf, resultWords, saysSuspect, suspectWords } from '@combside/casework/result/result-words';
+import { gravityOf, resultWords, saysSuspect, suspectWords } from '@combside/casework/result/results-by-gravity';
 import { sql } from 'kysely';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type TestDatabase, testDatabase } from '../acceptance/test-database.ts';

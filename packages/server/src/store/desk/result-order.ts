@@ -1,4 +1,4 @@
-import { type ResultWord, resultWords, suspectWords } from '@combside/casework/result/result-words';
+import { type ResultWord, resultWords, suspectWords } from '@combside/casework/result/results-by-gravity';
 import { type RawBuilder, sql } from 'kysely';
 
 /** Orders by the word of a result, the gravest first; a word of a newer version comes last. */

@@ -1,7 +1,7 @@
 import type { Act, Done } from '@combside/casework/act';
 import { useRef, useState, useSyncExternalStore } from 'react';
 import { canWrite, useDevice, useDeviceInHand } from '../device-in-hand.tsx';
-import { type Alongside, type FreshRecord, OpenWriting, type WritingStatus } from './open-writing.ts';
+import { type Alongside, type FreshRecord, OneWriteAtATime, type WritingStatus } from './one-write-at-a-time.ts';
 
 /** An act on its way into the record, as a screen sees it. */
 export type Writing<Input = void, Extra = unknown> = WritingStatus & {
@@ -12,7 +12,7 @@ export type Writing<Input = void, Extra = unknown> = WritingStatus & {
 };
 
 /**
- * The one way to write, on phone and desk. A device that is still opening is waited for: nobody who is quick shall press a
+ * The one way to write, on phone and desk; a second tap does nothing (`OneWriteAtATime`). A device that is still opening is waited for: nobody who is quick shall press a
  * button in vain.
  *
  * @param act what casework makes of the input, given the record as it stands on this device; it may ask the office first.
@@ -25,7 +25,7 @@ export function useWrite<Input = void, Extra = unknown>(
 ): Writing<Input, Extra> {
   const given = useDeviceInHand();
   const device = useDevice();
-  const [writing] = useState(() => new OpenWriting());
+  const [writing] = useState(() => new OneWriteAtATime());
   const status = useSyncExternalStore(writing.subscribe, writing.status);
   // The act as drawn last: what waits for drafts to be durable is done with what is on the screen by then.
   const newest = useRef(act);

@@ -1,4 +1,4 @@
-import { suspectWords } from '@combside/casework/result/result-words';
+import { suspectWords } from '@combside/casework/result/results-by-gravity';
 import { coloniesFound } from '@combside/contract/colonies';
 import { registerHits } from '@combside/contract/register-search';
 import { type VisitLine, visits } from '@combside/contract/visits';

@@ -1,5 +1,5 @@
 import { markOfResult } from '@combside/casework/result/result-mark';
-import { gravityOf } from '@combside/casework/result/result-words';
+import { gravityOf } from '@combside/casework/result/results-by-gravity';
 import type { MapAnswer } from '@combside/contract/map';
 import type { FeatureCollection } from 'geojson';
 import { imageOfMark } from './mark-images.ts';

@@ -1,6 +1,6 @@
 import 'maplibre-gl/dist/maplibre-gl.css';
 import { wordsOfMarks } from '@combside/casework/result/result-mark';
-import { saysSuspect } from '@combside/casework/result/result-words';
+import { saysSuspect } from '@combside/casework/result/results-by-gravity';
 import type { GeoJSONSource } from 'maplibre-gl';
 import { useEffect } from 'react';
 import { useLocation } from 'wouter';

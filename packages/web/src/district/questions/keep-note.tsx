@@ -1,5 +1,5 @@
 import { addNote } from '@combside/casework/examine/add-note';
-import { saysSuspect } from '@combside/casework/result/result-words';
+import { saysSuspect } from '@combside/casework/result/results-by-gravity';
 import { type ApiaryLine, apiaries } from '@combside/contract/apiaries';
 import { visits } from '@combside/contract/visits';
 import type { About } from '@combside/record/entry';

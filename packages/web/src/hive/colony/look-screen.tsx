@@ -1,5 +1,5 @@
-import { fullClaim, somethingSeen } from '@combside/casework/examine/claim';
 import { beforeOpening } from '@combside/casework/examine/clean-down';
+import { fullClaim, somethingSeen } from '@combside/casework/examine/nothing-seen';
 import type { ColonyState } from '@combside/record/states';
 import type { ReactNode } from 'react';
 import type { Saving } from '../../device/drafts/open-draft.ts';

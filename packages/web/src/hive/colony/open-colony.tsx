@@ -3,8 +3,8 @@ import { notifiableDiseases } from '@combside/casework/assess/assess-examination
 import { unfinishedTests } from '@combside/casework/draft/examination-draft';
 import { lookStated } from '@combside/casework/draft/look-stated';
 import { tapsFromExamination } from '@combside/casework/draft/taps-from-examination';
-import { fullClaim, lesserClaim, somethingSeen } from '@combside/casework/examine/claim';
 import type { Closing } from '@combside/casework/examine/closing';
+import { fullClaim, lesserClaim, somethingSeen } from '@combside/casework/examine/nothing-seen';
 import type { Pack } from '@combside/law/pack';
 import type { ColonyState } from '@combside/record/states';
 import { type DiseaseId, diseases } from '@combside/science/signs/catalogue';

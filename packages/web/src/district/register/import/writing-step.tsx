@@ -3,7 +3,7 @@ import type { Proposal } from '@combside/record/entry';
 import { useEffect, useRef, useState, useSyncExternalStore } from 'react';
 import { useDevice } from '../../../device/device-in-hand.tsx';
 import type { SyncStatus } from '../../../device/sync/start-sync.ts';
-import { CalledOff } from '../../../device/write/open-writing.ts';
+import { CalledOff } from '../../../device/write/one-write-at-a-time.ts';
 import { useWrite } from '../../../device/write/use-write.ts';
 import { Button } from '../../../ui/button.tsx';
 import { useWords } from '../../../ui/words-context.tsx';

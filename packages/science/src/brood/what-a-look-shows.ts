@@ -1,5 +1,6 @@
 import type { SourcedValue } from '@combside/sources/sourced-value';
 import { combsWereSeen, type Look } from './look.ts';
+import { lowerWallShareByHold } from './what-the-hold-shows.ts';
 
 /**
  * What a look can show: frames seen of frames held, cells opened of cells suspicious, and the eye. The combinatorics are
@@ -161,19 +162,6 @@ function ofLight(look: Look, eye: Eye, onScale: boolean): number {
   }
 }
 
-function ofHold(look: Look, eye: Eye): number {
-  switch (look.hold) {
-    case 'top bar toward the viewer':
-      return 1;
-    case 'top bar away':
-      return 0;
-    case 'flat':
-      return eye.heldFlat;
-    default:
-      return eye.holdNotSaid;
-  }
-}
-
 function shareOpened(look: Look): number {
   const opened = look.cellsOpened ?? 0;
   if (opened === 0) return 0;
@@ -196,7 +184,7 @@ export function noticeChance(place: Place, look: Look, eye: Eye): number {
     case 'open cells':
       return face * ofLight(look, eye, false);
     case 'lower wall':
-      return face * ofLight(look, eye, true) * ofHold(look, eye);
+      return face * ofLight(look, eye, true) * lowerWallShareByHold(look.hold, eye);
     case 'capped cells':
       return (
         1 -

@@ -1,7 +1,9 @@
+import { showsLowerWall } from '@combside/science/brood/what-the-hold-shows';
+import { type HiveState, type SignId, signs } from '@combside/science/signs/catalogue';
 import { type Refused, refused } from '../act.ts';
 import type { ExaminationDraft } from '../draft/examination-draft.ts';
 import { lookStated, type StatedLook } from '../draft/look-stated.ts';
-import { signsOfTheOrdinaryLook, speaksOfTrouble } from '../draft/sign-order.ts';
+import { speaksOfTrouble } from '../draft/sign-order.ts';
 
 /** The sentences a closing button may state. There is none for a whole apiary: each colony is opened by itself. */
 export const claimSentences = [
@@ -58,7 +60,7 @@ export function fullClaim(draft: ExaminationDraft): Claim | Refused {
     })),
     beesShaken: living ? true : null,
     hold,
-    signsNotSeen: signsOfTheOrdinaryLook(draft.hiveState, hold === 'top bar toward the viewer'),
+    signsNotSeen: signsOfTheOrdinaryLook(draft.hiveState, hold),
   };
 }
 
@@ -98,7 +100,7 @@ export function lesserClaim(draft: ExaminationDraft): Claim | Refused {
     boxes: look.boxes,
     beesShaken: draft.beesShaken,
     hold: draft.hold,
-    signsNotSeen: brood ? signsOfTheOrdinaryLook(draft.hiveState, draft.hold === 'top bar toward the viewer') : [],
+    signsNotSeen: brood ? signsOfTheOrdinaryLook(draft.hiveState, draft.hold) : [],
   };
 }
 
@@ -113,5 +115,22 @@ export function somethingSeen(draft: ExaminationDraft): Refused | null {
 }
 
 function notTowardViewer(draft: ExaminationDraft): boolean {
-  return draft.hold !== null && draft.hold !== 'top bar toward the viewer';
+  return draft.hold !== null && !showsLowerWall(draft.hold);
+}
+
+/**
+ * What the closing button means by "nothing seen": the signs that a look over the comb faces and into the open cells
+ * meets, without opening a capped cell. What lies under a capping is not in it, because no capping was opened; what lies
+ * on the lower wall is in it only where the hold shows it.
+ */
+export function signsOfTheOrdinaryLook(hiveState: HiveState, hold: ExaminationDraft['hold']): readonly SignId[] {
+  return signs
+    .filter((sign) => sign.askedIn.includes(hiveState) && !sign.ofHealthyBrood)
+    .filter(
+      (sign) =>
+        sign.place === 'comb face' ||
+        sign.place === 'open cells' ||
+        (sign.place === 'lower wall' && showsLowerWall(hold)),
+    )
+    .map((sign) => sign.id);
 }

@@ -2,9 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { smallSite } from '../acceptance/small-site.ts';
 import { draftFrom } from '../draft/draft-from-taps.ts';
 import { lookStated } from '../draft/look-stated.ts';
-import { signsOfTheOrdinaryLook } from '../draft/sign-order.ts';
 import type { Tap } from '../draft/tap.ts';
-import { fullClaim, lesserClaim } from './claim.ts';
+import { fullClaim, lesserClaim, signsOfTheOrdinaryLook } from './nothing-seen.ts';
 
 const site = smallSite();
 const draft = (...taps: Tap[]) => draftFrom(taps, site.ledger.colony(site.colonies[0]));
@@ -133,6 +132,6 @@ describe('less than that', () => {
 });
 
 test('the ordinary look asks only what this state of the hive can show', () => {
-  expect(signsOfTheOrdinaryLook('stored combs', true)).not.toContain('pattern.spotty');
-  expect(signsOfTheOrdinaryLook('living', true)).not.toContain('pattern.compact');
+  expect(signsOfTheOrdinaryLook('stored combs', 'top bar toward the viewer')).not.toContain('pattern.spotty');
+  expect(signsOfTheOrdinaryLook('living', 'top bar toward the viewer')).not.toContain('pattern.compact');
 });

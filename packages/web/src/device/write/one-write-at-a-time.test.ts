@@ -9,7 +9,7 @@ import type { WritingDevice } from '../device-in-hand.tsx';
 import { OpenDraft } from '../drafts/open-draft.ts';
 import { storedDrafts } from '../drafts/stored-drafts.ts';
 import type { SyncStatus } from '../sync/start-sync.ts';
-import { CalledOff, OpenWriting } from './open-writing.ts';
+import { CalledOff, OneWriteAtATime } from './one-write-at-a-time.ts';
 
 const apiary = { type: 'apiary', id: '01900000-00aa-7000-8000-000000000001' } as const;
 const noting = (text: string): Proposal => ({ kind: 'note', version: 1, about: apiary, replaces: [], body: { text } });
@@ -73,7 +73,7 @@ async function typed(text: string) {
 }
 
 /** Resolves once the writing says so. */
-function reaches(writing: OpenWriting, state: string): Promise<void> {
+function reaches(writing: OneWriteAtATime, state: string): Promise<void> {
   return new Promise((resolve) => {
     const look = () => writing.status().state === state && resolve();
     writing.subscribe(look);
@@ -83,7 +83,7 @@ function reaches(writing: OpenWriting, state: string): Promise<void> {
 
 describe('a write', () => {
   test('is done once, however often it is asked for while it is busy', async () => {
-    const writing = new OpenWriting();
+    const writing = new OneWriteAtATime();
     let asked = 0;
     const act = () => {
       asked += 1;
@@ -100,7 +100,7 @@ describe('a write', () => {
   });
 
   test('waits for a device that is still opening', async () => {
-    const writing = new OpenWriting();
+    const writing = new OneWriteAtATime();
     let open: (device: WritingDevice) => void = () => undefined;
     const opening = new Promise<WritingDevice>((resolve) => {
       open = resolve;
@@ -116,7 +116,7 @@ describe('a write', () => {
   });
 
   test('that casework refuses is refused at once, while the device is still opening', async () => {
-    const writing = new OpenWriting();
+    const writing = new OneWriteAtATime();
     const refusal = refused('casework.refused.day-to-come');
     const never = () => new Promise<WritingDevice>(() => undefined);
     expect(await writing.write(never, (): Act => refusal)).toBeNull();
@@ -124,7 +124,7 @@ describe('a write', () => {
   });
 
   test('gives the act the record as it stands by then', async () => {
-    const writing = new OpenWriting();
+    const writing = new OneWriteAtATime();
     await phone.book.write([noting('before')]);
     let seen: readonly string[] = [];
     await writing.write(opened, async (fresh): Promise<Act> => {
@@ -135,7 +135,7 @@ describe('a write', () => {
   });
 
   test('that casework refuses writes nothing, keeps the draft and says why', async () => {
-    const writing = new OpenWriting();
+    const writing = new OneWriteAtATime();
     const draft = await typed('half said');
     const refusal = refused('casework.refused.visit-ended');
     expect(await writing.write(opened, (): Act => refusal, { closes: [draft] })).toBeNull();
@@ -146,7 +146,7 @@ describe('a write', () => {
   });
 
   test('that fails writes nothing, keeps the draft, says what kind of failure it was, and can be tried again', async () => {
-    const writing = new OpenWriting();
+    const writing = new OneWriteAtATime();
     const draft = await typed('half said');
     const before = keptFaults().length;
     const full = new DOMException('no room', 'QuotaExceededError');
@@ -168,20 +168,20 @@ describe('a write', () => {
     [new DOMException('closed', 'InvalidStateError'), 'store closed'],
     [new RangeError('a fault of ours'), 'other'],
   ] as const)('whose act throws %s fails', async (thrown, failure) => {
-    const writing = new OpenWriting();
+    const writing = new OneWriteAtATime();
     await writing.write(opened, () => Promise.reject(thrown));
     expect(writing.status()).toEqual({ state: 'failed', refusal: null, failure });
   });
 
   test('to a device that does not open fails', async () => {
-    const writing = new OpenWriting();
+    const writing = new OneWriteAtATime();
     const shut = () => Promise.reject(new Error('no storage'));
     expect(await writing.write(shut, () => done([noting('lost')]))).toBeNull();
     expect(writing.status().state).toBe('failed');
   });
 
   test('that is called off stores nothing and is no failure', async () => {
-    const writing = new OpenWriting();
+    const writing = new OneWriteAtATime();
     const before = keptFaults().length;
     const stop = () => {
       throw new CalledOff('enough');
@@ -193,7 +193,7 @@ describe('a write', () => {
   });
 
   test('closes its draft in the same stroke; what is said meanwhile goes on as a draft', async () => {
-    const writing = new OpenWriting();
+    const writing = new OneWriteAtATime();
     const draft = await typed('as written');
     await writing.write(
       opened,
@@ -214,7 +214,7 @@ describe('a write', () => {
   });
 
   test('is said to be sent only once the office has it, counted after the write', async () => {
-    const writing = new OpenWriting();
+    const writing = new OneWriteAtATime();
     sync.arrive();
     await writing.write(opened, () => done([noting('on its way')]));
     // What was counted before the write says that nothing waits.

@@ -35,7 +35,7 @@ export class CalledOff extends Error {}
 const plain = (state: 'idle' | 'busy' | 'written' | 'sent'): WritingStatus => ({ state, refusal: null, failure: null });
 
 /** One act at a time on its way into the record. */
-export class OpenWriting {
+export class OneWriteAtATime {
   readonly #listeners = new Set<() => void>();
   #status: WritingStatus = plain('idle');
   #busy = false;

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { checkLook, type Look, noLook } from './look.ts';
 import {
   chanceFrameSeen,
   chanceNoneDrawn,
@@ -8,8 +9,7 @@ import {
   noticeChance,
   pointEye,
   upperShareWhenNone,
-} from './detectability.ts';
-import { checkLook, type Look, noLook } from './look.ts';
+} from './what-a-look-shows.ts';
 
 const fullLook: Look = {
   depth: 'full',

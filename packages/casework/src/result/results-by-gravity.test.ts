@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { markOfResult, wordsOfMarks } from './result-mark.ts';
-import { gravityOf, resultWords, saysSuspect, suspectWords } from './result-words.ts';
+import { gravityOf, resultWords, saysSuspect, suspectWords } from './results-by-gravity.ts';
 
 describe('the word of a result', () => {
   test('has a gravity of its own, the suspicions gravest and nothing seen least', () => {
