@@ -34,15 +34,17 @@ class Tally {
  */
 const turns = [
   [
-    [['Types', types]],
     [
+      ['Types', types],
       ['Lint and format', lint],
-      ['Dead code', deadCode],
       ['Build of the pages', build],
+    ],
+    [
       [
         'The house itself: arrows, purity, sources, rooms, notices',
         () => unitTests('house', ['--project', 'checks'], { quiet: true }),
       ],
+      ['Dead code', deadCode],
     ],
   ],
   [

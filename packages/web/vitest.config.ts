@@ -18,6 +18,8 @@ export default defineConfig({
     include: ['src/**/*.component.test.tsx'],
     // One record for the run; each screen opens a phone of its own on it.
     globalSetup: ['./stage/find-browser.ts', './stage/plant-record.ts'],
+    // A page for each core: one works while the other waits.
+    maxWorkers: 2,
     testTimeout: 60_000,
     browser: {
       enabled: true,
