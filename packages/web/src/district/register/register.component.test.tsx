@@ -85,7 +85,7 @@ const proposal: Folded<typeof change> = {
 const proposed: ApiaryState = { ...apiaryOfStory, proposals: [proposal] };
 
 const verdict = { other: '00000000-0000-7000-8000-000000000001', verdict: 'same' as const, reason: 'one telephone' };
-const merged: Folded<typeof verdict> = { ...proposal, body: verdict, original: verdict };
+const merged: Folded<typeof verdict> = { ...proposal, body: verdict, original: verdict, corrections: [] };
 
 /** The office with the page of the apiary otherwise. */
 const withApiary = (state: ApiaryState): Office => ({
