@@ -1,3 +1,5 @@
+import '../src/ui/tokens.css';
+import '../src/ui/controls.css';
 import type { Language } from '@combside/words/language';
 import { expect } from 'vitest';
 import type { Session } from '../src/app/session.ts';

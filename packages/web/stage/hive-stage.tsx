@@ -1,3 +1,6 @@
+import '../src/ui/tokens.css';
+import '../src/ui/controls.css';
+import '../src/hive/hive.css';
 import { loadPack } from '@combside/law/load-pack';
 import { openBook } from '@combside/record/book/open-book';
 import { toHex } from '@combside/record/bytes';
@@ -17,8 +20,6 @@ import { firstInstant, stageZone } from './day.ts';
 import { inspector } from './inspector.ts';
 import { keysInMemory } from './keys-in-memory.ts';
 import { raise } from './raise.tsx';
-// After the styles of every screen, as in the program.
-import '../src/hive/hive.css';
 
 /** What is otherwise on this phone than on a whole one, online, with its day's round. */
 export interface PhoneOtherwise {

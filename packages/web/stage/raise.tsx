@@ -1,5 +1,3 @@
-import '../src/ui/tokens.css';
-import '../src/ui/controls.css';
 import type { Language } from '@combside/words/language';
 import { type ReactNode, StrictMode } from 'react';
 import { createRoot, type Root } from 'react-dom/client';

@@ -1,3 +1,5 @@
+import '../ui/tokens.css';
+import '../ui/controls.css';
 import { languages } from '@combside/words/language';
 import { afterEach, describe, expect, test } from 'vitest';
 import { inspector } from '../../stage/inspector.ts';
