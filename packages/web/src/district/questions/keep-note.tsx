@@ -53,7 +53,7 @@ function ChoosePlace({ text, onLeave }: KeepNoteProps & { readonly onLeave: () =
     <section className="stack close keep-note" aria-label={words.say('questions.keep')}>
       <label htmlFor={id}>{words.say('questions.keep.which')}</label>
       <input id={id} className="text-input" value={search} onChange={(event) => setSearch(event.target.value)} />
-      {asked === 'failed' && <p className="caution">{words.say('district.failed.nothing')}</p>}
+      {asked === 'failed' && <p className="caution">{words.say('district.failed')}</p>}
       {answer?.apiaries.length === 0 && <p className="quiet">{words.say('questions.keep.none')}</p>}
       <ul className="rows">
         {answer?.apiaries.map((one) => (

@@ -47,7 +47,7 @@ function Examined({ session, colony, entry }: ReasoningOfExaminationProps) {
     return (
       <main className="office-page">
         <div className="caution stack close" role="alert">
-          <p>{words.say('district.failed.nothing')}</p>
+          <p>{words.say('district.failed')}</p>
           <Button onClick={again}>{words.say('district.again')}</Button>
         </div>
       </main>
