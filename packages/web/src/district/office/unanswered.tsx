@@ -1,6 +1,6 @@
 import { Button } from '../../ui/button.tsx';
+import { timeZoneHere } from '../../ui/time-zone.ts';
 import { useWords } from '../../ui/words-context.tsx';
-import { deskTimeZone } from '../time-zone.ts';
 import type { Query } from './query.ts';
 
 /**
@@ -22,7 +22,7 @@ export function Unanswered({ asked }: { readonly asked: Query<unknown> }) {
       <p>
         {words.say(whyNot(asked.failure))}
         {asked.answeredAt !== null &&
-          ` ${words.say('district.shown-of', { when: words.dayAndTime(asked.answeredAt, deskTimeZone) })}`}
+          ` ${words.say('district.shown-of', { when: words.dayAndTime(asked.answeredAt, timeZoneHere) })}`}
       </p>
       <div>
         <Button onClick={asked.again}>{words.say('district.again')}</Button>
