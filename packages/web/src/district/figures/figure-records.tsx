@@ -2,10 +2,10 @@ import { type FigureLine, figureRecords } from '@combside/contract/figures';
 import { Link } from 'wouter';
 import { Button } from '../../ui/button.tsx';
 import { sayWord } from '../../ui/say-sentence.ts';
+import { timeZoneHere } from '../../ui/time-zone.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
 import { useAsked } from '../office/use-asked.ts';
-import { deskTimeZone } from '../time-zone.ts';
 import { commaSeparated, saveText } from './comma-separated.ts';
 import { sayFigure } from './say-figure.ts';
 
@@ -66,36 +66,40 @@ export function FigureRecords({ figure, from, to, back }: FigureRecordsProps) {
           <p>
             <Button onClick={save}>{words.say('programme.records.save')}</Button>
           </p>
-          <table className="figure-table">
-            <thead>
-              <tr>
-                {(['day', 'apiary', 'colony', 'depth', 'reason', 'result', 'visit'] as const).map((one) => (
-                  <th key={one} scope="col">
-                    {words.say(`programme.records.${one}`)}
-                  </th>
-                ))}
-              </tr>
-            </thead>
-            <tbody>
-              {answer.records.map((one) => (
-                <tr key={one.examination}>
-                  <td>{one.observedAt ? words.dayOf(one.observedAt, deskTimeZone) : ''}</td>
-                  <td>
-                    <Link href={`/apiary/${one.apiary}`}>{one.apiaryName ?? words.say('district.apiary-unknown')}</Link>
-                  </td>
-                  <td>
-                    <Link href={`/colony/${one.colony}`}>{one.colonyLabel ?? '–'}</Link>
-                  </td>
-                  <td>{sayWord(words, 'casework.depth.*', one.depth)}</td>
-                  <td>{one.reason ? sayWord(words, 'casework.visit-reason.*', one.reason) : ''}</td>
-                  <td>{one.result ? sayWord(words, 'casework.result.*', one.result) : ''}</td>
-                  <td>
-                    <Link href={`/visit/${one.visit}`}>{words.say('district.owed.visit')}</Link>
-                  </td>
+          <div className="figure-records">
+            <table className="figure-table">
+              <thead>
+                <tr>
+                  {(['day', 'apiary', 'colony', 'depth', 'reason', 'result', 'visit'] as const).map((one) => (
+                    <th key={one} scope="col">
+                      {words.say(`programme.records.${one}`)}
+                    </th>
+                  ))}
                 </tr>
-              ))}
-            </tbody>
-          </table>
+              </thead>
+              <tbody>
+                {answer.records.map((one) => (
+                  <tr key={one.examination}>
+                    <td>{one.observedAt ? words.dayOf(one.observedAt, timeZoneHere) : ''}</td>
+                    <td>
+                      <Link href={`/apiary/${one.apiary}`}>
+                        {one.apiaryName ?? words.say('district.apiary-unknown')}
+                      </Link>
+                    </td>
+                    <td>
+                      <Link href={`/colony/${one.colony}`}>{one.colonyLabel ?? '–'}</Link>
+                    </td>
+                    <td>{sayWord(words, 'casework.depth.*', one.depth)}</td>
+                    <td>{one.reason ? sayWord(words, 'casework.visit-reason.*', one.reason) : ''}</td>
+                    <td>{one.result ? sayWord(words, 'casework.result.*', one.result) : ''}</td>
+                    <td>
+                      <Link href={`/visit/${one.visit}`}>{words.say('district.owed.visit')}</Link>
+                    </td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          </div>
         </>
       )}
     </section>
