@@ -9,6 +9,9 @@ test('rows are written as RFC 4180 asks, and no cell can act as a formula', () =
       ['Hazel "Bank", north', 2, 0.5],
       ['two\nlines', null, 1],
       ['=1+1', '-x', '@y'].map((one) => one),
+      [' =1+1', '\n\u00a0@y', ' x=1'],
     ]),
-  ).toBe(`name,n,share\r\n"Hazel ""Bank"", north",2,0.5\r\n"two\nlines",,1\r\n'=1+1,'-x,'@y\r\n`);
+  ).toBe(
+    `name,n,share\r\n"Hazel ""Bank"", north",2,0.5\r\n"two\nlines",,1\r\n'=1+1,'-x,'@y\r\n' =1+1,"'\n\u00a0@y", x=1\r\n`,
+  );
 });

@@ -1,8 +1,11 @@
-/** A cell as RFC 4180 writes it. What a spreadsheet would take for a formula gets an apostrophe in front. */
+/**
+ * A cell as RFC 4180 writes it. What a spreadsheet would take for a formula gets an apostrophe in front, also behind blanks
+ * and line breaks: some programs take them off before they read.
+ */
 function cell(value: string | number | null): string {
   if (value === null) return '';
   if (typeof value === 'number') return String(value);
-  const safe = /^[=+\-@\t\r]/.test(value) ? `'${value}` : value;
+  const safe = /^(\s*[=+\-@]|[\t\r])/.test(value) ? `'${value}` : value;
   return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }
 
