@@ -39,8 +39,10 @@ export async function openDatabase(address: DatabaseAddress, connections = 10): 
       : { ...common, host: address.cluster.socketFolder, user: address.cluster.user, database: address.name };
   if ('cluster' in address) await makeDatabase({ ...settings, database: 'postgres' }, address.name);
   const pool = new pg.Pool({ ...settings, max: connections, connectionTimeoutMillis: 20_000 });
-  // A connection lost while idle is replaced at the next use; without a listener it would end the process.
+  // A connection that is lost is replaced at the next use, and whatever it was asked fails. The pool hears of those that
+  // are idle, each of those in use says it itself; without a listener either would end the process.
   pool.on('error', () => undefined);
+  pool.on('connect', (client) => client.on('error', () => undefined));
   const where = 'url' in address ? withoutPassword(address.url) : `${address.cluster.socketFolder} (${address.name})`;
   try {
     await pool.query('select 1').catch((cause: unknown) => {
