@@ -25,6 +25,14 @@ describe('what does not fit is told in a sentence', () => {
   });
 });
 
+test('the demonstration is planted for this machine alone, never over an agency’s own database', () => {
+  expect(read('--demo')).toMatchObject({ demo: true });
+  const withheld = { demo: false, demoWithheld: true };
+  expect(read('--demo', '--host', '0.0.0.0')).toMatchObject(withheld);
+  expect(read('--demo', '--address', 'https://office.example')).toMatchObject(withheld);
+  expect(readOptions(['--demo'], 'postgresql://records.office.example/combside', words)).toMatchObject(withheld);
+});
+
 describe('a clock for rehearsals', () => {
   const asked = ['--clock', '2028-02-29T10:00:00+01:00'];
 

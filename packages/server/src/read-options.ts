@@ -9,6 +9,8 @@ import { clockFrom } from './store/node-ports.ts';
 
 type StartOptions = Omit<ServerOptions, 'attemptsPerMinute' | 'say' | 'words'> & {
   readonly demo: boolean;
+  /** The demo was asked for where others could come in by its printed passwords, or over a database given: it is not planted. */
+  readonly demoWithheld?: true;
 };
 
 /**
@@ -66,7 +68,8 @@ export function readOptions(
   return {
     data: values.data ?? './data',
     port,
-    demo: values.demo ?? false,
+    demo: values.demo === true && isOwn,
+    ...(values.demo === true && !isOwn ? { demoWithheld: true } : {}),
     ...(values.pack === undefined ? {} : { pack: values.pack }),
     ...(values.map === undefined ? {} : { map: values.map }),
     ...(values.web === undefined ? {} : { web: resolve(values.web) }),

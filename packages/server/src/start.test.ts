@@ -117,8 +117,12 @@ describe('the server in this process', () => {
         begun += 1;
       });
       expect(entries).toBeGreaterThan(1000);
+      const [closed] = demoAccounts;
+      await server.database.pool.query('update combside.people set active = false where person = $1', [closed?.person]);
       expect(await server.plantDemo()).toBe(0);
       expect(begun).toBe(1);
+      const woken = 'update combside.people set active = true where not active returning person';
+      expect((await server.database.pool.query(woken)).rows).toEqual([{ person: closed?.person }]);
       expect((await (await fetch(`${server.address}/api/hello`)).json()) as object).toMatchObject({ invented: true });
       for (const { email, name } of demoAccounts) {
         const signedIn = await fetch(`${server.address}/api/auth/sign-in/email`, {
@@ -139,6 +143,21 @@ describe('the server in this process', () => {
       await server.stop();
     }
   }, 180_000);
+
+  test('plants nothing into a record in which people write, and gives nobody an account there', async () => {
+    const server = await startServer({ data: join(folder, 'own'), port: 0 });
+    try {
+      const own = { person: '01900000-0000-7000-8000-000000000001', name: 'Nell', email: 'nell@office.example' };
+      const role = { role: 'inspector', districts: ['north'] } as const;
+      await server.accounts.addPerson({ ...own, ...role, password: 'a long enough password' }, new Date());
+      expect(await server.plantDemo()).toBeNull();
+      const { rows } = await server.database.pool.query('select name from combside.people order by name');
+      expect(rows).toEqual([{ name: 'Combside' }, { name: 'Nell' }]);
+      expect((await server.database.pool.query('select district from combside.districts')).rows).toEqual([]);
+    } finally {
+      await server.stop();
+    }
+  }, 60_000);
 
   test('states of an older fold are never shown, and are folded again in the background', async () => {
     const server = await startServer({ data: join(folder, 'data'), port: 0 });

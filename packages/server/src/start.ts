@@ -29,8 +29,8 @@ export interface RunningServer {
   readonly database: Database;
   readonly office: Office;
   readonly accounts: Accounts;
-  /** Makes the demo accounts, and the invented district where the record is empty. @returns entries stored */
-  readonly plantDemo: (begin?: () => void) => Promise<number>;
+  /** Makes the demo accounts and the invented district where the record is empty: see `demo/plant.ts`. */
+  readonly plantDemo: (begin?: () => void) => Promise<number | null>;
   /** Who can sign in once the demo was planted; every demo account has the one password. */
   readonly demo: { readonly accounts: readonly DemoAccount[]; readonly password: string };
   /** Answers a request without a socket. */
@@ -255,6 +255,7 @@ async function main(args: readonly string[]): Promise<void> {
     server = await startServer({ ...options, words, say });
     if (options.clock) say(words.say('server.clock', { now: new Date(options.clock.now()).toISOString() }));
     if (options.demo) await openDemo(server, words, say);
+    if (options.demoWithheld) say(words.say('server.demo.withheld'));
   } catch (error) {
     console.error(words.say('server.failed', { why: error instanceof Error ? error.message : String(error) }));
     if (!(error instanceof ServerError)) complain(error);
@@ -282,6 +283,7 @@ async function main(args: readonly string[]): Promise<void> {
 async function openDemo(server: RunningServer, words: Words<'server'>, say: (line: string) => void): Promise<void> {
   const since = performance.now();
   const entries = await server.plantDemo(() => say(words.say('server.demo.making')));
+  if (entries === null) return;
   const seconds = words.number((performance.now() - since) / 1000, 1);
   if (entries > 0) say(words.say('server.demo.made', { entries, seconds }));
   say('');

@@ -35,7 +35,7 @@ export async function play(stage: Stage): Promise<void> {
 
 async function plantOffice({ words, server, step, detail }: Stage): Promise<void> {
   step('demo.server', { address: server.address });
-  const entries = await server.plantDemo();
+  const entries = (await server.plantDemo()) ?? 0;
   demand('entries planted', entries > 0, true);
   detail(words.say('demo.planted', { entries, accounts: server.demo.accounts.length }));
 }

@@ -5,9 +5,10 @@ import { loadPack } from '@combside/law/load-pack';
 import type { Entry } from '@combside/record/entry';
 import type { Keys } from '@combside/record/ports';
 import { batchLimit, type PushResult } from '@combside/record/transport';
+import { sql } from 'kysely';
 import type { Accounts } from '../accounts/accounts.ts';
 import { type Database, withDatabaseLock } from '../store/database.ts';
-import { writeDistrict } from '../store/districts.ts';
+import { onlyInvented, writeDistrict } from '../store/districts.ts';
 import { newSigner } from '../store/keys.ts';
 import { chance, hasher } from '../store/node-ports.ts';
 import { rightsOfPerson } from '../store/people.ts';
@@ -59,20 +60,21 @@ export interface DemoPorts {
 }
 
 /**
- * Makes the demo accounts, and in an empty record the invented district: played by casework, sealed with keys of devices
- * that exist only for it, and pushed as any phone pushes.
+ * In an empty record, and nowhere else, makes the demo accounts and the invented district: played by casework, sealed with
+ * keys of devices that exist only for it, and pushed as any phone pushes. Later starts touch neither: an account that was
+ * closed stays closed.
  *
- * @returns how many entries were stored; 0 where the record holds an apiary already
+ * @returns how many entries were stored; 0 where the demo stands already; null where the record is somebody's own
  * @throws Error when the office does not take one of them: the demo must be as sound as what people write
  */
-export async function plantDemo(ports: DemoPorts): Promise<number> {
+export async function plantDemo(ports: DemoPorts): Promise<number | null> {
   return withDatabaseLock(ports.database, demoLock, async () => {
+    if (!(await isEmpty(ports.database))) return (await onlyInvented(ports.database)) ? 0 : null;
     await writeDistrict(ports.database, demoDistrict, true);
+    ports.begin?.();
     for (const account of demoAccounts) {
       await ports.accounts.addPerson({ ...account, password: demoPassword }, ports.now);
     }
-    if (await holdsApiaries(ports.database)) return 0;
-    ports.begin?.();
     const pack = await loadPack(demoPack);
     const district = await demoDistrictFrom({ today: ports.today, seed: demoSeed, pack, hasher });
     const sealed = await sealDistrict(district, { hasher, keys: keysOfTheMoment(), chance });
@@ -96,14 +98,13 @@ function described(result: PushResult): string {
   return 'reason' in result ? `${result.outcome}, ${result.reason}` : result.outcome;
 }
 
-async function holdsApiaries(database: Database): Promise<boolean> {
-  const found = await database.sql
-    .selectFrom('combside.states')
-    .select('entity_id')
-    .where('entity_type', '=', 'apiary')
-    .limit(1)
-    .executeTakeFirst();
-  return found !== undefined;
+/** True where nobody but the server itself is known or has written. */
+async function isEmpty(database: Database): Promise<boolean> {
+  const found = await sql<{ held: boolean }>`
+    select exists (select from combside.people where role <> 'server')
+      or exists (select from combside.entries where device not in (select device from combside.server_identity))
+      or exists (select from combside.states where entity_type = 'apiary') as held`.execute(database.sql);
+  return found.rows[0]?.held === false;
 }
 
 /** Keys that live as long as the planting: the devices of the demo never write again. */

@@ -15,6 +15,8 @@ export const server = {
     'Für eine Probe: Dieser Server hält {now} für die jetzige Zeit. Was nun eingetragen wird, trägt sie auf Dauer.',
   'server.clock-refused':
     'Die Option --clock ist für Tests und Proben nur auf diesem Rechner: weglassen, oder --host, --address und DATABASE_URL weglassen.',
+  'server.demo.withheld':
+    'Das Beispielgebiet wird hier nicht angelegt: Es ist nur für dieses Gerät allein, nie für eine angegebene Datenbank.',
   'server.demo.making': 'Das Gebiet ist leer; das erfundene Beispielgebiet wird angelegt…',
   'server.demo.made':
     '{entries, plural, one {# Eintrag} other {# Einträge}} des Beispielgebiets in {seconds} s gespeichert.',

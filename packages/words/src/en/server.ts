@@ -13,6 +13,8 @@ export const server = {
     'For a rehearsal: this server believes that it is {now}. What is written now bears that time for good.',
   'server.clock-refused':
     'The option --clock is for tests and rehearsals on this machine alone: leave it out, or leave out --host, --address and DATABASE_URL.',
+  'server.demo.withheld':
+    'The demo district is not made here: it is for this machine alone, and never for a database that was given.',
   'server.demo.making': 'The district is empty; making the invented demo district…',
   'server.demo.made': '{entries, plural, one {# entry} other {# entries}} of the demo district stored in {seconds} s.',
   'server.demo.invented': 'District, people and visits of the demo are invented.',
