@@ -8,9 +8,10 @@
  * What it cannot show: whether the model is the world. Colonies, signs and looks come from the same network; only its
  * numbers are mis-set. A real study needs colonies whose truth is known from the laboratory.
  */
+
+import type { Look } from '../packages/science/src/brood/look.ts';
 import type { Eye } from '../packages/science/src/brood/what-a-look-shows.ts';
 import { eyeBands, pointEye } from '../packages/science/src/brood/what-a-look-shows.ts';
-import type { Look } from '../packages/science/src/brood/look.ts';
 import {
   type Evidence,
   emptyEvidence,

@@ -1,6 +1,7 @@
 import type { Locator, Page } from '@playwright/test';
 import { combPhotograph, framedBy, frameUnderBees } from './comb-picture.ts';
 import { doubleTheText, expect, installed, judge, picture, test } from './journey.ts';
+import { signIn } from './sign-in.ts';
 
 const saved = (page: Page) => expect(page.getByRole('status').filter({ hasText: 'saved here' })).toBeVisible();
 const comb = (page: Page) => page.getByRole('application');
@@ -54,9 +55,7 @@ test('a comb photograph is read without a network, corrected, kept, and seen at 
   test.setTimeout(300_000);
   const { file, painted, width } = await combPhotograph();
   await page.goto('/');
-  await page.getByLabel('E-mail').fill('ines@quillmoor.example');
-  await page.getByLabel('Password').fill('quillmoor-comb-7');
-  await page.getByRole('button', { name: 'Sign in' }).click();
+  await signIn(page, 'ines@quillmoor.example');
   await page.getByRole('link', { name: 'At the hive' }).click();
   await expect(page.getByText('at the office')).toBeVisible({ timeout: 60_000 });
   await installed(page);
@@ -286,9 +285,7 @@ test('a comb photograph is read without a network, corrected, kept, and seen at 
   const desk = await browser.newContext({ baseURL: server.address, viewport: { width: 1440, height: 900 } });
   const office = await desk.newPage();
   await office.goto('/');
-  await office.getByLabel('E-mail').fill('wilda@quillmoor.example');
-  await office.getByLabel('Password').fill('quillmoor-comb-7');
-  await office.getByRole('button', { name: 'Sign in' }).click();
+  await signIn(office, 'wilda@quillmoor.example');
   await expect(office.getByRole('link', { name: 'Questions' })).toBeVisible({ timeout: 60_000 });
   const [, visit, , hash] = /visit\/([^/]+)\/comb\/([^/]+)\/([^/]+)/.exec(kept) ?? [];
   await office.goto(`/district/visit/${visit}`);
