@@ -3,12 +3,13 @@ import { playwright } from '@vitest/browser-playwright';
 import { defineConfig } from 'vitest/config';
 import { browserFlags } from './e2e/browser.ts';
 import { stageZone } from './stage/day.ts';
+import { answersWorkers } from './stage/register-rows.ts';
 import { withoutJsonSchema } from './without-json-schema.ts';
 
 /** Screens, each by itself on the stage (`stage/README.md`), in the browser of the journeys. */
 export default defineConfig({
   root: import.meta.dirname,
-  plugins: [react(), withoutJsonSchema()],
+  plugins: [react(), withoutJsonSchema(), answersWorkers()],
   worker: { format: 'es', plugins: () => [withoutJsonSchema()] },
   // All of the program's libraries at once, before the first screen: one found on the way would load the page anew.
   optimizeDeps: { entries: ['index.html', 'src/**/*-worker.ts', 'src/**/*.component.test.tsx'] },

@@ -1,6 +1,7 @@
 import '../src/ui/tokens.css';
 import '../src/ui/controls.css';
 import type { Language } from '@combside/words/language';
+import { expect } from 'vitest';
 import type { Session } from '../src/app/session.ts';
 import District from '../src/district/district.tsx';
 import { raise } from './raise.tsx';
@@ -61,4 +62,10 @@ class NoArrivals extends Arrivals {
   constructor(address: string) {
     super(address, 'error');
   }
+}
+
+/** Presses what a selector finds, as soon as it is there and can be pressed. */
+export async function press(selector: string): Promise<void> {
+  await expect.poll(() => document.querySelector(`:is(${selector}):not(:disabled)`), { timeout: 8_000 }).not.toBeNull();
+  document.querySelector<HTMLElement>(selector)?.click();
 }

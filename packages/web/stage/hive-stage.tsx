@@ -1,7 +1,6 @@
 import '../src/ui/tokens.css';
 import '../src/ui/controls.css';
 import '../src/hive/hive.css';
-import { inspectorOfTheDay } from '@combside/casework/demo/people';
 import { loadPack } from '@combside/law/load-pack';
 import { openBook } from '@combside/record/book/open-book';
 import { toHex } from '@combside/record/bytes';
@@ -9,7 +8,6 @@ import { memoryDeviceStore } from '@combside/record/memory-store';
 import type { FoldedState } from '@combside/record/store';
 import type { Language } from '@combside/words/language';
 import { inject } from 'vitest';
-import type { Session } from '../src/app/session.ts';
 import { storedDrafts } from '../src/device/drafts/stored-drafts.ts';
 import { webChance, webHasher, webVerifier } from '../src/device/keys/web-ports.ts';
 import type { Photographs } from '../src/device/photographs/photographs.ts';
@@ -19,17 +17,9 @@ import { GivesHiveDevice } from '../src/hive/hive-device.tsx';
 import { HiveScreens, hiveRooms } from '../src/hive/hive-screens.tsx';
 import { SpeaksWords } from '../src/ui/words-context.tsx';
 import { firstInstant, stageZone } from './day.ts';
+import { inspector } from './inspector.ts';
 import { keysInMemory } from './keys-in-memory.ts';
 import { raise } from './raise.tsx';
-
-/** Who holds the phone on the stage. */
-export const inspector: Session = {
-  person: inspectorOfTheDay.id,
-  name: inspectorOfTheDay.name,
-  role: 'inspector',
-  districts: ['quillmoor'],
-  pack: 'quillmoor',
-};
 
 /** What is otherwise on this phone than on a whole one, online, with its day's round. */
 export interface PhoneOtherwise {

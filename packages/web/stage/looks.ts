@@ -106,7 +106,7 @@ function drawn(): Promise<void> {
 }
 
 const anId =
-  /\b(always|front|hive|signs|casework|reasoning|roadside|comb|district|planning|programme|questions)[.][a-z][a-z.-]+/;
+  /\b(always|front|hive|signs|casework|reasoning|roadside|comb|district|register|planning|programme|papers|questions)[.][a-z][a-z.-]+/;
 
 function idsShown(): string[] {
   const found: string[] = [];

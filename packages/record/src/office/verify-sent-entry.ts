@@ -46,7 +46,7 @@ function placeFault(item: SentEntry, head: Head | null, context: PushContext): P
   const { id } = item;
   const { device, seq } = item.entry.envelope;
   const next = (head?.seq ?? 0) + 1;
-  // Before its place is looked at: a damaged number must not look like another device's entry.
+  // Whose signature holds was worked out in `push-context.ts`. Before its place is looked at: a damaged number must not look like another device's entry.
   if (context.trusted.has(device) && !context.signedWell.has(item)) {
     return { id, outcome: 'broken', reason: 'wrong signature' };
   }

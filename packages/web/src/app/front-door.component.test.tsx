@@ -1,6 +1,8 @@
+import '../ui/tokens.css';
+import '../ui/controls.css';
 import { languages } from '@combside/words/language';
 import { afterEach, describe, expect, test } from 'vitest';
-import { inspector } from '../../stage/hive-stage.tsx';
+import { inspector } from '../../stage/inspector.ts';
 import { desks, looksRight, phones } from '../../stage/looks.ts';
 import { raise, strike } from '../../stage/raise.tsx';
 import { SpeaksWords } from '../ui/words-context.tsx';

@@ -66,36 +66,40 @@ export function FigureRecords({ figure, from, to, back }: FigureRecordsProps) {
           <p>
             <Button onClick={save}>{words.say('programme.records.save')}</Button>
           </p>
-          <table className="figure-table">
-            <thead>
-              <tr>
-                {(['day', 'apiary', 'colony', 'depth', 'reason', 'result', 'visit'] as const).map((one) => (
-                  <th key={one} scope="col">
-                    {words.say(`programme.records.${one}`)}
-                  </th>
-                ))}
-              </tr>
-            </thead>
-            <tbody>
-              {answer.records.map((one) => (
-                <tr key={one.examination}>
-                  <td>{one.observedAt ? words.dayOf(one.observedAt, deskTimeZone) : ''}</td>
-                  <td>
-                    <Link href={`/apiary/${one.apiary}`}>{one.apiaryName ?? words.say('district.apiary-unknown')}</Link>
-                  </td>
-                  <td>
-                    <Link href={`/colony/${one.colony}`}>{one.colonyLabel ?? '–'}</Link>
-                  </td>
-                  <td>{sayWord(words, 'casework.depth.*', one.depth)}</td>
-                  <td>{one.reason ? sayWord(words, 'casework.visit-reason.*', one.reason) : ''}</td>
-                  <td>{one.result ? sayWord(words, 'casework.result.*', one.result) : ''}</td>
-                  <td>
-                    <Link href={`/visit/${one.visit}`}>{words.say('district.owed.visit')}</Link>
-                  </td>
+          <div className="figure-records">
+            <table className="figure-table">
+              <thead>
+                <tr>
+                  {(['day', 'apiary', 'colony', 'depth', 'reason', 'result', 'visit'] as const).map((one) => (
+                    <th key={one} scope="col">
+                      {words.say(`programme.records.${one}`)}
+                    </th>
+                  ))}
                 </tr>
-              ))}
-            </tbody>
-          </table>
+              </thead>
+              <tbody>
+                {answer.records.map((one) => (
+                  <tr key={one.examination}>
+                    <td>{one.observedAt ? words.dayOf(one.observedAt, deskTimeZone) : ''}</td>
+                    <td>
+                      <Link href={`/apiary/${one.apiary}`}>
+                        {one.apiaryName ?? words.say('district.apiary-unknown')}
+                      </Link>
+                    </td>
+                    <td>
+                      <Link href={`/colony/${one.colony}`}>{one.colonyLabel ?? '–'}</Link>
+                    </td>
+                    <td>{sayWord(words, 'casework.depth.*', one.depth)}</td>
+                    <td>{one.reason ? sayWord(words, 'casework.visit-reason.*', one.reason) : ''}</td>
+                    <td>{one.result ? sayWord(words, 'casework.result.*', one.result) : ''}</td>
+                    <td>
+                      <Link href={`/visit/${one.visit}`}>{words.say('district.owed.visit')}</Link>
+                    </td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          </div>
         </>
       )}
     </section>
