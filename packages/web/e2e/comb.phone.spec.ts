@@ -102,6 +102,11 @@ test('a comb photograph is read without a network, corrected, kept, and seen at 
   await expect(page.locator('.comb-loupe')).toHaveCount(0);
   const moved = await middleOf(topLeft);
   expect(Math.hypot(moved.x - from.x - 40, moved.y - from.y - 60)).toBeLessThan(2);
+  // Sent without waiting, so that the finger is up before its last way is drawn: the corner stays where it left it.
+  await Promise.all([hand.down(moved), hand.to({ x: moved.x - 30, y: moved.y - 40 }), hand.up()]);
+  await expect(page.locator('.comb-loupe')).toHaveCount(0);
+  const flicked = await middleOf(topLeft);
+  expect(Math.hypot(flicked.x - moved.x + 30, flicked.y - moved.y + 40)).toBeLessThan(2);
   const bottomRight = ring(page, 'Bottom right corner');
   await bottomRight.focus();
   await page.keyboard.press('Shift+ArrowUp');
