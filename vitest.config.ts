@@ -20,9 +20,6 @@ const packages = [
   'cli',
 ];
 
-// What touches no machine keeps nothing between two files, so its files need not load everything anew each time.
-const edges = new Set(['server', 'web', 'cli']);
-
 export default defineConfig({
   test: {
     // Every core: nothing else runs beside the tests, and one kept free would halve two.
@@ -35,7 +32,8 @@ export default defineConfig({
           include: ['src/**/*.test.{ts,tsx}'],
           exclude: ['**/*.component.test.tsx'],
           environment: 'node',
-          isolate: edges.has(name),
+          // No file leaves anything behind for the next, so none need load everything anew.
+          isolate: false,
           testTimeout: 30_000,
           hookTimeout: 60_000,
           // One PostgreSQL for the run; each test copies a database of its own.

@@ -63,6 +63,7 @@ class MemoryStore implements DeviceStore, OfficeStore {
   readonly #placedAlready = new Map<string, Set<string>>();
   readonly #memberships = new Map<string, Set<string>>();
   readonly #followers = new Map<string, Map<string, About>>();
+  readonly #parents = new Map<string, Map<string, About>>();
 
   constructor(pause?: () => Promise<void>) {
     this.#pause = pause;
@@ -220,6 +221,9 @@ class MemoryStore implements DeviceStore, OfficeStore {
       const children = this.#followers.get(key) ?? new Map<string, About>();
       children.set(aboutKey(child), child);
       this.#followers.set(key, children);
+      const parents = this.#parents.get(aboutKey(child)) ?? new Map<string, About>();
+      parents.set(key, parent);
+      this.#parents.set(aboutKey(child), parents);
     }
   }
 
@@ -398,6 +402,16 @@ class MemoryStore implements DeviceStore, OfficeStore {
       for (const [key, child] of this.#followers.get(aboutKey(parent)) ?? []) found.set(key, child);
     }
     return [...found.values()];
+  }
+
+  async parents(children: readonly About[]): Promise<Map<string, About[]>> {
+    await this.#pause?.();
+    const found = new Map<string, About[]>();
+    for (const child of children) {
+      const parents = this.#parents.get(aboutKey(child));
+      if (parents !== undefined) found.set(aboutKey(child), [...parents.values()]);
+    }
+    return found;
   }
 }
 

@@ -217,6 +217,8 @@ export interface OfficeStore extends EntryStore<OfficeChange> {
   memberships(abouts: readonly About[]): Promise<Map<string, string[]>>;
   /** Entities that follow any of these. */
   followers(parents: readonly About[]): Promise<About[]>;
+  /** Entities that each of these follows; key is `aboutKey`; entities that follow none are left out. */
+  parents(children: readonly About[]): Promise<Map<string, About[]>>;
 }
 
 /** The key of an entity in maps and indexes: `colony/0190...`. */

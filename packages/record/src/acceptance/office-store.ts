@@ -78,7 +78,7 @@ export const officeStoreCases: readonly AcceptanceCase<StoreSubject<OfficeStore>
     },
   },
   {
-    name: 'memberships and followers are kept, each once',
+    name: 'memberships, followers and parents are kept, each once',
     async check({ store, again }) {
       const member = { about: apiary, scope: 'district/north' };
       const follow = { child: colony, parent: apiary };
@@ -89,6 +89,7 @@ export const officeStoreCases: readonly AcceptanceCase<StoreSubject<OfficeStore>
       equal([...found].sort(), ['district/north', 'district/south'], 'memberships');
       equal(await handle.followers([apiary]), [colony], 'followers');
       equal(await handle.followers([colony]), [], 'nobody follows the colony');
+      equal([...(await handle.parents([colony, apiary]))], [[aboutKey(colony), [apiary]]], 'parents');
     },
   },
   {

@@ -1,5 +1,6 @@
+import type { About, Entry } from '../entry.ts';
 import type { Kinds } from '../kinds/registry.ts';
-import type { Head, OfficeStore, StoredEntry } from '../store.ts';
+import { aboutKey, type Head, type OfficeStore, type StoredEntry } from '../store.ts';
 import type { SentEntry } from './read-sent-entry.ts';
 import { entitiesPlaced, type ScopeGrowth, scopeGrowth } from './scope-growth.ts';
 
@@ -12,6 +13,10 @@ export interface PushProgress {
   readonly growth: ScopeGrowth;
   /** What this push has brought so far, in the order in which it will stand. */
   readonly received: readonly StoredEntry[];
+  /** An entry that counts, by identifier. */
+  find(id: string): Promise<Entry | undefined>;
+  /** The entries about an entity that counted before this push. */
+  about(about: About): Promise<readonly Entry[]>;
   /** Where the chain of a device ends; null when it has no entry yet. */
   headOf(device: string): Promise<Head | null>;
   /** Lets an entry stand at the end of its chain. */
@@ -35,6 +40,13 @@ export async function startProgress(
     byId,
     growth,
     received,
+    async find(id) {
+      const kept = byId.get(id) ?? (await inside.byId([id])).get(id);
+      return kept?.entry;
+    },
+    async about(about) {
+      return ((await inside.entriesAbout([about])).get(aboutKey(about)) ?? []).map(({ entry }) => entry);
+    },
     async headOf(device) {
       if (!heads.has(device)) heads.set(device, await inside.head(device));
       return heads.get(device) ?? null;

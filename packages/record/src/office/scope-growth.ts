@@ -12,6 +12,8 @@ export interface ScopeGrowth {
   /** Reads the belonging of many entities at once, before they are asked for one by one. */
   load(abouts: readonly About[]): Promise<void>;
   scopesOf(about: About): Promise<string[]>;
+  /** Whom the entity follows, and ever followed. */
+  parentsOf(about: About): Promise<About[]>;
   /** Scopes the entity would have with this entry. */
   scopesWith(entry: Entry): Promise<string[]>;
   add(kept: StoredEntry): Promise<void>;
@@ -20,6 +22,7 @@ export interface ScopeGrowth {
 /** Begins with what the store says. Inside `exclusive`. */
 export function scopeGrowth(inside: OfficeStore, kinds: Kinds): ScopeGrowth {
   const scopes = new Map<string, Set<string>>();
+  const parents = new Map<string, About[]>();
   const childless = new Set<string>();
   const gained: { about: About; scope: string }[] = [];
   const follows: { child: About; parent: About }[] = [];
@@ -36,6 +39,14 @@ export function scopeGrowth(inside: OfficeStore, kinds: Kinds): ScopeGrowth {
     await load([about]);
     return [...(scopes.get(aboutKey(about)) ?? [])];
   };
+
+  async function parentsOf(about: About): Promise<About[]> {
+    const key = aboutKey(about);
+    const stored = parents.get(key) ?? (await inside.parents([about])).get(key) ?? [];
+    parents.set(key, stored);
+    const fresh = follows.filter(({ child }) => aboutKey(child) === key).map(({ parent }) => parent);
+    return [...stored, ...fresh];
+  }
 
   async function join(about: About, scope: string): Promise<void> {
     await load([about]);
@@ -67,7 +78,7 @@ export function scopeGrowth(inside: OfficeStore, kinds: Kinds): ScopeGrowth {
     for (const scope of placing.scopes) await join(entry.envelope.about, scope);
   }
 
-  return { scopes, gained, follows, load, scopesOf, scopesWith, add };
+  return { scopes, gained, follows, load, scopesOf, parentsOf, scopesWith, add };
 }
 
 /** The entities whose belonging an entry touches or asks for. */

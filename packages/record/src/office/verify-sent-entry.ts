@@ -6,6 +6,7 @@ import type { PushResult } from '../transport.ts';
 import type { PushContext } from './push-context.ts';
 import type { PushProgress } from './push-progress.ts';
 import type { SentEntry } from './read-sent-entry.ts';
+import { surroundingsOf } from './surroundings.ts';
 
 /** Either the answer, with nothing to store; or the entry is to be stored, refused when a reason is given. */
 type Verdict = { readonly answer: PushResult } | { readonly answer: null; readonly refused: string | null };
@@ -29,7 +30,9 @@ export async function verifySentEntry(
     if (fault !== null) return { answer: { id: item.id, outcome: 'broken', reason: fault } };
     return { answer: null, refused: null };
   }
-  return { answer: null, refused: fault ?? (await rightRefusal(item, context, progress)) };
+  if (fault !== null) return { answer: null, refused: fault };
+  const surroundings = await surroundingsOf(item.entry, progress, kinds);
+  return { answer: null, refused: context.author.mayWrite(item.entry, surroundings) };
 }
 
 /** What is answered for an entry that stands at the office. */
@@ -80,15 +83,4 @@ function contentRefusal(
   const same = byId.get(id);
   if (same === undefined) return null;
   return same.entry.envelope.bodyHash === entry.envelope.bodyHash ? 'written already' : 'identifier taken';
-}
-
-/** Why the author may not write this, where its entity belonged before and belongs with it. */
-async function rightRefusal(
-  { entry }: SentEntry,
-  { author }: PushContext,
-  { growth }: PushProgress,
-): Promise<string | null> {
-  const before = await growth.scopesOf(entry.envelope.about);
-  const after = await growth.scopesWith(entry);
-  return author.mayWrite(entry, { before, after });
 }

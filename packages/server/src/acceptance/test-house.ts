@@ -38,11 +38,12 @@ const one = (
   districts,
 });
 
-/** Invented: two inspectors with a district each, and the office, which sees all. */
+/** Invented: inspectors of two districts, two of them in one, and the office, which sees all. */
 export const testPeople = {
   north: one(1, 'Nell', 'inspector', ['north']),
   south: one(2, 'Sander', 'inspector', ['south']),
   office: one(3, 'Otto', 'office', 'all'),
+  colleague: one(4, 'Nora', 'inspector', ['north']),
 } as const;
 
 /** Someone signed in, asking the server without a socket. */

@@ -2,6 +2,7 @@ import type { Proposal } from '@combside/record/entry';
 import type { ApiaryBody } from '@combside/record/kinds/apiary';
 import type { AssessmentBody } from '@combside/record/kinds/assessment';
 import type { ColonyBody } from '@combside/record/kinds/colony';
+import type { CorrectionBody } from '@combside/record/kinds/correction';
 import type { ExaminationBody, PhotographReference } from '@combside/record/kinds/examination';
 import type { KeeperBody } from '@combside/record/kinds/keeper';
 import type { MovementBody } from '@combside/record/kinds/movement';
@@ -147,4 +148,14 @@ export function movementProposal(id: string, from: string, to: string): Proposal
 
 export function noteProposal(type: string, id: string, text: string): Proposal<{ text: string }> {
   return propose('note', type, id, { text });
+}
+
+/** Says what an entry about the same entity as `said` should have said, in a version of its kind. */
+export function correctionProposal(
+  said: Proposal,
+  corrects: string,
+  version: number,
+  body: unknown,
+): Proposal<CorrectionBody> {
+  return propose('correction', said.about.type, said.about.id, { corrects, reason: 'misheard', version, body });
 }

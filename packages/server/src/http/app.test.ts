@@ -148,9 +148,9 @@ describe('the office sees a visit as it arrived', () => {
     });
     const namesFor = async (who: typeof north) =>
       people.parse(await (await who.get('/api/people')).json()).people.map((person) => person.name);
-    expect(await namesFor(office)).toEqual(['Combside', 'Nell', 'Otto', 'Sander']);
+    expect(await namesFor(office)).toEqual(['Combside', 'Nell', 'Nora', 'Otto', 'Sander']);
     // Sander works in the south only: nobody in the north needs the name.
-    expect(await namesFor(north)).toEqual(['Combside', 'Nell', 'Otto']);
+    expect(await namesFor(north)).toEqual(['Combside', 'Nell', 'Nora', 'Otto']);
     // Who worked here once is still named, by the visits; who only asks about elsewhere does not learn of them.
     const { person } = testPeople.north;
     await house.database.pool.query('delete from combside.grants where person = $1', [person]);

@@ -2,11 +2,22 @@ import { largestMessage } from '@combside/contract/push';
 import { seal } from '@combside/record/chain';
 import type { Entry } from '@combside/record/entry';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { newId, phoneOf, type TestHouse, testHouse, testPeople, type Visitor } from '../acceptance/test-house.ts';
+import {
+  newId,
+  type Phone,
+  phoneOf,
+  type TestHouse,
+  testHouse,
+  testPeople,
+  type Visitor,
+} from '../acceptance/test-house.ts';
 import {
   apiaryProposal,
+  assessmentProposal,
   colonyProposal,
+  correctionProposal,
   examinationProposal,
+  keeperProposal,
   noteProposal,
   visitProposal,
 } from '../acceptance/test-proposals.ts';
@@ -140,6 +151,109 @@ describe('pushing what is not one’s own', () => {
       'refused: not yours to write',
       'refused: not yours to write',
     ]);
+  });
+});
+
+describe('naming what is not one’s own', () => {
+  test('a keeper of another district is neither read nor written by naming him in an apiary of one’s own', async () => {
+    const keeper = newId();
+    const theirs = await phoneOf(sander).write(
+      apiaryProposal(newId(), 'south', { keeper }),
+      keeperProposal(keeper, 'Invented Southerner'),
+    );
+    expect(outcomes(await south.push(theirs))).toEqual(['received', 'received', 'received']);
+    const planted = await phoneOf(nell).write(
+      apiaryProposal(newId(), 'north', { keeper }),
+      keeperProposal(keeper, 'Overwritten'),
+    );
+    expect(outcomes(await north.push(planted))).toEqual([
+      'received',
+      'refused: not your district',
+      'refused: not your district',
+    ]);
+    expect(JSON.stringify(await pullAll(north, 'district/north'))).not.toContain('Invented Southerner');
+  });
+
+  test('nor by a correction that names him', async () => {
+    const [keeper, apiary] = [newId(), newId()];
+    await south.push(await phoneOf(sander).write(apiaryProposal(newId(), 'south', { keeper })));
+    const site = apiaryProposal(apiary, 'north');
+    const phone = phoneOf(nell);
+    const [beginning, own] = (await phone.write(site)) as [Entry, Entry];
+    const { version, body } = apiaryProposal(apiary, 'north', { keeper });
+    const corrected = correctionProposal(site, own.envelope.id, version, body);
+    expect(outcomes(await north.push([beginning, own, ...(await phone.write(corrected))]))).toEqual([
+      'received',
+      'received',
+      'refused: not your district',
+    ]);
+  });
+
+  test('findings name no visit and no apiary of another district; visit, apiary and colony agree', async () => {
+    const [apiary, visit, colony] = [newId(), newId(), newId()];
+    await south.push(
+      await phoneOf(sander).write(
+        apiaryProposal(apiary, 'south'),
+        visitProposal(visit, apiary, sander),
+        colonyProposal(colony, apiary, '1'),
+      ),
+    );
+    const own = { apiary: newId(), other: newId(), visit: newId(), colony: newId() };
+    const phone = phoneOf(nell);
+    const entries = await phone.write(
+      apiaryProposal(own.apiary, 'north'),
+      apiaryProposal(own.other, 'north'),
+      colonyProposal(own.colony, own.apiary, '1'),
+      visitProposal(own.visit, own.apiary, nell),
+      examinationProposal(own.colony, visit, own.apiary),
+      examinationProposal(own.colony, own.visit, apiary),
+      examinationProposal(own.colony, own.visit, own.other),
+      assessmentProposal(own.colony, visit, newId()),
+      examinationProposal(own.colony, own.visit, own.apiary),
+    );
+    expect(outcomes(await north.push(entries))).toEqual([
+      ...Array<string>(5).fill('received'),
+      'refused: not your district',
+      'refused: not your district',
+      'refused: places disagree',
+      'refused: not your district',
+      'received',
+    ]);
+  });
+
+  test('nobody corrects or takes over what a colleague of the same district found', async () => {
+    const [apiary, visit, colony] = [newId(), newId(), newId()];
+    const site = [apiaryProposal(apiary, 'north'), colonyProposal(colony, apiary, '1')];
+    const visited = visitProposal(visit, apiary, nell);
+    const examined = examinationProposal(colony, visit, apiary);
+    const phone = phoneOf(nell);
+    const entries = await phone.write(...site, visited, examined);
+    const sealed = entries.at(-1)?.envelope.id ?? '';
+    const [assessed] = await phone.write(assessmentProposal(colony, visit, sealed));
+    await north.push([...entries, assessed]);
+
+    const correct = (by: Phone) =>
+      by.write(
+        correctionProposal(visited, entries.at(-2)?.envelope.id ?? '', 1, visitProposal(visit, apiary, by.person).body),
+        correctionProposal(examined, sealed, examined.version, examined.body),
+        correctionProposal(examined, assessed?.envelope.id ?? '', 3, assessmentProposal(colony, visit, sealed).body),
+        assessmentProposal(colony, visit, sealed),
+      );
+    const refused = 'refused: visit of another inspector';
+    // The office may plan the visits of others; what they found is theirs.
+    const desk = phoneOf(testPeople.office.person);
+    const atDesk = [...(await desk.write()), ...(await correct(desk))];
+    expect(outcomes(await office.push(atDesk))).toEqual(['received', refused, refused, refused, refused]);
+
+    const colleague = await house.signIn(testPeople.colleague);
+    const other = phoneOf(testPeople.colleague.person);
+    const taken = [
+      ...(await other.write(visitProposal(visit, apiary, testPeople.colleague.person))),
+      ...(await correct(other)),
+    ];
+    expect(outcomes(await colleague.push(taken))).toEqual(['received', refused, refused, refused, refused, refused]);
+    const own = await correct(phone);
+    expect(outcomes(await north.push(own))).toEqual(['received', 'received', 'received', 'received']);
   });
 });
 

@@ -67,19 +67,20 @@ beforeAll(async () => {
       examinationProposal(far, ids.otherVisit, ids.other, [elsewhere]),
     ),
   );
-  for (const one of [first, second, third, elsewhere]) await store(Buffer.from(one.caption), one.hash);
+  for (const one of [first, second, third]) await store(Buffer.from(one.caption), one.hash, testPeople.north.person);
+  await store(Buffer.from(elsewhere.caption), elsewhere.hash, testPeople.south.person);
 });
 afterAll(() => house.tearDown());
 
 /** Bytes under a hash, as an upload leaves them. */
-async function store(bytes: Buffer, hash: string): Promise<void> {
+async function store(bytes: Buffer, hash: string, sender: string): Promise<void> {
   const path = house.photographs.pathOf(hash);
   await mkdir(dirname(path), { recursive: true });
   await writeFile(path, bytes);
   const row = { hash, bytes: bytes.length, media_type: 'image/jpeg', received_at: '2026-05-04T09:00:00.000Z' };
   await house.database.sql
     .insertInto('combside.photographs')
-    .values({ ...row, uploaded_by: testPeople.office.person })
+    .values({ ...row, uploaded_by: sender })
     .execute();
 }
 
@@ -209,7 +210,7 @@ describe('photographs of combs', () => {
       .jpeg()
       .toBuffer();
     const large = photographed('large', 40);
-    await store(picture, large.hash);
+    await store(picture, large.hash, testPeople.north.person);
     await north.push(await phone.write(examinationProposal(two, ids.visit, ids.apiary, [large])));
     const answer = await north.get(`/api/photographs/${large.hash}/small`);
     expect(answer.headers.get('content-type')).toBe('image/jpeg');

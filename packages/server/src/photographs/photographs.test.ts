@@ -107,6 +107,21 @@ describe('photographs', () => {
     expect(readdirSync(join(house.data, 'photographs', 'arriving'))).toEqual([]);
   });
 
+  test('do not open to somebody who only names their hash in an examination of his own', async () => {
+    const bytes = randomBytes(1000);
+    const [apiary, visit, colony] = [newId(), newId(), newId()];
+    expect(await upload(south, bytes)).toBe(204);
+    const named = await phoneOf(testPeople.north.person).write(
+      apiaryProposal(apiary, 'north'),
+      colonyProposal(colony, apiary, '1'),
+      visitProposal(visit, apiary, testPeople.north.person),
+      examinationProposal(colony, visit, apiary, [photograph(bytes)]),
+    );
+    expect((await north.push(named)).map(({ outcome }) => outcome)).toEqual(Array(5).fill('received'));
+    expect((await north.get(`/api/photographs/${hashOf(bytes)}`)).status).toBe(404);
+    expect((await south.get(`/api/photographs/${hashOf(bytes)}`)).status).toBe(200);
+  });
+
   test('are seen by their sender, and by whoever may read an examination that shows them', async () => {
     const bytes = randomBytes(2000);
     const [apiary, colony, visit] = [newId(), newId(), newId()];

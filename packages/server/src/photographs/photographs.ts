@@ -168,7 +168,10 @@ async function syncFile(path: string): Promise<void> {
   await file.close();
 }
 
-/** A photograph may be seen by who sent it, and by whoever may read an entity that speaks of it. */
+/**
+ * A photograph may be seen by who sent it, and by whoever may read an entity of which the sender showed it: naming the
+ * hash of another's photograph opens nothing.
+ */
 async function readable(
   database: Database,
   hash: string,
@@ -186,7 +189,11 @@ async function readable(
     join combside.states state on state.entity_type = reference.entity_type and state.entity_id = reference.entity_id
     join combside.states apiary on apiary.entity_type = 'apiary'
       and apiary.entity_id = case state.entity_type when 'apiary' then state.entity_id else state.apiary end
-    where reference.hash = ${hash} and apiary.district is not null`.execute(database.sql);
+    where reference.hash = ${hash} and apiary.district is not null and exists (
+      select from combside.entries shown
+      where shown.about_type = reference.entity_type and shown.about_id = reference.entity_id
+        and shown.by = ${photograph.uploaded_by} and shown.refused is null
+        and position(${hash} in shown.body::text) > 0)`.execute(database.sql);
   return found.rows.some((row) => mayRead(rights, row.district)) ? photograph : null;
 }
 

@@ -1,36 +1,55 @@
 import type { Entry } from '@combside/record/entry';
-import type { Author } from '@combside/record/office/author';
+import type { VisitBody } from '@combside/record/kinds/visit';
+import type { Author, Surroundings } from '@combside/record/office/author';
 import { mayPull, type Rights } from './rights.ts';
 
 /** Why an entry of a sound chain is refused here, besides the record's own reasons. Screens put them into words. */
-export const refusalReasons = ['not your district', 'visit of another inspector', 'not yours to write'] as const;
+export const refusalReasons = [
+  'not your district',
+  'visit of another inspector',
+  'not yours to write',
+  'places disagree',
+] as const;
 export type RefusalReason = (typeof refusalReasons)[number];
 
 /**
- * What a person may write: as himself alone (the record checks that), about what belongs to a district granted, and
- * bringing it into no district that is not. What belongs nowhere yet may be written by whoever found it.
+ * What a person may write: as himself alone (the record checks that), about what belongs to a district granted, naming
+ * nothing of a district that is not, and bringing it into none. What belongs nowhere yet may be written by whoever found
+ * it. What an inspector found is corrected and assessed by himself alone, not by the office either.
  */
 export function authorOf(rights: Rights): Author {
-  return { person: rights.person, mayWrite: (entry, scopes) => refusalFor(rights, entry, scopes) };
+  return { person: rights.person, mayWrite: (entry, surroundings) => refusalFor(rights, entry, surroundings) };
 }
 
-function refusalFor(
-  rights: Rights,
-  entry: Entry,
-  scopes: { readonly before: readonly string[]; readonly after: readonly string[] },
-): RefusalReason | null {
-  const { about, device, kind } = entry.envelope;
+function refusalFor(rights: Rights, entry: Entry, surroundings: Surroundings): RefusalReason | null {
+  const { about, device } = entry.envelope;
   if (about.type === 'device') return about.id === device ? null : 'not yours to write';
   if (about.type === 'server' || rights.role === 'server') return 'not yours to write';
-  if (kind === 'visit' && rights.role !== 'office') {
-    const { inspector } = (entry.body ?? {}) as { inspector?: string };
-    if (inspector !== rights.person) return 'visit of another inspector';
-  }
-  const { before, after } = scopes;
+  if (isOfColleague(rights, entry, surroundings)) return 'visit of another inspector';
+  const { before, after, named, agree } = surroundings;
   const granted = (scope: string): boolean => mayPull(rights, scope);
-  if (before.length > 0 && !before.some(granted)) return 'not your district';
+  const open = (scopes: readonly string[]): boolean => scopes.length === 0 || scopes.some(granted);
+  if (![before, ...named].every(open)) return 'not your district';
   // Bees cross borders: whoever may write at one end of a movement may say where the other is.
-  if (about.type === 'movement') return after.length === 0 || after.some(granted) ? null : 'not your district';
+  if (about.type === 'movement') return open(after) ? null : 'not your district';
   if (!after.every((scope) => before.includes(scope) || granted(scope))) return 'not your district';
-  return null;
+  return agree ? null : 'places disagree';
+}
+
+/**
+ * True for a visit, an examination or an assessment that is another inspector's to write. Whoever was ever named as the
+ * inspector of a visit may write it: on a phone without a network nobody hears that the office has given it to another.
+ */
+function isOfColleague(rights: Rights, { envelope, body }: Entry, { statement, judged }: Surroundings): boolean {
+  const isOthers = ({ envelope: { kind, by } }: Entry) =>
+    (kind === 'examination' || kind === 'assessment') && by !== rights.person;
+  if (judged.some(isOthers)) return true;
+  // The office plans the visits of others; it does not correct them.
+  if (rights.role === 'office' && envelope.kind === 'visit') return false;
+  if (envelope.kind !== 'visit' && statement?.kind !== 'visit') return false;
+  const isOwn = ({ inspector }: Pick<VisitBody, 'inspector'>) => inspector === rights.person;
+  const before = judged.filter((entry) => entry.envelope.kind === 'visit');
+  const wasOwn = before.length === 0 || before.some((entry) => isOwn(entry.body as VisitBody));
+  // A visit written by a newer program still says whose it is.
+  return !isOwn((statement?.body ?? body) as VisitBody) || !wasOwn;
 }

@@ -2,6 +2,7 @@ import { loadPack } from '@combside/law/load-pack';
 import type { Session } from '../app/session.ts';
 import { openDevice } from '../device/start.ts';
 import type { DatabaseWatch } from '../device/store/database.ts';
+import { timeZoneHere } from '../ui/time-zone.ts';
 import type { HiveDevice } from './hive-device.tsx';
 
 /** Opens the device for the person signed in and gives the hive screens what they may use of it. */
@@ -12,7 +13,7 @@ export async function openHiveDevice(session: Session, watch: DatabaseWatch): Pr
     book: device.book,
     hasher: device.hasher,
     pack,
-    timeZone: Intl.DateTimeFormat().resolvedOptions().timeZone,
+    timeZone: timeZoneHere,
     now: () => new Date().toISOString(),
     drafts: device.drafts,
     photographs: device.photographs,

@@ -12,14 +12,16 @@ export const district = {
   'district.visits.ended': 'Beendet',
   'district.live.open': 'Laufend',
   'district.live.waiting': 'Nicht laufend: keine Verbindung. Was hier steht, kann älter sein.',
-  'district.failed': 'Das Amt hat nicht geantwortet. Gezeigt ist, was es am {when} gesagt hat.',
+  'district.failed': 'Das Amt hat nicht geantwortet.',
   'district.wrong-address':
     'Diese Adresse fragt nach etwas, das das Amt nicht kennt. Die Adresse prüfen oder vom Schreibtisch aus neu beginnen.',
-  'district.failed.nothing': 'Das Amt hat nicht geantwortet.',
   'district.not-understood':
-    'Das Amt hat etwas geantwortet, das dieses Programm nicht versteht. Die neueste Version laden; was geschah, steht im Fehlerbericht. Gezeigt ist, was es am {when} gesagt hat.',
-  'district.not-understood.nothing':
     'Das Amt hat etwas geantwortet, das dieses Programm nicht versteht. Die neueste Version laden; was geschah, steht im Fehlerbericht.',
+  'district.signed-out':
+    'Das Amt weiß nicht mehr, wer Sie sind: abmelden, dann neu anmelden. Was hier aufgezeichnet ist, bleibt.',
+  'district.too-old':
+    'Das Amt verlangt eine neuere Version dieses Programms: alle Fenster schließen und es neu öffnen.',
+  'district.shown-of': 'Gezeigt ist, was es am {when} gesagt hat.',
   'district.again': 'Noch einmal fragen',
   'district.not-there':
     'Unter dieser Adresse ist kein Besuch eingetroffen, oder er liegt in einem Bezirk, der Ihnen nicht offensteht.',

@@ -322,6 +322,7 @@ export const hive = {
   'hive.not-taken.reason.not your district': 'Er liegt in einem Bezirk, der Ihnen nicht offensteht.',
   'hive.not-taken.reason.visit of another inspector': 'Er gehört zum Besuch eines anderen Sachverständigen.',
   'hive.not-taken.reason.not yours to write': 'Das darf nur das Amt schreiben.',
+  'hive.not-taken.reason.places disagree': 'Besuch, Bienenstand und Volk, die er nennt, gehören nicht zusammen.',
   'hive.not-taken.reason.bad clock': 'Die Zeit darauf ist nicht lesbar. Die Uhr des Telefons prüfen.',
   'hive.not-taken.reason.wrong about': 'Er handelt von etwas, wovon er nicht handeln kann.',
   'hive.not-taken.reason.wrong body': 'Das Amt kann nicht lesen, was er sagt.',

@@ -11,14 +11,15 @@ export const district = {
   'district.visits.ended': 'Ended',
   'district.live.open': 'Live',
   'district.live.waiting': 'Not live: no connection. What you see may be older.',
-  'district.failed': 'The office did not answer. Shown is what it said on {when}.',
+  'district.failed': 'The office did not answer.',
   'district.wrong-address':
     'This address asks for something the office does not know. Look at it, or begin again from the desk.',
-  'district.failed.nothing': 'The office did not answer.',
   'district.not-understood':
-    'The office answered in a way this program does not understand. Load the newest version; what happened is in the fault report. Shown is what it said on {when}.',
-  'district.not-understood.nothing':
     'The office answered in a way this program does not understand. Load the newest version; what happened is in the fault report.',
+  'district.signed-out':
+    'The office does not know any more who you are: sign out, then sign in again. What was recorded here stays.',
+  'district.too-old': 'The office asks for a newer version of this program: close all its windows and open it again.',
+  'district.shown-of': 'Shown is what it said on {when}.',
   'district.again': 'Ask again',
   'district.not-there': 'No visit with this address has arrived, or it lies in a district not granted to you.',
   'district.page.loading': 'Fetching the visit…',

@@ -315,6 +315,7 @@ export const hive = {
   'hive.not-taken.reason.not your district': 'It lies in a district that is not granted to you.',
   'hive.not-taken.reason.visit of another inspector': 'It belongs to the visit of another inspector.',
   'hive.not-taken.reason.not yours to write': 'Only the office may write this.',
+  'hive.not-taken.reason.places disagree': 'The visit, the apiary and the colony that it names do not belong together.',
   'hive.not-taken.reason.bad clock': 'The time on it cannot be read. Look at the clock of the phone.',
   'hive.not-taken.reason.wrong about': 'It is about something it cannot be about.',
   'hive.not-taken.reason.wrong body': 'The office cannot read what it says.',

@@ -12,7 +12,15 @@ import {
   headOf,
   headsOfAll,
 } from './read-entries.ts';
-import { followersOf, membershipsOf, placedAfter, placedAlready, placementAt, tailOf } from './read-scopes.ts';
+import {
+  followersOf,
+  membershipsOf,
+  parentsOf,
+  placedAfter,
+  placedAlready,
+  placementAt,
+  tailOf,
+} from './read-scopes.ts';
 import { staleEntities, statesOf, summariesOf } from './read-states.ts';
 
 /** Writers of one database wait for each other by this number (ours, chosen freely), in whatever process they run. */
@@ -70,5 +78,6 @@ function storeOver(db: Kysely<Tables>, exclusive: Exclusive): OfficeStore {
     placedAlready: (scope, hashes) => placedAlready(db, scope, hashes),
     memberships: (abouts) => membershipsOf(db, abouts),
     followers: (parents) => followersOf(db, parents),
+    parents: (children) => parentsOf(db, children),
   };
 }

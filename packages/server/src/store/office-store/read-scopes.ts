@@ -88,6 +88,20 @@ export async function followersOf(db: Kysely<Tables>, parents: readonly About[])
   return rows.rows;
 }
 
+/** See `OfficeStore.parents`. */
+export async function parentsOf(db: Kysely<Tables>, children: readonly About[]): Promise<Map<string, About[]>> {
+  const found = new Map<string, About[]>();
+  if (children.length === 0) return found;
+  const rows = await sql<{ type: string; id: string; parent_type: string; parent_id: string }>`
+    select asked.type, asked.id, follow.parent_type, follow.parent_id from ${askedEntities(children)}
+    join combside.follows follow on follow.child_type = asked.type and follow.child_id = asked.id`.execute(db);
+  for (const row of rows.rows) {
+    const key = aboutKey(row);
+    found.set(key, [...(found.get(key) ?? []), { type: row.parent_type, id: row.parent_id }]);
+  }
+  return found;
+}
+
 function placementOf(row: Selectable<Tables['combside.placements']> | undefined): Placement | null {
   return row ? { scope: row.scope, position: row.position, hash: row.hash, digest: row.digest } : null;
 }

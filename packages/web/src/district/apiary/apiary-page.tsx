@@ -6,6 +6,7 @@ import type { Session } from '../../app/session.ts';
 import { NotesShown } from '../../ui/notes-shown.tsx';
 import { ResultMark } from '../../ui/result-mark.tsx';
 import { sayWord } from '../../ui/say-sentence.ts';
+import { timeZoneHere } from '../../ui/time-zone.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { VisitLineLink } from '../desk/visit-line-link.tsx';
 import { useDeskAddress } from '../desk-address.ts';
@@ -13,7 +14,6 @@ import { useDistrictName } from '../district-name.tsx';
 import { PageWaits } from '../office/page-waits.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
 import { useAsked } from '../office/use-asked.ts';
-import { deskTimeZone } from '../time-zone.ts';
 import { AskForVisit } from './ask-for-visit.tsx';
 import { MovementLine } from './movement-line.tsx';
 
@@ -85,7 +85,7 @@ export function ApiaryPage({ session, apiary }: ApiaryPageProps) {
                     colony.hiveState && colony.hiveState !== 'living'
                       ? sayWord(words, 'casework.hive-state.*', colony.hiveState)
                       : null,
-                    colony.lastExaminedAt && words.dayOf(colony.lastExaminedAt, deskTimeZone),
+                    colony.lastExaminedAt && words.dayOf(colony.lastExaminedAt, timeZoneHere),
                   ]
                     .filter(Boolean)
                     .join(' · ')}
@@ -99,7 +99,7 @@ export function ApiaryPage({ session, apiary }: ApiaryPageProps) {
       <NotesShown
         notes={answer.apiary.notes as StateBase['notes']}
         nameOf={(person) => answer.people.find((one) => one.person === person)?.name ?? words.say('always.not-known')}
-        timeZone={deskTimeZone}
+        timeZone={timeZoneHere}
       />
       <section className="stack close" aria-labelledby="where-title">
         <h3 id="where-title">{words.say('district.apiary.where')}</h3>
@@ -194,9 +194,9 @@ function OwedHere({ apiary }: { readonly apiary: string }) {
             <span className="quiet">
               {[
                 sayWord(words, 'casework.owed-by.*', duty.owedBy),
-                words.say('district.owed.since', { day: words.dayOf(duty.since, deskTimeZone) }),
+                words.say('district.owed.since', { day: words.dayOf(duty.since, timeZoneHere) }),
                 duty.due
-                  ? words.say('district.owed.by', { day: words.dayOf(duty.due, deskTimeZone) })
+                  ? words.say('district.owed.by', { day: words.dayOf(duty.due, timeZoneHere) })
                   : duty.promptness && sayWord(words, 'casework.promptness.*', duty.promptness),
                 duty.article,
               ]

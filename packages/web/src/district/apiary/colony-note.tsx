@@ -7,9 +7,9 @@ import { NotesShown } from '../../ui/notes-shown.tsx';
 import { ResultMark } from '../../ui/result-mark.tsx';
 import { sayWord } from '../../ui/say-sentence.ts';
 import { SignDrawing } from '../../ui/sign-drawing.tsx';
+import { timeZoneHere } from '../../ui/time-zone.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { StandingShown } from '../comb/standing-shown.tsx';
-import { deskTimeZone } from '../time-zone.ts';
 import { usePack } from '../use-pack.ts';
 
 interface ColonyNoteProps {
@@ -127,7 +127,7 @@ export function ColonyNote({ colony, photographs, nameOf }: ColonyNoteProps) {
                     loading="lazy"
                     alt={words.say('district.photograph-of', {
                       label: colony.label,
-                      when: words.dayAndTime(one.takenAt, deskTimeZone),
+                      when: words.dayAndTime(one.takenAt, timeZoneHere),
                     })}
                   />
                   <Link href={`/comb/colony/${colony.colony}/photograph/${one.hash}`}>
@@ -142,8 +142,8 @@ export function ColonyNote({ colony, photographs, nameOf }: ColonyNoteProps) {
           ))}
         </ul>
       )}
-      <CorrectionsShown examined={examined} assessments={colony.assessments} nameOf={nameOf} timeZone={deskTimeZone} />
-      <NotesShown notes={colony.notes} nameOf={nameOf} timeZone={deskTimeZone} />
+      <CorrectionsShown examined={examined} assessments={colony.assessments} nameOf={nameOf} timeZone={timeZoneHere} />
+      <NotesShown notes={colony.notes} nameOf={nameOf} timeZone={timeZoneHere} />
     </article>
   );
 }

@@ -2,12 +2,12 @@ import { colonyPage } from '@combside/contract/colony-page';
 import { Link } from 'wouter';
 import { NotesShown } from '../../ui/notes-shown.tsx';
 import { sayWord } from '../../ui/say-sentence.ts';
+import { timeZoneHere } from '../../ui/time-zone.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { useDeskAddress } from '../desk-address.ts';
 import { PageWaits } from '../office/page-waits.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
 import { useAsked } from '../office/use-asked.ts';
-import { deskTimeZone } from '../time-zone.ts';
 import { ColonyNote } from './colony-note.tsx';
 
 /** One colony with everything ever seen in it, newest first. */
@@ -59,7 +59,7 @@ export function ColonyPage({ colony }: { readonly colony: string }) {
         {answer.colony.examinations.map((examination) => (
           <div key={examination.written.entry} className="stack close">
             <p className="look-day">
-              {words.dayAndTime(examination.body.observedAt, deskTimeZone)} · {nameOf(examination.written.by)}
+              {words.dayAndTime(examination.body.observedAt, timeZoneHere)} · {nameOf(examination.written.by)}
               {' · '}
               <Link href={desk.to(`/visit/${examination.body.visit}`)}>{words.say('district.colony.visit-page')}</Link>
             </p>
@@ -83,7 +83,7 @@ export function ColonyPage({ colony }: { readonly colony: string }) {
           </div>
         ))}
       </section>
-      <NotesShown notes={answer.colony.notes} nameOf={nameOf} timeZone={deskTimeZone} />
+      <NotesShown notes={answer.colony.notes} nameOf={nameOf} timeZone={timeZoneHere} />
     </main>
   );
 }

@@ -2,12 +2,12 @@ import { visitPage } from '@combside/contract/visit-page';
 import { Link } from 'wouter';
 import { NotesShown } from '../../ui/notes-shown.tsx';
 import { sayWord } from '../../ui/say-sentence.ts';
+import { timeZoneHere } from '../../ui/time-zone.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { useDeskAddress } from '../desk-address.ts';
 import { PageWaits } from '../office/page-waits.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
 import { useAsked } from '../office/use-asked.ts';
-import { deskTimeZone } from '../time-zone.ts';
 import { ColonyNote } from './colony-note.tsx';
 
 /** One visit as a case note: what happened, what was seen and why, who and where. It grows while entries arrive. */
@@ -20,7 +20,7 @@ export function VisitPage({ visit }: { readonly visit: string }) {
     return <PageWaits asked={asked} loading="district.page.loading" notThere="district.not-there" />;
   }
 
-  const at = (instant: string) => words.dayAndTime(instant, deskTimeZone);
+  const at = (instant: string) => words.dayAndTime(instant, timeZoneHere);
   const nameOf = (person: string) =>
     answer.people.find((one) => one.person === person)?.name ?? words.say('always.not-known');
   const labelOf = (colony: string) => answer.colonies.find((one) => one.colony === colony)?.label ?? '';
@@ -121,7 +121,7 @@ export function VisitPage({ visit }: { readonly visit: string }) {
           </ul>
         </section>
       )}
-      <NotesShown notes={answer.visit.notes} nameOf={nameOf} timeZone={deskTimeZone} />
+      <NotesShown notes={answer.visit.notes} nameOf={nameOf} timeZone={timeZoneHere} />
       {answer.visit.handovers.map(({ body: handed, written }) => (
         <p key={written.entry}>
           {words.say('district.handed-over', {

@@ -9,12 +9,12 @@ import type { Language } from '@combside/words/language';
 import { useState } from 'react';
 import { Link } from 'wouter';
 import { lastWords } from '../../ui/comb/last-words.ts';
+import { timeZoneHere } from '../../ui/time-zone.ts';
 import { SpeaksWords, useWords } from '../../ui/words-context.tsx';
 import { WriteStatus } from '../../ui/write-status.tsx';
 import { PageWaits } from '../office/page-waits.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
 import { useAsked } from '../office/use-asked.ts';
-import { deskTimeZone } from '../time-zone.ts';
 import { CameBack, draftName } from './came-back.tsx';
 import { CombDesk, type ToWrite } from './comb-desk.tsx';
 import { Compared } from './compared.tsx';
@@ -66,7 +66,7 @@ function Comb({ colony, hash }: CombPageProps) {
         <p>
           <Link href={`/colony/${colony}`}>{words.say('comb.screen.back', { label })}</Link>
           {answer.apiary && ` · ${answer.apiary.name}`}
-          {photograph && ` · ${words.dayAndTime(photograph.takenAt, deskTimeZone)}`}
+          {photograph && ` · ${words.dayAndTime(photograph.takenAt, timeZoneHere)}`}
           {visit && (
             <>
               {' · '}
@@ -101,7 +101,7 @@ function Kept({ writing, colony, kept, nameOf }: KeptProps) {
   // Of the same side; where none is, no comparison is offered.
   const others = colony.combReadings.filter((one) => one !== kept && samePlace(one.body.place, body.place));
   const compared = others.find((one) => one.written.entry === other);
-  const at = (instant: string) => words.dayAndTime(instant, deskTimeZone);
+  const at = (instant: string) => words.dayAndTime(instant, timeZoneHere);
   const correct = (said: ToWrite) => {
     if (!draft) return;
     const act = () =>

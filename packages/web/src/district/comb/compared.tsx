@@ -7,8 +7,8 @@ import { Button } from '../../ui/button.tsx';
 import { CombOverlay } from '../../ui/comb/comb-overlay.tsx';
 import { Hatchings } from '../../ui/comb/hatching.tsx';
 import { useCombShown } from '../../ui/comb/shown-comb.ts';
+import { timeZoneHere } from '../../ui/time-zone.ts';
 import { useWords } from '../../ui/words-context.tsx';
-import { deskTimeZone } from '../time-zone.ts';
 import { useStoredPhotograph } from './use-stored-photograph.ts';
 
 interface ComparedProps {
@@ -62,7 +62,7 @@ export function Compared({ one, other }: ComparedProps) {
             <td />
             {[first, second].map((body) => (
               <th key={body.photograph.hash} scope="col">
-                {words.dayAndTime(body.observedAt, deskTimeZone)}
+                {words.dayAndTime(body.observedAt, timeZoneHere)}
               </th>
             ))}
             <th scope="col">{words.say('comb.screen.compare.change')}</th>
@@ -111,7 +111,7 @@ function Side({ body, overlay }: { readonly body: CombReadingBody; readonly over
   );
   const nothing = useMemo(() => ({ address: '', ...body.reader.picture }), [body.reader.picture]);
   const comb = useCombShown(there ?? nothing, corrected?.cells ?? [], body.reader, upright);
-  const when = words.dayAndTime(body.observedAt, deskTimeZone);
+  const when = words.dayAndTime(body.observedAt, timeZoneHere);
   return (
     <figure className="stack close">
       <figcaption>{when}</figcaption>

@@ -1,8 +1,8 @@
 import type { CombPhotographLine } from '@combside/contract/comb-photographs';
 import { Link } from 'wouter';
 import { sayWord } from '../../ui/say-sentence.ts';
+import { timeZoneHere } from '../../ui/time-zone.ts';
 import { useWords } from '../../ui/words-context.tsx';
-import { deskTimeZone } from '../time-zone.ts';
 import { StandingShown } from './standing-shown.tsx';
 
 interface PhotographLineProps {
@@ -15,7 +15,7 @@ interface PhotographLineProps {
 export function PhotographLine({ photograph, isChosen, onChoose }: PhotographLineProps) {
   const words = useWords();
   const { hash, colony, label, apiaryName, takenAt, caption, standing, reasons } = photograph;
-  const when = words.dayAndTime(takenAt, deskTimeZone);
+  const when = words.dayAndTime(takenAt, timeZoneHere);
   return (
     <article className="comb-line" aria-label={words.say('district.combs.one', { label, when })}>
       <Link href={`/comb/colony/${colony}/photograph/${hash}`}>

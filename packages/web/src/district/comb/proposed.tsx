@@ -9,11 +9,11 @@ import { ask } from '../../device/ask/ask.ts';
 import { Button } from '../../ui/button.tsx';
 import { lastWords } from '../../ui/comb/last-words.ts';
 import { NotRead, ReadingCautions } from '../../ui/comb/reading-limits.tsx';
+import { timeZoneHere } from '../../ui/time-zone.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { WriteStatus } from '../../ui/write-status.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
 import { useAsked } from '../office/use-asked.ts';
-import { deskTimeZone } from '../time-zone.ts';
 import { askReading } from './ask-reading.ts';
 import { CameBack, draftName } from './came-back.tsx';
 import { CombDesk, type ToWrite } from './comb-desk.tsx';
@@ -54,7 +54,7 @@ export function Proposed(props: ProposedProps) {
       <img
         className="comb-unread"
         src={`/api/photographs/${photograph.hash}`}
-        alt={words.say('comb.screen.photograph-taken', { when: words.dayAndTime(photograph.takenAt, deskTimeZone) })}
+        alt={words.say('comb.screen.photograph-taken', { when: words.dayAndTime(photograph.takenAt, timeZoneHere) })}
       />
       <div className="stack">
         <Unanswered asked={asked} />
@@ -115,7 +115,7 @@ function Looked({
   return (
     <>
       <div className="stack close">
-        <p>{words.say('district.comb.proposed', { when: words.dayAndTime(readAt, deskTimeZone) })}</p>
+        <p>{words.say('district.comb.proposed', { when: words.dayAndTime(readAt, timeZoneHere) })}</p>
         {draft.cameBack && <CameBack draft={draft} />}
       </div>
       <CombDesk

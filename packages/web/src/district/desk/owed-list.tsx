@@ -3,11 +3,11 @@ import { useState } from 'react';
 import { Link } from 'wouter';
 import { dayEdges } from '../../app/day-in-zone.ts';
 import { Button } from '../../ui/button.tsx';
+import { timeZoneHere } from '../../ui/time-zone.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { useDeskAddress } from '../desk-address.ts';
 import { Unanswered } from '../office/unanswered.tsx';
 import { useAsked } from '../office/use-asked.ts';
-import { deskTimeZone } from '../time-zone.ts';
 import { type OwedGroup, owedByTime } from './owed-by-time.ts';
 import { OwedDutiesLine } from './owed-duties-line.tsx';
 import { VisitLineLink } from './visit-line-link.tsx';
@@ -18,7 +18,7 @@ export function OwedList({ chosen }: { readonly chosen: string | null }) {
   const words = useWords();
   const asked = useAsked(owed, '/api/owed', () => true);
   const { answer, state } = asked;
-  const groups = answer ? owedByTime(answer, dayEdges(answer.now, deskTimeZone)) : [];
+  const groups = answer ? owedByTime(answer, dayEdges(answer.now, timeZoneHere)) : [];
   const empty = groups.every(({ visits, duties }) => visits.length + duties.length === 0);
   return (
     <nav className="office-list" aria-label={words.say('district.owed')}>
@@ -67,7 +67,7 @@ function OwedSection({ group, chosen }: { readonly group: OwedGroup; readonly ch
               <OwedDutiesLine duties={one.duties} />
               {one.due && (
                 <span className="quiet">
-                  {words.say('district.owed.by', { day: words.dayOf(one.due, deskTimeZone) })}
+                  {words.say('district.owed.by', { day: words.dayOf(one.due, timeZoneHere) })}
                 </span>
               )}
             </Link>

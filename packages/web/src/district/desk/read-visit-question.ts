@@ -1,5 +1,6 @@
 import { dayOn, daysLater } from '@combside/calendar/day';
 import { monthsLater } from '@combside/calendar/months-later';
+import type { ResultWord } from '@combside/casework/result/results-by-gravity';
 import { dayInZone, startOfDay } from '../../app/day-in-zone.ts';
 
 /** What was typed into the search, as a question about visits. */
@@ -19,7 +20,7 @@ export interface QuestionWords {
   readonly today: string;
   readonly yesterday: string;
   /** The one word that stands for results of casework. */
-  readonly results: readonly { readonly word: string; readonly means: readonly string[] }[];
+  readonly results: readonly { readonly word: string; readonly means: readonly ResultWord[] }[];
 }
 
 /** Days, and how many words named them. */

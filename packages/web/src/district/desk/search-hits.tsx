@@ -6,11 +6,11 @@ import type { Words } from '@combside/words/words';
 import { useMemo } from 'react';
 import { Link } from 'wouter';
 import { sayWord } from '../../ui/say-sentence.ts';
+import { timeZoneHere } from '../../ui/time-zone.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { useDeskAddress } from '../desk-address.ts';
 import { Unanswered } from '../office/unanswered.tsx';
 import { useAsked } from '../office/use-asked.ts';
-import { deskTimeZone } from '../time-zone.ts';
 import { type QuestionWords, readVisitQuestion } from './read-visit-question.ts';
 
 interface SearchHitsProps {
@@ -108,7 +108,7 @@ function visitsAddress(text: string, words: Words): string {
     from,
     to,
     results,
-  } = readVisitQuestion(text, questionWords(words), new Date().toISOString(), deskTimeZone);
+  } = readVisitQuestion(text, questionWords(words), new Date().toISOString(), timeZoneHere);
   const query = new URLSearchParams({ limit: '20' });
   if (rest !== '') query.set('text', rest);
   if (from !== null) query.set('from', from);
@@ -136,7 +136,7 @@ function visitIs(visit: VisitLine, words: Words): string {
   const when = visit.endedAt ?? visit.startedAt ?? visit.plannedFor;
   return when === null
     ? words.say('district.places.hit.visit-asked')
-    : words.say('district.places.hit.visit', { when: words.dayAndTime(when, deskTimeZone) });
+    : words.say('district.places.hit.visit', { when: words.dayAndTime(when, timeZoneHere) });
 }
 
 function resultsOf(visit: VisitLine, words: Words): string[] {

@@ -1,9 +1,9 @@
 import type { VisitLine } from '@combside/contract/visits';
 import { Link } from 'wouter';
 import { sayWord } from '../../ui/say-sentence.ts';
+import { timeZoneHere } from '../../ui/time-zone.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { useDeskAddress } from '../desk-address.ts';
-import { deskTimeZone } from '../time-zone.ts';
 
 /** One visit as a line that opens its page: where, how it stands, who, and what it came to so far. */
 export function VisitLineLink({ visit, chosen }: { readonly visit: VisitLine; readonly chosen: boolean }) {
@@ -22,7 +22,7 @@ export function VisitLineLink({ visit, chosen }: { readonly visit: VisitLine; re
     <Link className="office-line" href={desk.to(`/visit/${visit.visit}`)} aria-current={chosen ? 'page' : undefined}>
       <strong>{visit.apiaryName ?? words.say('district.apiary-unknown')}</strong>
       <span>
-        {standing} {when && words.dayAndTime(when, deskTimeZone)}
+        {standing} {when && words.dayAndTime(when, timeZoneHere)}
         {visit.plannedFor && !visit.startedAt && ` · ${reason}`}
       </span>
       <span className="quiet">{visit.inspectorName ?? ''}</span>

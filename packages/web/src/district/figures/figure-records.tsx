@@ -2,10 +2,10 @@ import { type FigureLine, figureRecords } from '@combside/contract/figures';
 import { Link } from 'wouter';
 import { Button } from '../../ui/button.tsx';
 import { sayWord } from '../../ui/say-sentence.ts';
+import { timeZoneHere } from '../../ui/time-zone.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
 import { useAsked } from '../office/use-asked.ts';
-import { deskTimeZone } from '../time-zone.ts';
 import { commaSeparated, saveText } from './comma-separated.ts';
 import { sayFigure } from './say-figure.ts';
 
@@ -80,7 +80,7 @@ export function FigureRecords({ figure, from, to, back }: FigureRecordsProps) {
               <tbody>
                 {answer.records.map((one) => (
                   <tr key={one.examination}>
-                    <td>{one.observedAt ? words.dayOf(one.observedAt, deskTimeZone) : ''}</td>
+                    <td>{one.observedAt ? words.dayOf(one.observedAt, timeZoneHere) : ''}</td>
                     <td>
                       <Link href={`/apiary/${one.apiary}`}>
                         {one.apiaryName ?? words.say('district.apiary-unknown')}

@@ -5,10 +5,10 @@ import { monthsLater } from '@combside/calendar/months-later';
 import { type Figures as Answer, type FigureLine, figures } from '@combside/contract/figures';
 import { Link, useSearchParams } from 'wouter';
 import { Button } from '../../ui/button.tsx';
+import { timeZoneHere } from '../../ui/time-zone.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
 import { useAsked } from '../office/use-asked.ts';
-import { deskTimeZone } from '../time-zone.ts';
 import { commaSeparated, saveText } from './comma-separated.ts';
 import { FigureRecords } from './figure-records.tsx';
 import { MonthsView } from './months-view.tsx';
@@ -150,7 +150,7 @@ function Numbers({
           ))}
         </ul>
         <p className="quiet">
-          {words.say('programme.source', { when: words.dayAndTime(answer.countedAt, deskTimeZone) })}
+          {words.say('programme.source', { when: words.dayAndTime(answer.countedAt, timeZoneHere) })}
         </p>
       </section>
     </>

@@ -3,6 +3,8 @@ import type { Map as DrawnMap } from 'maplibre-gl';
 import { useEffect, useRef, useState } from 'react';
 import { ask } from '../../device/ask/ask.ts';
 import { useArrivals } from '../office/arrivals.ts';
+import { Calmly } from '../office/calmly.ts';
+import { restBetweenAskings } from '../office/use-asked-again.ts';
 
 /**
  * What lies in the window of the map, asked for again when the map was moved and when an arrival touches it. The last answer
@@ -46,11 +48,10 @@ export function useMapWindow(map: DrawnMap | null): { readonly answer: MapAnswer
       map.off('moveend', moved);
     };
   }, [map]);
-  const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
+  const [calmly] = useState(() => new Calmly(restBetweenAskings, () => askAgain.current()));
+  useEffect(() => () => calmly.stop(), [calmly]);
   useArrivals((event) => {
-    if (!['apiary', 'colony'].includes(event.about.type)) return;
-    clearTimeout(timer.current);
-    timer.current = setTimeout(() => askAgain.current(), 250);
+    if (['apiary', 'colony'].includes(event.about.type)) calmly.act();
   });
   return { answer, older };
 }

@@ -1,6 +1,6 @@
 import { Button } from '../../ui/button.tsx';
+import { timeZoneHere } from '../../ui/time-zone.ts';
 import { useWords } from '../../ui/words-context.tsx';
-import { deskTimeZone } from '../time-zone.ts';
 import type { Query } from './query.ts';
 
 /**
@@ -17,17 +17,29 @@ export function Unanswered({ asked }: { readonly asked: Query<unknown> }) {
     );
   }
   if (asked.state !== 'failed') return null;
-  const why = asked.failure === 'not understood' ? 'district.not-understood' : 'district.failed';
   return (
     <div className="caution stack close" role="alert">
       <p>
-        {asked.answeredAt === null
-          ? words.say(`${why}.nothing`)
-          : words.say(why, { when: words.dayAndTime(asked.answeredAt, deskTimeZone) })}
+        {words.say(whyNot(asked.failure))}
+        {asked.answeredAt !== null &&
+          ` ${words.say('district.shown-of', { when: words.dayAndTime(asked.answeredAt, timeZoneHere) })}`}
       </p>
       <div>
         <Button onClick={asked.again}>{words.say('district.again')}</Button>
       </div>
     </div>
   );
+}
+
+function whyNot(failure: Query<unknown>['failure']) {
+  switch (failure) {
+    case 'not understood':
+      return 'district.not-understood';
+    case 'not signed in':
+      return 'district.signed-out';
+    case 'newer program needed':
+      return 'district.too-old';
+    default:
+      return 'district.failed';
+  }
 }

@@ -3,8 +3,8 @@ import type { Words } from '@combside/words/words';
 import { Link } from 'wouter';
 import { ResultMark } from '../../ui/result-mark.tsx';
 import { sayWord } from '../../ui/say-sentence.ts';
+import { timeZoneHere } from '../../ui/time-zone.ts';
 import { useWords } from '../../ui/words-context.tsx';
-import { deskTimeZone } from '../time-zone.ts';
 
 interface RankedRowProps {
   readonly apiary: RankedLine;
@@ -50,7 +50,7 @@ export function RankedRow({ apiary, taken, onTake }: RankedRowProps) {
         {apiary.planned.map((one) => (
           <p key={one.visit}>
             {words.say('planning.planned', {
-              when: words.dayAndTime(one.plannedFor, deskTimeZone),
+              when: words.dayAndTime(one.plannedFor, timeZoneHere),
               name: one.inspectorName ?? words.say('always.not-known'),
             })}
           </p>

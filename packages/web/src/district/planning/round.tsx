@@ -6,11 +6,11 @@ import { useDevice } from '../../device/device-in-hand.tsx';
 import { useWrite } from '../../device/write/use-write.ts';
 import { Button } from '../../ui/button.tsx';
 import { sayWord } from '../../ui/say-sentence.ts';
+import { timeZoneHere } from '../../ui/time-zone.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { WriteTrouble } from '../../ui/write-status.tsx';
 import { DeskDeviceWord } from '../apiary/ask-for-visit.tsx';
 import { useAsked } from '../office/use-asked.ts';
-import { deskTimeZone } from '../time-zone.ts';
 import { actOfRound, type RoundInput, type Taken } from './act-of-round.ts';
 
 interface RoundProps {
@@ -41,7 +41,7 @@ export function Round({ stops, today, onChange }: RoundProps) {
   const known = !Number.isNaN(start.getTime());
   const past = known && start.getTime() < Date.now();
   const arrival = (place: number) =>
-    known ? words.clockTime(new Date(start.getTime() + place * between * 60_000).toISOString(), deskTimeZone) : '';
+    known ? words.clockTime(new Date(start.getTime() + place * between * 60_000).toISOString(), timeZoneHere) : '';
   const colonies = stops.reduce((sum, one) => sum + one.line.toOpen, 0);
   const write = async () => {
     if (!name || !known) return;

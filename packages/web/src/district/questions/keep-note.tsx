@@ -8,10 +8,10 @@ import { Link } from 'wouter';
 import { useWrite, type Writing } from '../../device/write/use-write.ts';
 import { Button } from '../../ui/button.tsx';
 import { sayWord } from '../../ui/say-sentence.ts';
+import { timeZoneHere } from '../../ui/time-zone.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { WriteTrouble } from '../../ui/write-status.tsx';
 import { useAsked } from '../office/use-asked.ts';
-import { deskTimeZone } from '../time-zone.ts';
 
 interface KeepNoteProps {
   /** The whole note, as long as the record takes. */
@@ -53,7 +53,7 @@ function ChoosePlace({ text, onLeave }: KeepNoteProps & { readonly onLeave: () =
     <section className="stack close keep-note" aria-label={words.say('questions.keep')}>
       <label htmlFor={id}>{words.say('questions.keep.which')}</label>
       <input id={id} className="text-input" value={search} onChange={(event) => setSearch(event.target.value)} />
-      {asked === 'failed' && <p className="caution">{words.say('district.failed.nothing')}</p>}
+      {asked === 'failed' && <p className="caution">{words.say('district.failed')}</p>}
       {answer?.apiaries.length === 0 && <p className="quiet">{words.say('questions.keep.none')}</p>}
       <ul className="rows">
         {answer?.apiaries.map((one) => (
@@ -91,7 +91,7 @@ function Cases({
   const { answer } = useAsked(visits, `/api/visits?apiary=${apiary.apiary}&limit=50`, () => false);
   const suspect = answer?.visits.filter((visit) => visit.results.some((one) => saysSuspect(one.result))) ?? [];
   return suspect.slice(0, 3).map((visit) => {
-    const values = { name: apiary.name, day: visit.startedAt ? words.dayOf(visit.startedAt, deskTimeZone) : '–' };
+    const values = { name: apiary.name, day: visit.startedAt ? words.dayOf(visit.startedAt, timeZoneHere) : '–' };
     return (
       <Button
         key={visit.visit}

@@ -14,10 +14,10 @@ import { newId } from '../../device/keys/new-id.ts';
 import { useWrite } from '../../device/write/use-write.ts';
 import { Button } from '../../ui/button.tsx';
 import { sayWord } from '../../ui/say-sentence.ts';
+import { timeZoneHere } from '../../ui/time-zone.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { WriteTrouble } from '../../ui/write-status.tsx';
 import { useAsked } from '../office/use-asked.ts';
-import { deskTimeZone } from '../time-zone.ts';
 import type { Value, Values } from './inputs-in-address.ts';
 import { fieldsOf, limitsIn } from './limits-in-fields.ts';
 
@@ -70,14 +70,14 @@ export function KeptLimits({ values, onUse }: KeptLimitsProps) {
               {words.say('questions.limits.from', {
                 source: body.source,
                 name: nameOf(written.by),
-                when: words.dayOf(written.at, deskTimeZone),
+                when: words.dayOf(written.at, timeZoneHere),
               })}
               {corrections.map((one) => (
                 <span key={one.written.entry}>
                   {' '}
                   {words.say('questions.limits.corrected', {
                     name: nameOf(one.written.by),
-                    when: words.dayOf(one.written.at, deskTimeZone),
+                    when: words.dayOf(one.written.at, timeZoneHere),
                     reason: one.reason,
                   })}
                 </span>

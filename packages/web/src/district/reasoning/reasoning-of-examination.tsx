@@ -11,9 +11,9 @@ import { Button } from '../../ui/button.tsx';
 import { useReasoning } from '../../ui/reasoning/reasoning.ts';
 import { ReasoningPage } from '../../ui/reasoning/reasoning-page.tsx';
 import { sayWord } from '../../ui/say-sentence.ts';
+import { timeZoneHere } from '../../ui/time-zone.ts';
 import { SpeaksWords, useWords } from '../../ui/words-context.tsx';
 import { useAsked } from '../office/use-asked.ts';
-import { deskTimeZone } from '../time-zone.ts';
 import { usePack } from '../use-pack.ts';
 import { type Copy, WhatIf } from './what-if.tsx';
 
@@ -47,7 +47,7 @@ function Examined({ session, colony, entry }: ReasoningOfExaminationProps) {
     return (
       <main className="office-page">
         <div className="caution stack close" role="alert">
-          <p>{words.say('district.failed.nothing')}</p>
+          <p>{words.say('district.failed')}</p>
           <Button onClick={again}>{words.say('district.again')}</Button>
         </div>
       </main>
@@ -99,7 +99,7 @@ function Reckoned({ page, entry, pack }: { readonly page: ColonyPage; readonly e
   return (
     <main className="office-page reasoning-desk stack">
       <header className="stack close">
-        <h2>{words.say('reasoning.office.title', { label, when: words.dayAndTime(body.observedAt, deskTimeZone) })}</h2>
+        <h2>{words.say('reasoning.office.title', { label, when: words.dayAndTime(body.observedAt, timeZoneHere) })}</h2>
         <p>
           <Link href={`/visit/${body.visit}`}>{words.say('reasoning.office.back')}</Link>
           {page.apiary && ` · ${page.apiary.name}`}
@@ -148,7 +148,7 @@ function Reckoned({ page, entry, pack }: { readonly page: ColonyPage; readonly e
                   href={`/reasoning/colony/${colony.about.id}/examination/${one.written.entry}`}
                   aria-current={one.written.entry === entry ? 'page' : undefined}
                 >
-                  {words.dayAndTime(one.body.observedAt, deskTimeZone)}
+                  {words.dayAndTime(one.body.observedAt, timeZoneHere)}
                 </Link>
               </li>
             ))}

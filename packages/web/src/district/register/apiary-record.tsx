@@ -4,12 +4,12 @@ import { mergedInto } from '@combside/record/fold';
 import type { ApiaryBody } from '@combside/record/kinds/apiary';
 import { Link } from 'wouter';
 import { sayWord } from '../../ui/say-sentence.ts';
+import { timeZoneHere } from '../../ui/time-zone.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { WriteStatus } from '../../ui/write-status.tsx';
 import { useDistrictName } from '../district-name.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
 import { useAsked } from '../office/use-asked.ts';
-import { deskTimeZone } from '../time-zone.ts';
 import { ChangeForm } from './change-form.tsx';
 import { Contested } from './contested.tsx';
 import { History } from './history.tsx';
@@ -116,7 +116,7 @@ export function ApiaryRecord({ apiary }: { readonly apiary: string }) {
                 <img
                   src={`/api/photographs/${one.hash}`}
                   loading="lazy"
-                  alt={words.say('register.photograph', { when: words.dayAndTime(one.takenAt, deskTimeZone) })}
+                  alt={words.say('register.photograph', { when: words.dayAndTime(one.takenAt, timeZoneHere) })}
                 />
               </li>
             ))}
@@ -154,7 +154,7 @@ export function ApiaryRecord({ apiary }: { readonly apiary: string }) {
             return (
               <li key={visit.visit}>
                 <Link href={`/visit/${visit.visit}`}>
-                  {when ? words.dayAndTime(when, deskTimeZone) : words.say('always.not-known')}
+                  {when ? words.dayAndTime(when, timeZoneHere) : words.say('always.not-known')}
                 </Link>{' '}
                 <span className="quiet">{visit.inspectorName ?? ''}</span>
               </li>

@@ -1,11 +1,11 @@
 import { colonyPage } from '@combside/contract/colony-page';
 import { Link } from 'wouter';
 import { sayWord } from '../../ui/say-sentence.ts';
+import { timeZoneHere } from '../../ui/time-zone.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { WriteStatus } from '../../ui/write-status.tsx';
 import { Unanswered } from '../office/unanswered.tsx';
 import { useAsked } from '../office/use-asked.ts';
-import { deskTimeZone } from '../time-zone.ts';
 import { Contested } from './contested.tsx';
 import { History } from './history.tsx';
 import { Movements } from './movements.tsx';
@@ -65,7 +65,7 @@ export function ColonyRecord({ colony }: { readonly colony: string }) {
             const result = answer.colony.assessments.find(({ body: said }) => said.examination === one.written.entry);
             return (
               <li key={one.written.entry}>
-                <Link href={`/visit/${one.body.visit}`}>{words.dayAndTime(one.body.observedAt, deskTimeZone)}</Link>{' '}
+                <Link href={`/visit/${one.body.visit}`}>{words.dayAndTime(one.body.observedAt, timeZoneHere)}</Link>{' '}
                 <span className="quiet">
                   {sayWord(words, 'casework.depth.*', one.body.depth)}
                   {result && ` · ${sayWord(words, 'casework.result.*', result.body.result)}`}

@@ -2,8 +2,8 @@ import { settleContested } from '@combside/casework/register/settle';
 import type { Person } from '@combside/contract/people';
 import type { ApiaryState, ColonyState, KeeperState, MovementState } from '@combside/record/states';
 import { Button } from '../../ui/button.tsx';
+import { timeZoneHere } from '../../ui/time-zone.ts';
 import { useWords } from '../../ui/words-context.tsx';
-import { deskTimeZone } from '../time-zone.ts';
 import { type Names, nameOf } from './names-on-record.ts';
 import { sayField, sayValue } from './say-value.ts';
 import type { RecordWriting } from './use-record-writing.ts';
@@ -44,7 +44,7 @@ export function Contested({
             <p className="quiet">
               {words.say('register.history.by', {
                 name: nameOf(people, written.by, words.say('always.not-known')),
-                when: words.dayAndTime(written.at, deskTimeZone),
+                when: words.dayAndTime(written.at, timeZoneHere),
               })}
               {index === 0 && ` · ${words.say('register.contested.now')}`}
             </p>

@@ -2,8 +2,8 @@ import { type HistoryEvent, historyOf } from '@combside/casework/register/histor
 import type { Person } from '@combside/contract/people';
 import type { StateBase } from '@combside/record/states';
 import { sayWord } from '../../ui/say-sentence.ts';
+import { timeZoneHere } from '../../ui/time-zone.ts';
 import { useWords } from '../../ui/words-context.tsx';
-import { deskTimeZone } from '../time-zone.ts';
 import { type Names, nameOf } from './names-on-record.ts';
 import { sayField, sayValue } from './say-value.ts';
 
@@ -34,7 +34,7 @@ export function History({
               <span className="quiet">
                 {words.say('register.history.by', {
                   name: nameOf(people, event.written.by, words.say('always.not-known')),
-                  when: words.dayAndTime(event.written.at, deskTimeZone),
+                  when: words.dayAndTime(event.written.at, timeZoneHere),
                 })}
               </span>
             </p>

@@ -7,10 +7,10 @@ import { dayInZone } from '../../app/day-in-zone.ts';
 import { newId } from '../../device/keys/new-id.ts';
 import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
+import { timeZoneHere } from '../../ui/time-zone.ts';
 import { useWords } from '../../ui/words-context.tsx';
 import { WriteStatus } from '../../ui/write-status.tsx';
 import { useAsked } from '../office/use-asked.ts';
-import { deskTimeZone } from '../time-zone.ts';
 import { Labelled, Why } from './labelled.tsx';
 import { actOf, bodyOf, draftOf, type Missing, type MovementDraft } from './movement-draft.ts';
 import { MovementEnd } from './movement-end.tsx';
@@ -59,7 +59,7 @@ export function MovementForm({ writing, own, colony, written, nameOf, onDone }: 
     if (!('from' in body)) return;
     const said = [draft.other === 'outside' ? whom.trim() : '', why.trim()].filter(Boolean).join('. ');
     const act = async () =>
-      withReason(await actOf(body, written, dayInZone(new Date().toISOString(), deskTimeZone)), said, newId);
+      withReason(await actOf(body, written, dayInZone(new Date().toISOString(), timeZoneHere)), said, newId);
     if (await writing.write(act)) onDone();
   };
 

@@ -10,8 +10,8 @@ import type { Person } from '@combside/contract/people';
 import type { ApiaryState, ColonyState } from '@combside/record/states';
 import { newId } from '../../device/keys/new-id.ts';
 import { Button } from '../../ui/button.tsx';
+import { timeZoneHere } from '../../ui/time-zone.ts';
 import { useWords } from '../../ui/words-context.tsx';
-import { deskTimeZone } from '../time-zone.ts';
 import { type Names, nameOf } from './names-on-record.ts';
 import { sayField, sayValue } from './say-value.ts';
 import type { RecordWriting } from './use-record-writing.ts';
@@ -52,7 +52,7 @@ export function Proposed({
             <p className="quiet">
               {words.say('register.proposed.by', {
                 name: nameOf(people, one.written.by, words.say('always.not-known')),
-                when: words.dayAndTime(one.written.at, deskTimeZone),
+                when: words.dayAndTime(one.written.at, timeZoneHere),
                 why: reason,
               })}
             </p>

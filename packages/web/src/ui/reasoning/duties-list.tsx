@@ -1,14 +1,13 @@
 import type { Duty } from '@combside/law/duties';
 import { sayWord } from '../say-sentence.ts';
+import { timeZoneHere } from '../time-zone.ts';
 import { useWords } from '../words-context.tsx';
-
-const here = Intl.DateTimeFormat().resolvedOptions().timeZone;
 
 /** What the law asks: of whom, by when, by which article, and how firmly the rule stands. */
 export function DutiesList({ duties }: { readonly duties: readonly Duty[] }) {
   const words = useWords();
   const at = (instant: string) =>
-    /T/.test(instant) ? words.dayAndTime(instant, here) : words.day(instant.slice(0, 10));
+    /T/.test(instant) ? words.dayAndTime(instant, timeZoneHere) : words.day(instant.slice(0, 10));
   return (
     <ul className="rows">
       {duties.map((duty) => (

@@ -1,7 +1,6 @@
 import type { SeverityAt } from '@combside/casework/assess/whole-reasoning';
+import { timeZoneHere } from '../time-zone.ts';
 import { useWords } from '../words-context.tsx';
-
-const here = Intl.DateTimeFormat().resolvedOptions().timeZone;
 
 /** How much of the brood showed something, by the standard comb score, over the visits. */
 export function SeverityOverVisits({ severities }: { readonly severities: readonly SeverityAt[] }) {
@@ -33,7 +32,7 @@ export function SeverityOverVisits({ severities }: { readonly severities: readon
           <tbody>
             {severities.map((one) => (
               <tr key={one.observedAt}>
-                <th scope="row">{words.dayOf(one.observedAt, here)}</th>
+                <th scope="row">{words.dayOf(one.observedAt, timeZoneHere)}</th>
                 <td>{one.severity.sum}</td>
                 <td>{words.number(one.severity.mean, 2)}</td>
                 <td>{one.severity.frames.length}</td>

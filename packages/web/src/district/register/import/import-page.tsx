@@ -4,8 +4,8 @@ import { useEffect, useId, useRef, useState } from 'react';
 import { dayInZone } from '../../../app/day-in-zone.ts';
 import type { Session } from '../../../app/session.ts';
 import { Button } from '../../../ui/button.tsx';
+import { timeZoneHere } from '../../../ui/time-zone.ts';
 import { useWords } from '../../../ui/words-context.tsx';
-import { deskTimeZone } from '../../time-zone.ts';
 import { ColumnsStep } from './columns-step.tsx';
 import type { FileShown, FromImporter, Preview, ToImporter, Wishes } from './messages.ts';
 import { PreviewStep } from './preview-step.tsx';
@@ -101,7 +101,7 @@ export function ImportPage({ session }: { readonly session: Session }) {
         columns,
         reason,
         language: words.language,
-        today: dayInZone(new Date().toISOString(), deskTimeZone),
+        today: dayInZone(new Date().toISOString(), timeZoneHere),
       },
     });
   };

@@ -1,0 +1,2 @@
+/** Screens tell time as the machine they stand on does: its time zone, an IANA name. */
+export const timeZoneHere = Intl.DateTimeFormat().resolvedOptions().timeZone;
