@@ -17,7 +17,7 @@ export default defineConfig({
     name: 'screens',
     include: ['src/**/*.component.test.tsx'],
     // One record for the run; each screen opens a phone of its own on it.
-    globalSetup: ['./stage/find-browser.ts', './stage/plant-record.ts'],
+    globalSetup: ['./stage/find-browser.ts', './stage/plant-record.ts', './stage/plant-comb.ts'],
     // A page for each core: one works while the other waits.
     maxWorkers: 2,
     testTimeout: 60_000,

@@ -57,7 +57,7 @@ describe('combside calc', () => {
   it('explains: formula, source and the steps with numbers', async () => {
     const { out } = await calc(['sampleSizeToDetectLargePopulation', '--explain'], JSON.stringify(ask));
     expect(out).toContain('formula: n = ceil(ln(1 - C) / ln(1 - P Se))');
-    expect(out).toContain('[MARTIN92] Martin SW, Shoukri M, Thorburn MA 1992');
+    expect(out).toContain('\n  Martin SW, Shoukri M, Thorburn MA 1992');
     expect(out).toContain('ln(1 - 0.95) / ln(1 - P Se) = 58.404');
     expect(out).toContain('result: {"sampleSize":59}');
   });

@@ -1,6 +1,6 @@
 import { calculate, calculationNamed, calculations, explain } from '@combside/science/calculations/registry';
 import type { CautionId } from '@combside/science/disposal/cautions';
-import { source } from '@combside/sources/bibliography';
+import { citation } from '@combside/sources/bibliography';
 import { loadWords } from '@combside/words/load-words';
 
 /** What `combside calc` takes, shown by `--help` and after a mistake. */
@@ -122,7 +122,7 @@ function described(name: string): string {
 
 async function explained(name: string, inputs: unknown): Promise<string> {
   const { line, formula, sources, steps, result } = explain(name, inputs);
-  const cited = sources.map((id) => `  [${id}] ${source(id).title}`);
+  const cited = sources.map((id) => `  ${citation(id)}`);
   return [
     ...(await cautionsOf(result)),
     `${name}: ${line}`,

@@ -1,5 +1,5 @@
 import type { Pack } from '@combside/law/pack';
-import type { SourceId } from '@combside/sources/bibliography';
+import { citation, type SourceId } from '@combside/sources/bibliography';
 import { type Sentence, saySentence } from '@combside/words/sentence';
 import type { Words } from '@combside/words/words';
 import type { Diagnosis } from './diagnose-output.ts';
@@ -7,7 +7,10 @@ import type { Diagnosis } from './diagnose-output.ts';
 type SpokenRoom = 'reasoning' | 'signs' | 'casework';
 type Spoken = Words<SpokenRoom>;
 
-/** The diagnosis as a page of text, in the order of the page on the screen, with every number. */
+/**
+ * The diagnosis as a page of text, in the order of the page on the screen, with every number. Sources are numbered in the
+ * order in which they are first named, and listed at the end.
+ */
 export function diagnosisInWords(found: Diagnosis, pack: Pack, words: Spoken): string {
   const { assessment: whole } = found;
   const named = {
@@ -25,7 +28,11 @@ export function diagnosisInWords(found: Diagnosis, pack: Pack, words: Spoken): s
         : words.share(value, 1);
   const estimate = (point: number, interval: { readonly low: number; readonly high: number }) =>
     words.say('reasoning.interval', { value: share(point), low: share(interval.low), high: share(interval.high) });
-  const sources = (ids: readonly SourceId[]) => (ids.length > 0 ? ` [${ids.join(', ')}]` : '');
+  const cited: SourceId[] = [];
+  const sources = (ids: readonly SourceId[]) => {
+    cited.push(...ids.filter((id) => !cited.includes(id)));
+    return ids.length > 0 ? ` [${ids.map((id) => cited.indexOf(id) + 1).join(', ')}]` : '';
+  };
   const reasons = (direction: 'for' | 'against') =>
     whole.reasons.reasons
       .filter((one) => one.direction === direction)
@@ -35,7 +42,7 @@ export function diagnosisInWords(found: Diagnosis, pack: Pack, words: Spoken): s
       );
   const section = (title: string, lines: readonly string[]) => (lines.length === 0 ? [] : ['', title, ...lines]);
 
-  return [
+  const lines = [
     words.say('reasoning.command.read-as', { what: found.readAs, pack: `${pack.title}, ${pack.version}` }),
     ...(pack.invented ? [words.say('reasoning.command.invented')] : []),
     ...(found.setAside.length > 0
@@ -128,5 +135,10 @@ export function diagnosisInWords(found: Diagnosis, pack: Pack, words: Spoken): s
     ),
     '',
     words.say('reasoning.command.advises'),
-  ].join('\n');
+  ];
+  const listed = section(
+    words.say('reasoning.source'),
+    cited.map((id, at) => `  [${at + 1}] ${citation(id)}`),
+  );
+  return [...lines, ...listed].join('\n');
 }

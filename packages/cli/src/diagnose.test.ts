@@ -189,6 +189,21 @@ describe('combside diagnose', () => {
   });
 });
 
+test('sources are numbered where they are named, and listed once at the end for people to read', async () => {
+  const { out } = await run([], { look, signs: { 'con.ropy': { outcome: 'seen', count: '1-10' } } });
+  const [told = '', listed = ''] = out.split('\nSources\n');
+  const numbers = [...told.matchAll(/ \[([\d, ]+)\]/g)].flatMap((match) => (match[1] ?? '').split(', ').map(Number));
+  const lines = listed.trimEnd().split('\n');
+  expect(lines.length).toBeGreaterThan(5);
+  expect([...new Set(numbers)]).toEqual(lines.map((_, at) => at + 1));
+  expect(lines.map((line, at) => line.startsWith(`  [${at + 1}] `))).not.toContain(false);
+  expect(new Set(lines).size).toBe(lines.length);
+  // A key of the bibliography tells a reader nothing.
+  const bibliography = join(import.meta.dirname, '../../sources/src/bibliography.json');
+  for (const key of Object.keys(JSON.parse(readFileSync(bibliography, 'utf8'))))
+    expect(out, key).not.toMatch(new RegExp(`\\[[^\\]]*\\b${key}\\b[^\\]]*\\]`));
+});
+
 describe('what the docs say of it', () => {
   test('the schema is the one that checks', async () => {
     const kept = JSON.parse(readFileSync(join(docs, 'diagnose.schema.json'), 'utf8'));

@@ -23,3 +23,13 @@ export function source(id: string): Source {
   }
   return found;
 }
+
+/**
+ * A source as a reader is told of it: its title, and where its text was seen where the title does not say so.
+ *
+ * @throws RangeError when the bibliography has no such key
+ */
+export function citation(id: SourceId): string {
+  const { title, seenAt } = source(id);
+  return seenAt === '' ? title : `${title} (${seenAt})`;
+}

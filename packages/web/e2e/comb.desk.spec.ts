@@ -1,26 +1,10 @@
 import type { Page } from '@playwright/test';
 import { combPhotograph, frameUnderBees } from './comb-picture.ts';
-import { doubleTheText, expect, judge, picture, test } from './journey.ts';
+import { expect, picture, test } from './journey.ts';
 import { photographedVisit } from './photographed-visit.ts';
+import { signIn } from './sign-in.ts';
 
 const comb = (page: Page) => page.getByRole('application');
-const inPreferences = (page: Page, language: string) =>
-  page.evaluate((value) => localStorage.setItem('combside.preferences', JSON.stringify({ language: value })), language);
-
-/** The same page on a narrow screen, with large letters, and in German; nothing may stand out at the side. */
-async function lookedAtOtherwise(page: Page, name: string): Promise<void> {
-  const wide = page.viewportSize() ?? { width: 1440, height: 900 };
-  await page.setViewportSize({ width: 390, height: 844 });
-  await picture(page, `${name}-narrow`);
-  expect(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth)).toBe(true);
-  await page.setViewportSize(wide);
-  await doubleTheText(page);
-  await picture(page, `${name}-double`);
-  expect(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth)).toBe(true);
-  await inPreferences(page, 'de');
-  await page.reload();
-}
-
 test('stored photographs of combs are read by the office’s machine, looked at, corrected by keys, and kept', async ({
   page,
   playwright,
@@ -31,9 +15,7 @@ test('stored photographs of combs are read by the office’s machine, looked at,
   const { visit, colony } = await photographedVisit(phone, server.address, [file, frameUnderBees()]);
   await phone.dispose();
   await page.goto('/');
-  await page.getByLabel('E-mail').fill('wilda@quillmoor.example');
-  await page.getByLabel('Password').fill('quillmoor-comb-7');
-  await page.getByRole('button', { name: 'Sign in' }).click();
+  await signIn(page, 'wilda@quillmoor.example');
   await expect(page.getByRole('link', { name: 'Questions' })).toBeVisible({ timeout: 60_000 });
 
   // From the visit, where each photograph says how it stands, to the list.
@@ -52,7 +34,6 @@ test('stored photographs of combs are read by the office’s machine, looked at,
 
   // The page follows by itself.
   await expect(page.getByText(/This page follows by itself/)).toBeVisible();
-  await judge(page, 'desk/combs-waiting/en');
   await expect(lines.filter({ hasText: 'Read by the machine, nobody has looked' })).toHaveCount(1, { timeout: 40_000 });
   await expect(lines.filter({ hasText: 'Cannot be read' })).toContainText('let the comb fill the picture', {
     timeout: 40_000,
@@ -61,13 +42,6 @@ test('stored photographs of combs are read by the office’s machine, looked at,
   await page.getByRole('button', { name: 'Choose all not read yet' }).click();
   await expect(page.getByText('There is none here that is not read yet.')).toBeVisible();
   await picture(page, 'combs');
-  await lookedAtOtherwise(page, 'combs');
-  await expect(page.getByRole('heading', { name: 'Wabenfotos eines Besuchs' })).toBeVisible();
-  await expect(lines.or(page.getByRole('article'))).toHaveCount(2);
-  expect(await page.getByRole('main').textContent()).not.toMatch(/\b(comb|district)\.[a-z]/);
-  await picture(page, 'combs-german');
-  await inPreferences(page, 'en');
-  await page.reload();
 
   // Looked at: one cell corrected by keys. The page dies, and what was said is there again.
   await page.getByLabel('Show').selectOption('Read by the machine, nobody has looked');
@@ -88,14 +62,6 @@ test('stored photographs of combs are read by the office’s machine, looked at,
   await expect(page.getByText('1 cell corrected by hand')).toBeVisible();
   await expect(page.getByLabel('Frame')).toHaveValue('4');
   await expect(comb(page)).toBeVisible();
-  await judge(page, 'desk/comb-proposed/en');
-  await lookedAtOtherwise(page, 'comb-proposed');
-  await expect(page.getByText('Ihre früheren Angaben sind wieder da.')).toBeVisible();
-  await expect(comb(page)).toBeVisible();
-  expect(await page.getByRole('main').textContent()).not.toMatch(/\b(comb|district)\.[a-z]/);
-  await picture(page, 'comb-proposed-german');
-  await inPreferences(page, 'en');
-  await page.reload();
 
   // Kept, and it stands at the colony.
   await page.getByLabel('I looked and agree').check();

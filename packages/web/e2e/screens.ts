@@ -4,10 +4,6 @@
  * besides (`../stage/screens.ts`); a theme of other colours is a screen of its own.
  */
 export const screens = [
-  'desk/comb-compared/en',
-  'desk/comb-office/en',
-  'desk/comb-proposed/en',
-  'desk/combs-waiting/en',
   'desk/import-done/en',
   'desk/keep-note/en',
   'desk/note-on-apiary/en',
@@ -15,14 +11,6 @@ export const screens = [
   'desk/office-silent/en',
   'desk/office-visit/en',
   'phone/chance-so-far/en',
-  'phone/comb-corners/en',
-  'phone/comb-dark/en',
-  'phone/comb-lens/en',
-  'phone/comb-photographs/en',
-  'phone/comb-read/en',
-  'phone/comb-refused/en',
-  'phone/comb-sun/en',
-  'phone/comb/de',
   'phone/corrected/de',
   'phone/corrected/en',
   'phone/new-version/en',

@@ -1,7 +1,6 @@
 import '../src/ui/tokens.css';
 import '../src/ui/controls.css';
 import type { Language } from '@combside/words/language';
-import { expect } from 'vitest';
 import type { Session } from '../src/app/session.ts';
 import District from '../src/district/district.tsx';
 import { raise } from './raise.tsx';
@@ -18,7 +17,8 @@ function newOfficer(): Session {
 }
 
 /**
- * What the office on the stage answers, by the path below `/api/` without its question. What is not named is not there
+ * What the office on the stage answers, by the path below `/api/` without its question: a value of the contract, or the
+ * bytes of a photograph. What is not named is not there
  * (404); `silent` is an office that cannot be reached, `slow` one that has not answered yet.
  */
 export type Office = Readonly<Record<string, unknown>> | 'silent' | 'slow';
@@ -41,9 +41,8 @@ function asked(office: Office): typeof fetch {
     if (office === 'silent') return Promise.reject(new TypeError('the office cannot be reached'));
     if (office === 'slow') return new Promise(() => undefined);
     const answer = office[path];
-    return Promise.resolve(
-      answer === undefined ? new Response('{}', { status: 404 }) : new Response(JSON.stringify(answer)),
-    );
+    if (answer === undefined) return Promise.resolve(new Response('{}', { status: 404 }));
+    return Promise.resolve(new Response(answer instanceof Blob ? answer : JSON.stringify(answer)));
   };
 }
 
@@ -62,10 +61,4 @@ class NoArrivals extends Arrivals {
   constructor(address: string) {
     super(address, 'error');
   }
-}
-
-/** Presses what a selector finds, as soon as it is there and can be pressed. */
-export async function press(selector: string): Promise<void> {
-  await expect.poll(() => document.querySelector(`:is(${selector}):not(:disabled)`), { timeout: 8_000 }).not.toBeNull();
-  document.querySelector<HTMLElement>(selector)?.click();
 }

@@ -3,10 +3,11 @@ import type { FigureRecords } from '@combside/contract/figures';
 import type { MapAnswer, MapBackground, MapExtent } from '@combside/contract/map';
 import { languages } from '@combside/words/language';
 import { afterEach, describe, expect, inject, test } from 'vitest';
-import { type Office, press, raiseDesk } from '../../stage/desk-stage.tsx';
+import { type Office, raiseDesk } from '../../stage/desk-stage.tsx';
 import { desks, looksRight } from '../../stage/looks.ts';
 import { officeOf } from '../../stage/office-answers.ts';
 import { colonyOfStory, officeOfStory } from '../../stage/office-of-story.ts';
+import { press } from '../../stage/press.ts';
 import { strike } from '../../stage/raise.tsx';
 import type { StageScreen } from '../../stage/screens.ts';
 

@@ -5,7 +5,7 @@ import type { ApiaryState, Folded } from '@combside/record/states';
 import { languages } from '@combside/words/language';
 import { afterEach, describe, expect, inject, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
-import { type Office, press, raiseDesk } from '../../../stage/desk-stage.tsx';
+import { type Office, raiseDesk } from '../../../stage/desk-stage.tsx';
 import { desks, looksRight } from '../../../stage/looks.ts';
 import { officeOf } from '../../../stage/office-answers.ts';
 import {
@@ -16,6 +16,7 @@ import {
   pageOfApiary,
   pageOfKeeper,
 } from '../../../stage/office-of-story.ts';
+import { press } from '../../../stage/press.ts';
 import { strike } from '../../../stage/raise.tsx';
 import type { StageScreen } from '../../../stage/screens.ts';
 

@@ -17,8 +17,8 @@ export function SourcesOf({ ids, expertBand = false }: SourcesOfProps) {
       setTitles(null);
       return;
     }
-    const { source } = await import('@combside/sources/bibliography');
-    setTitles(ids.map((id) => `${source(id).title} (${source(id).seenAt})`));
+    const { citation } = await import('@combside/sources/bibliography');
+    setTitles(ids.map(citation));
   };
   if (ids.length === 0 && !expertBand) return <p className="quiet">{words.say('reasoning.no-source')}</p>;
   return (
