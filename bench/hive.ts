@@ -12,6 +12,7 @@ import { browserFlags, findBrowser } from '../packages/web/e2e/browser.ts';
 import { bundled } from '../packages/web/e2e/bundled.ts';
 import { scriptsOfFirstLoad } from '../packages/web/e2e/first-load.ts';
 import { serverFolder, startServer } from '../packages/web/e2e/server.ts';
+import { signIn } from '../packages/web/e2e/sign-in.ts';
 import type { RecordBench } from './record.page.ts';
 
 const phone = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, locale: 'en-GB' } as const;
@@ -34,11 +35,9 @@ async function throttle(page: Page, rate: number): Promise<void> {
   await session.send('Emulation.setCPUThrottlingRate', { rate });
 }
 
-async function signIn(page: Page): Promise<void> {
+async function comeIn(page: Page): Promise<void> {
   await page.goto('/');
-  await page.getByLabel('E-mail').fill('ines@quillmoor.example');
-  await page.getByLabel('Password').fill('quillmoor-comb-7');
-  await page.getByRole('button', { name: 'Sign in' }).click();
+  await signIn(page, 'ines@quillmoor.example');
   await page.getByRole('link', { name: 'At the hive' }).waitFor();
 }
 
@@ -105,7 +104,7 @@ const browser = await chromium.launch({ executablePath: await findBrowser(), arg
 try {
   const context = await browser.newContext({ ...phone, baseURL: server.address, bypassCSP: true });
   const page = await context.newPage();
-  await signIn(page);
+  await comeIn(page);
 
   const fresh = await browser.newContext({
     ...phone,

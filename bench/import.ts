@@ -19,6 +19,7 @@ import { seeded } from '../packages/science/src/random/seeded.ts';
 import { newId } from '../packages/server/src/acceptance/test-house.ts';
 import { startServer } from '../packages/server/src/start.ts';
 import { browserFlags, findBrowser } from '../packages/web/e2e/browser.ts';
+import { signIn } from '../packages/web/e2e/sign-in.ts';
 
 const rows = Number(process.argv[2] ?? 100_000);
 const text = invented(rows);
@@ -96,9 +97,7 @@ async function inTheBrowser(): Promise<void> {
     const page = await context.newPage();
     page.setDefaultTimeout(3_600_000);
     await page.goto('/');
-    await page.getByLabel('E-mail').fill(account.email);
-    await page.getByLabel('Password').fill(account.password);
-    await page.getByRole('button', { name: 'Sign in' }).click();
+    await signIn(page, account.email);
     await page.getByRole('link', { name: 'Register', exact: true }).click();
     await page.getByRole('link', { name: 'Read in a file' }).click();
     console.log('in Chromium, with the office:');

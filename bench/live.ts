@@ -14,6 +14,7 @@ import { newId, phoneOf } from '../packages/server/src/acceptance/test-house.ts'
 import { apiaryProposal, visitProposal } from '../packages/server/src/acceptance/test-proposals.ts';
 import { startServer } from '../packages/server/src/start.ts';
 import { browserFlags, findBrowser } from '../packages/web/e2e/browser.ts';
+import { signIn } from '../packages/web/e2e/sign-in.ts';
 
 const runs = 9;
 const folder = mkdtempSync(join(tmpdir(), 'combside-bench-'));
@@ -58,9 +59,7 @@ try {
     const context = await browser.newContext({ baseURL: server.address, viewport: { width: 1440, height: 900 } });
     const page = await context.newPage();
     await page.goto('/');
-    await page.getByLabel('E-mail').fill(server.demo.accounts[0]?.email ?? '');
-    await page.getByLabel('Password').fill(server.demo.password);
-    await page.getByRole('button', { name: 'Sign in' }).click();
+    await signIn(page, server.demo.accounts[0]?.email ?? '');
     await page.getByText('Live', { exact: true }).waitFor({ timeout: 60_000 });
     await page.getByRole('link', { name: /^Alder Bank/ }).waitFor();
 

@@ -16,6 +16,7 @@ import { chromium, type Page } from '@playwright/test';
 import { foldVersion } from '../packages/record/src/fold.ts';
 import { startServer } from '../packages/server/src/start.ts';
 import { browserFlags, findBrowser } from '../packages/web/e2e/browser.ts';
+import { signIn } from '../packages/web/e2e/sign-in.ts';
 
 const apiaries = Number(process.argv[2] ?? 250_000);
 const runs = 7;
@@ -135,9 +136,7 @@ async function inTheBrowser(): Promise<void> {
     const context = await browser.newContext({ baseURL: server.address, viewport: { width: 1440, height: 900 } });
     const page = await context.newPage();
     await page.goto('/');
-    await page.getByLabel('E-mail').fill(account.email);
-    await page.getByLabel('Password').fill(account.password);
-    await page.getByRole('button', { name: 'Sign in' }).click();
+    await signIn(page, account.email);
     await page.getByRole('heading', { name: 'What is owed' }).waitFor({ timeout: 60_000 });
     const since = performance.now();
     await page.getByRole('radio', { name: 'Map' }).click();

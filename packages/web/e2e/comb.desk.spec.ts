@@ -2,6 +2,7 @@ import type { Page } from '@playwright/test';
 import { combPhotograph, frameUnderBees } from './comb-picture.ts';
 import { expect, picture, test } from './journey.ts';
 import { photographedVisit } from './photographed-visit.ts';
+import { signIn } from './sign-in.ts';
 
 const comb = (page: Page) => page.getByRole('application');
 test('stored photographs of combs are read by the office’s machine, looked at, corrected by keys, and kept', async ({
@@ -14,9 +15,7 @@ test('stored photographs of combs are read by the office’s machine, looked at,
   const { visit, colony } = await photographedVisit(phone, server.address, [file, frameUnderBees()]);
   await phone.dispose();
   await page.goto('/');
-  await page.getByLabel('E-mail').fill('wilda@quillmoor.example');
-  await page.getByLabel('Password').fill('quillmoor-comb-7');
-  await page.getByRole('button', { name: 'Sign in' }).click();
+  await signIn(page, 'wilda@quillmoor.example');
   await expect(page.getByRole('link', { name: 'Questions' })).toBeVisible({ timeout: 60_000 });
 
   // From the visit, where each photograph says how it stands, to the list.

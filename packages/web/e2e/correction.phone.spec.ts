@@ -1,13 +1,7 @@
 import type { Page } from '@playwright/test';
 import { now } from './day.ts';
 import { doubleTheText, expect, judge, picture, test } from './journey.ts';
-
-async function signIn(page: Page, email: string): Promise<void> {
-  await page.goto('/');
-  await page.getByLabel(/E-Mail/i).fill(email);
-  await page.locator('input[type=password]').fill('quillmoor-comb-7');
-  await page.locator('form button').click();
-}
+import { signIn } from './sign-in.ts';
 
 const choose = async (page: Page, ...names: string[]) => {
   for (const name of names) await page.getByRole('radio', { name, exact: true }).first().click();
@@ -19,6 +13,7 @@ test('a closed colony is corrected with a reason, and both readings are shown in
   server,
 }) => {
   test.setTimeout(240_000);
+  await page.goto('/');
   await signIn(page, 'ines@quillmoor.example');
   await page.getByRole('link', { name: 'At the hive' }).click();
   await expect(page.getByText('at the office')).toBeVisible({ timeout: 60_000 });
@@ -115,6 +110,7 @@ test('a closed colony is corrected with a reason, and both readings are shown in
   await expect(page.getByText('at the office')).toBeVisible({ timeout: 60_000 });
   const desk = await browser.newContext({ baseURL: server.address, viewport: { width: 1440, height: 900 } });
   const office = await desk.newPage();
+  await office.goto('/');
   await signIn(office, 'wilda@quillmoor.example');
   await expect(office.getByRole('link', { name: 'Questions' })).toBeVisible({ timeout: 60_000 });
   await office.goto(`/district/visit/${visit.split('/').at(-1)}`);
@@ -135,6 +131,7 @@ test('what was written elsewhere arrives within a minute while the screen is in 
 }) => {
   test.setTimeout(180_000);
   await page.clock.install({ time: now() });
+  await page.goto('/');
   await signIn(page, 'ines@quillmoor.example');
   await page.getByRole('link', { name: 'At the hive' }).click();
   await expect(page.getByText('at the office')).toBeVisible({ timeout: 60_000 });
@@ -150,6 +147,7 @@ test('what was written elsewhere arrives within a minute while the screen is in 
   // A colleague of the same district on another phone.
   const second = await browser.newContext({ baseURL: server.address, viewport: { width: 390, height: 844 } });
   const other = await second.newPage();
+  await other.goto('/');
   await signIn(other, 'tobin@quillmoor.example');
   await other.getByRole('link', { name: 'At the hive' }).click();
   await expect(other.getByText('at the office')).toBeVisible({ timeout: 60_000 });

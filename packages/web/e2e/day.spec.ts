@@ -1,6 +1,7 @@
 import type { Page } from '@playwright/test';
 import { day, now, zone } from './day.ts';
 import { expect, test } from './journey.ts';
+import { signIn } from './sign-in.ts';
 
 /** Instant and zone as a page has them. */
 const readIn = (page: Page) =>
@@ -14,9 +15,7 @@ test('server, page, worker and a second page opened on the way stand on the jour
   const began = now();
   expect(new Date(began).toISOString().slice(0, 10)).toBe(day);
   await page.goto('/');
-  await page.getByLabel('E-mail').fill('ines@quillmoor.example');
-  await page.getByLabel('Password').fill('quillmoor-comb-7');
-  await page.getByRole('button', { name: 'Sign in' }).click();
+  await signIn(page, 'ines@quillmoor.example');
   const started = page.waitForEvent('worker', (worker) => worker.url().includes('sync-worker'));
   await page.getByRole('link', { name: 'At the hive' }).click();
   const inWorker = await (await started).evaluate(() => Date.now());

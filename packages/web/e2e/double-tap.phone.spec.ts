@@ -1,11 +1,10 @@
 import type { Page } from '@playwright/test';
 import { expect, test } from './journey.ts';
+import { signIn } from './sign-in.ts';
 
 async function atTheHive(page: Page): Promise<void> {
   await page.goto('/');
-  await page.getByLabel('E-mail').fill('ines@quillmoor.example');
-  await page.getByLabel('Password').fill('quillmoor-comb-7');
-  await page.getByRole('button', { name: 'Sign in' }).click();
+  await signIn(page, 'ines@quillmoor.example');
   await page.getByRole('link', { name: 'At the hive' }).click();
   await expect(page.getByText('at the office')).toBeVisible({ timeout: 60_000 });
 }

@@ -7,6 +7,7 @@ import { browserFlags, findBrowser } from './browser.ts';
 import { moveClock, setClock } from './day.ts';
 import { scriptsOfFirstLoad } from './first-load.ts';
 import { expect, installed, test } from './journey.ts';
+import { signIn } from './sign-in.ts';
 
 /*
  * The page is killed in the middle of everything. A phone has three ways to do it: the browser ends the page, the system
@@ -110,17 +111,11 @@ const more = (page: Page, label: string | RegExp) =>
     .first()
     .getByRole('button', { name: /: More$/ });
 
-async function signIn(page: Page): Promise<void> {
-  await page.getByLabel('E-mail').fill('ines@quillmoor.example');
-  await page.getByLabel('Password').fill('quillmoor-comb-7');
-  await page.getByRole('button', { name: 'Sign in' }).click();
-}
-
 /** Signs in, lets the district arrive and the program install itself, and starts a visit without a network. */
 async function visitBegun(phone: Phone, apiary: RegExp, count: string): Promise<string> {
   const { page } = phone;
   await page.goto('/');
-  await signIn(page);
+  await signIn(page, 'ines@quillmoor.example');
   await page.getByRole('link', { name: 'At the hive' }).click();
   await expect(page.getByText(/visits? planned/)).toBeVisible({ timeout: 60_000 });
   await expect(page.getByText('at the office')).toBeVisible({ timeout: 60_000 });
@@ -435,7 +430,7 @@ phoneTest(
     await phone.signal(true);
     await phone.page.goto(visit);
     await phone.page.getByRole('link', { name: 'Sign in again to send' }).click({ timeout: 60_000 });
-    await signIn(phone.page);
+    await signIn(phone.page, 'ines@quillmoor.example');
     await expect(phone.page.getByRole('link', { name: /^Hazel Bank/ })).toBeVisible();
     await expect(phone.page.getByText('at the office')).toBeVisible({ timeout: 60_000 });
     const id = visit.split('/').at(-1);
@@ -481,7 +476,7 @@ async function colonyAddress(page: Page, visit: string, label: string): Promise<
 test('fourteen days later without a network the hive still opens and works', async ({ page, context }) => {
   test.setTimeout(180_000);
   await page.goto('/');
-  await signIn(page);
+  await signIn(page, 'ines@quillmoor.example');
   await page.getByRole('link', { name: 'At the hive' }).click();
   await expect(page.getByText('at the office')).toBeVisible({ timeout: 60_000 });
   await installed(page);
@@ -510,7 +505,7 @@ const mostScript = 250_000;
 
 test('the first load of the hive side sends at most 250 kB of script', async ({ page, context }) => {
   await page.goto('/');
-  await signIn(page);
+  await signIn(page, 'ines@quillmoor.example');
   await expect(page.getByRole('link', { name: 'At the hive' })).toBeVisible();
   const signedIn = await context.storageState({ indexedDB: true });
   const browser = context.browser();

@@ -5,6 +5,7 @@ import type { Page } from '@playwright/test';
 import { expect, installed, judge, test } from './journey.ts';
 import { startPlantedServer } from './planted-server.ts';
 import type { RunningServer } from './server.ts';
+import { signIn } from './sign-in.ts';
 
 const built = join(import.meta.dirname, '../dist');
 
@@ -88,9 +89,7 @@ versionTest(
   async ({ page, context, program, own }) => {
     test.setTimeout(180_000);
     await page.goto(own.address);
-    await page.getByLabel('E-mail').fill('ines@quillmoor.example');
-    await page.getByLabel('Password').fill('quillmoor-comb-7');
-    await page.getByRole('button', { name: 'Sign in' }).click();
+    await signIn(page, 'ines@quillmoor.example');
     await page.getByRole('link', { name: 'At the hive' }).click();
     await expect(page.getByText('at the office')).toBeVisible({ timeout: 60_000 });
     await installed(page);

@@ -5,16 +5,8 @@ import type { Locator, Page } from '@playwright/test';
 import { day, dayBefore, written } from './day.ts';
 import { expect, installed, judge, picture, test } from './journey.ts';
 import { startPlantedServer } from './planted-server.ts';
+import { signIn } from './sign-in.ts';
 import { archiveOfOneTile } from './tile-archive.ts';
-
-const password = 'quillmoor-comb-7';
-
-async function signIn(page: Page, email: string): Promise<void> {
-  await page.goto('/');
-  await page.getByLabel(/^E-Mail$/i).fill(email);
-  await page.getByLabel(/^Pass/).fill(password);
-  await page.getByRole('button', { name: /^(Sign in|Anmelden)$/ }).click();
-}
 
 /** Names of the apiaries that the office marks as suspect and that have a place. */
 async function suspectsOf(page: Page): Promise<string[]> {
@@ -65,6 +57,7 @@ test('a round planned at the desk stands on the phone’s Today, is made without
     isMobile: true,
   });
   const phone = await pocket.newPage();
+  await phone.goto('/');
   await signIn(phone, 'tobin@quillmoor.example');
   await phone.getByRole('link', { name: 'At the hive' }).click();
   await expect(phone.getByText('1 visit planned')).toBeVisible({ timeout: 60_000 });
@@ -73,6 +66,7 @@ test('a round planned at the desk stands on the phone’s Today, is made without
   await pocket.setOffline(true);
 
   // The desk: what is owed by time, the apiaries beside it.
+  await page.goto('/');
   await signIn(page, 'wilda@quillmoor.example');
   await expect(page.getByRole('heading', { name: 'What is owed' })).toBeVisible({ timeout: 60_000 });
   await expect(page.getByRole('heading', { name: /^Late \d/ })).toBeVisible();
@@ -225,6 +219,7 @@ test('the map draws what the list says, by pointer and by keyboard, and its land
   context,
 }) => {
   test.setTimeout(180_000);
+  await page.goto('/');
   await signIn(page, 'wilda@quillmoor.example');
   await page.getByRole('radio', { name: 'Map' }).click();
   await expect(page).toHaveURL(/show=map/);
@@ -301,6 +296,7 @@ test('the map draws what the list says, by pointer and by keyboard, and its land
 });
 
 test('anything is found and opened by keyboard alone', async ({ page }) => {
+  await page.goto('/');
   await signIn(page, 'wilda@quillmoor.example');
   const search = page.getByLabel('Search apiaries, keepers, colonies, visits, addresses, numbers');
   await expect(search).toBeVisible({ timeout: 60_000 });
@@ -367,6 +363,7 @@ test('an office in which nothing stands yet says so', async ({ page }) => {
   for (const [name, body] of Object.entries(empty)) {
     await page.route(new RegExp(`/api/${name}([?]|$)`), (route) => route.fulfill({ json: body }));
   }
+  await page.goto('/');
   await signIn(page, 'wilda@quillmoor.example');
   await expect(page.getByText('Nothing is owed.')).toBeVisible({ timeout: 60_000 });
   await expect(page.getByText('No apiary is on the register yet. The first one appears here by itself.')).toBeVisible();
@@ -381,6 +378,7 @@ test('an office in which nothing stands yet says so', async ({ page }) => {
 test('while the office is silent the desk shows what it said last and when, and a wrong address is not its fault', async ({
   page,
 }) => {
+  await page.goto('/');
   await signIn(page, 'wilda@quillmoor.example');
   await inTheList(page, 'Alder End').click({ timeout: 60_000 });
   await expect(page.getByRole('heading', { level: 2, name: 'Alder End' })).toBeVisible();
@@ -410,6 +408,7 @@ test('an office lays its own archive of tiles behind the map', async ({ browser 
   try {
     const context = await browser.newContext({ baseURL: own.address, viewport: { width: 1440, height: 900 } });
     const page = await context.newPage();
+    await page.goto('/');
     await signIn(page, 'wilda@quillmoor.example');
     const part = page.waitForResponse((answer) => answer.url().endsWith('/tiles.pmtiles') && answer.status() === 206);
     await page.getByRole('radio', { name: 'Map' }).click();

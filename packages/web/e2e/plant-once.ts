@@ -2,6 +2,7 @@ import { chmodSync, cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, 
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
+import { bundleServer } from './bundle-server.ts';
 import { ahead, moveClock } from './day.ts';
 import { clockOption } from './planted-server.ts';
 import { startServer } from './server.ts';
@@ -10,7 +11,8 @@ const built = join(import.meta.dirname, '../dist');
 
 /**
  * Before the first journey: plants the demonstration once, at the journeys' day, into a folder of which every server gets
- * a copy; and puts the moved clock at the head of the workers of the program, which no page can reach.
+ * a copy; bundles the server that every copy is given to; and puts the moved clock at the head of the workers of the
+ * program, which no page can reach. The planting itself is done by the server as an installation starts it.
  *
  * The folder is the temporary folder of everything this run starts, browsers too, and is removed at the end whatever
  * became of the journeys.
@@ -28,6 +30,7 @@ export default async function plantOnce(): Promise<() => void> {
     process.env.COMBSIDE_PLANTED = join(run, 'planted');
     process.env.COMBSIDE_PAGES = join(run, 'pages');
     pagesWithMovedWorkers(process.env.COMBSIDE_PAGES);
+    process.env.COMBSIDE_SERVER = await bundleServer();
     const server = await startServer(process.env.COMBSIDE_PLANTED, () => [...clockOption(), '--demo']);
     await server.stop();
     if (!existsSync(join(server.data, 'postgres/PG_VERSION'))) {

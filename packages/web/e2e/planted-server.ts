@@ -15,10 +15,10 @@ export function clockOption(): readonly string[] {
  * @param options further options for the server
  */
 export async function startPlantedServer(options: readonly string[] = []): Promise<RunningServer> {
-  const { COMBSIDE_PLANTED: planted, COMBSIDE_PAGES: pages } = process.env;
-  if (!planted || !pages) throw new Error('nothing was planted: run the journeys by playwright.config.ts');
+  const { COMBSIDE_PLANTED: planted, COMBSIDE_PAGES: pages, COMBSIDE_SERVER: program } = process.env;
+  if (!planted || !pages || !program) throw new Error('nothing was planted: run the journeys by playwright.config.ts');
   const folder = serverFolder();
   // Node's own copying loses whom a file belongs to, and the database's belong to another user when this is root.
   execFileSync('cp', ['-Rp', join(planted, 'data'), folder]);
-  return startServer(folder, () => [...clockOption(), '--web', pages, ...options]);
+  return startServer(folder, () => [...clockOption(), '--web', pages, ...options], [program]);
 }

@@ -1,17 +1,14 @@
 import type { Page } from '@playwright/test';
 import { dayBefore, written } from './day.ts';
 import { expect, judge, picture, test } from './journey.ts';
+import { signIn } from './sign-in.ts';
 
 /** Day on which the invented laboratory stated its limits. */
 const statedOn = dayBefore(143);
 
-const password = 'quillmoor-comb-7';
-
-async function signIn(page: Page): Promise<void> {
+async function atTheDesk(page: Page): Promise<void> {
   await page.goto('/');
-  await page.getByLabel('E-mail').fill('wilda@quillmoor.example');
-  await page.getByLabel('Password').fill(password);
-  await page.getByRole('button', { name: 'Sign in' }).click();
+  await signIn(page, 'wilda@quillmoor.example');
   await expect(page.getByRole('link', { name: 'Questions' })).toBeVisible({ timeout: 60_000 });
 }
 
@@ -80,7 +77,7 @@ test('the office asks its first seven questions by keyboard, and each link bring
   page,
 }) => {
   test.setTimeout(300_000);
-  await signIn(page);
+  await atTheDesk(page);
   await page.getByRole('link', { name: 'Questions' }).press('Enter');
   await expect(page.getByText('Choose a question on the left.')).toBeVisible();
 
@@ -213,7 +210,7 @@ test('the office asks its first seven questions by keyboard, and each link bring
 });
 
 test('an answer is kept on the case so far: the visit that left a suspicion', async ({ page }) => {
-  await signIn(page);
+  await atTheDesk(page);
   const answer = await page.request.get('/api/apiaries?limit=500');
   const { apiaries } = (await answer.json()) as { apiaries: { name: string; mark: string | null }[] };
   const suspect = apiaries.find((one) => one.mark === 'suspect');
@@ -233,7 +230,7 @@ test('an answer is kept on the case so far: the visit that left a suspicion', as
 test('limits of a laboratory are kept for every district, corrected with a reason, and read what plates show', async ({
   page,
 }) => {
-  await signIn(page);
+  await atTheDesk(page);
   const limits = {
     unit: 'g',
     laboratory: 'Quillmoor laboratory (invented)',
@@ -308,7 +305,7 @@ test('other ways than burning, the calendar and the strength of a colony answer 
   page,
 }) => {
   test.setTimeout(180_000);
-  await signIn(page);
+  await atTheDesk(page);
   await page.goto('/district/questions/burn-and-bury');
   const cautions = page.getByRole('region', { name: 'Before anything else' });
   await pick(page, 'What is to be done', 0);

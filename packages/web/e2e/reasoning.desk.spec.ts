@@ -1,11 +1,10 @@
 import type { Page } from '@playwright/test';
 import { expect, picture, test } from './journey.ts';
+import { signIn } from './sign-in.ts';
 
 async function atTheDesk(page: Page): Promise<void> {
   await page.goto('/');
-  await page.getByLabel('E-mail').fill('wilda@quillmoor.example');
-  await page.getByLabel('Password').fill('quillmoor-comb-7');
-  await page.getByRole('button', { name: 'Sign in' }).click();
+  await signIn(page, 'wilda@quillmoor.example');
   await expect(page.getByRole('link', { name: 'Questions' })).toBeVisible({ timeout: 60_000 });
 }
 

@@ -1,14 +1,14 @@
 import type { Page } from '@playwright/test';
 import { dayBefore } from './day.ts';
 import { expect, judge, test } from './journey.ts';
+import { signIn } from './sign-in.ts';
 
-const password = 'quillmoor-comb-7';
+// Opened once, with a network: nothing is stored for use without one.
+test.use({ serviceWorkers: 'block' });
 
 async function atColony(page: Page, apiary: RegExp): Promise<void> {
   await page.goto('/');
-  await page.getByLabel('E-mail').fill('ines@quillmoor.example');
-  await page.getByLabel('Password').fill(password);
-  await page.getByRole('button', { name: 'Sign in' }).click();
+  await signIn(page, 'ines@quillmoor.example');
   await page.getByRole('link', { name: 'At the hive' }).click();
   await page.getByRole('link', { name: apiary }).click({ timeout: 60_000 });
   await page.getByRole('button', { name: /as registered$/ }).click();

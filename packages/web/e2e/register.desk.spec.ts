@@ -2,14 +2,11 @@ import { readFile } from 'node:fs/promises';
 import type { Page } from '@playwright/test';
 import { dayBefore, written } from './day.ts';
 import { expect, judge, picture, test } from './journey.ts';
+import { signIn } from './sign-in.ts';
 
-const password = 'quillmoor-comb-7';
-
-async function signIn(page: Page, email: string): Promise<void> {
+async function atTheDesk(page: Page): Promise<void> {
   await page.goto('/');
-  await page.getByLabel('E-mail').fill(email);
-  await page.getByLabel('Password').fill(password);
-  await page.getByRole('button', { name: 'Sign in' }).click();
+  await signIn(page, 'wilda@quillmoor.example');
   await expect(page.getByRole('link', { name: 'Register', exact: true })).toBeVisible({ timeout: 30_000 });
 }
 
@@ -55,7 +52,7 @@ const clean = Buffer.from(
 test('the register is searched, a record changed with its reason, and the change stands in its history', async ({
   page,
 }) => {
-  await signIn(page, 'wilda@quillmoor.example');
+  await atTheDesk(page);
   await page.getByRole('link', { name: 'Register', exact: true }).click();
   await expect(page.getByRole('list', { name: 'Apiaries' }).getByRole('link').first()).toBeVisible();
 
@@ -98,7 +95,7 @@ test('a sale and a movement are told at the desk, stand at both ends, and take t
     const opened = new Promise<void>((resolve) => addEventListener('store-opens', () => resolve(), { once: true }));
     navigator.locks.request = ((...all: unknown[]) => opened.then(() => request(...all))) as LockManager['request'];
   });
-  await signIn(page, 'wilda@quillmoor.example');
+  await atTheDesk(page);
   await page.goto('/district/register');
   const soldOn = dayBefore(30);
   const openApiary = async (name: string) => {
@@ -201,7 +198,7 @@ test('a sale and a movement are told at the desk, stand at both ends, and take t
 });
 
 test('a hostile file says what, where and what to do, and nothing of it goes in by halves', async ({ page }) => {
-  await signIn(page, 'wilda@quillmoor.example');
+  await atTheDesk(page);
   await page.goto('/district/register/import');
   await expect(page.getByText('Choose a file')).toBeVisible();
   await choose(page, 'altes-register.csv', hostile);
@@ -239,7 +236,7 @@ test('a clean file goes in once, its duplicates are found and merged, and what i
   page,
 }) => {
   test.setTimeout(180_000);
-  await signIn(page, 'wilda@quillmoor.example');
+  await atTheDesk(page);
   await page.goto('/district/register/import');
   await choose(page, 'clean.csv', clean);
   await page.getByRole('button', { name: 'See what would happen' }).click();

@@ -1,4 +1,5 @@
 import { expect, installed, judge, picture, test } from './journey.ts';
+import { signIn } from './sign-in.ts';
 
 const pixel = Buffer.from(
   'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==',
@@ -15,9 +16,7 @@ test('hives nobody registered are kept in under thirty seconds, without a networ
   await context.grantPermissions(['geolocation']);
   await context.setGeolocation({ latitude: 56.42, longitude: 3.44, accuracy: 9 });
   await page.goto('/');
-  await page.getByLabel('E-mail').fill('tobin@quillmoor.example');
-  await page.getByLabel('Password').fill('quillmoor-comb-7');
-  await page.getByRole('button', { name: 'Sign in' }).click();
+  await signIn(page, 'tobin@quillmoor.example');
   await page.getByRole('link', { name: 'At the hive' }).click();
   await expect(page.getByText('at the office')).toBeVisible({ timeout: 60_000 });
   await installed(page);
@@ -44,9 +43,7 @@ test('hives nobody registered are kept in under thirty seconds, without a networ
 
   const desk = await (await browser.newContext({ baseURL: server.address })).newPage();
   await desk.goto('/');
-  await desk.getByLabel('E-mail').fill('wilda@quillmoor.example');
-  await desk.getByLabel('Password').fill('quillmoor-comb-7');
-  await desk.getByRole('button', { name: 'Sign in' }).click();
+  await signIn(desk, 'wilda@quillmoor.example');
   await desk.getByRole('link', { name: 'Register', exact: true }).click();
   await desk.getByRole('searchbox').fill('roadside');
   await desk
@@ -63,9 +60,7 @@ test('a phone that may not say where it is says what to do, and a registered nei
   context,
 }) => {
   await page.goto('/');
-  await page.getByLabel('E-mail').fill('tobin@quillmoor.example');
-  await page.getByLabel('Password').fill('quillmoor-comb-7');
-  await page.getByRole('button', { name: 'Sign in' }).click();
+  await signIn(page, 'tobin@quillmoor.example');
   await page.getByRole('link', { name: 'At the hive' }).click();
   await expect(page.getByText('at the office')).toBeVisible({ timeout: 60_000 });
   await page.goto('/hive/roadside');

@@ -7,6 +7,9 @@ import { join } from 'node:path';
 
 const house = join(import.meta.dirname, '../../..');
 
+/** What Node runs for a server: its sources, as an installation runs them. */
+const sources = ['--import', 'tsx', 'packages/server/src/start.ts'];
+
 /** A real server on a database of its own. */
 export interface RunningServer {
   /** Where it answers, without a slash at the end. */
@@ -37,9 +40,14 @@ export function serverFolder(): string {
  *
  * @param folder where its data stand or come to stand, in `data`; removed with the server
  * @param options for the server; asked for anew at every start
+ * @param program what Node runs: the server's sources, or a bundle of them
  * @throws Error with everything the server printed, when it ends or does not answer within three minutes
  */
-export async function startServer(folder: string, options: () => readonly string[]): Promise<RunningServer> {
+export async function startServer(
+  folder: string,
+  options: () => readonly string[],
+  program: readonly string[] = sources,
+): Promise<RunningServer> {
   const data = join(folder, 'data');
   const port = await freePort();
   const address = `http://127.0.0.1:${port}`;
@@ -49,18 +57,7 @@ export async function startServer(folder: string, options: () => readonly string
   const start = async (): Promise<void> => {
     const started = spawn(
       process.execPath,
-      [
-        '--import',
-        'tsx',
-        'packages/server/src/start.ts',
-        '--data',
-        data,
-        '--port',
-        String(port),
-        '--host',
-        '127.0.0.1',
-        ...options(),
-      ],
+      [...program, '--data', data, '--port', String(port), '--host', '127.0.0.1', ...options()],
       { cwd: house, stdio: ['ignore', 'pipe', 'pipe'] },
     );
     child = started;

@@ -1,15 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from '@playwright/test';
 import { expect, installed, judge, picture, test } from './journey.ts';
-
-const password = 'quillmoor-comb-7';
-
-async function signIn(page: Page, address: string, email: string): Promise<void> {
-  await page.goto(address);
-  await page.getByLabel('E-mail').fill(email);
-  await page.getByLabel('Password').fill(password);
-  await page.getByRole('button', { name: 'Sign in' }).click();
-}
+import { signIn } from './sign-in.ts';
 
 async function choose(page: Page, ...names: string[]): Promise<void> {
   for (const name of names) await page.getByRole('radio', { name, exact: true }).first().click();
@@ -29,7 +21,8 @@ test('an inspector examines an apiary without a network, and the office sees it 
   server,
 }) => {
   test.setTimeout(360_000);
-  await signIn(page, server.address, 'ines@quillmoor.example');
+  await page.goto('/');
+  await signIn(page, 'ines@quillmoor.example');
   await page.getByRole('link', { name: 'At the hive' }).click();
   await expect(page.getByText(/^\d visits? planned$/)).toBeVisible({ timeout: 60_000 });
   await expect(page.getByText('at the office')).toBeVisible({ timeout: 60_000 });
@@ -248,7 +241,8 @@ test('an inspector examines an apiary without a network, and the office sees it 
   await expect(page.getByText('at the office')).toBeVisible({ timeout: 90_000 });
   const desk = await browser.newContext({ baseURL: server.address, viewport: { width: 1440, height: 900 } });
   const office = await desk.newPage();
-  await signIn(office, server.address, 'wilda@quillmoor.example');
+  await office.goto('/');
+  await signIn(office, 'wilda@quillmoor.example');
   await office
     .getByRole('link', { name: /Hazel Bank.*2 suspect/s })
     .first()
