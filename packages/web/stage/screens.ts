@@ -39,6 +39,7 @@ export const stageScreens = [
   'desk/import-columns',
   'desk/import-faults',
   'desk/import-preview',
+  'desk/kept-limits',
   'desk/laboratory-number',
   'desk/laboratory-plates',
   'desk/map',
@@ -92,12 +93,15 @@ export const stageScreens = [
   'phone/correct-why',
   'phone/end',
   'phone/find',
+  'phone/find-too-much',
   'phone/front-door',
   'phone/more',
   'phone/not-taken',
   'phone/plan',
   'phone/reasoning',
   'phone/reasoning-dark',
+  'phone/reasoning-failed',
+  'phone/reasoning-line-failed',
   'phone/reasoning-stonebrood',
   'phone/reasoning-sun',
   'phone/result',
@@ -116,6 +120,7 @@ export const stageScreens = [
   'phone/today-offline',
   'phone/today-too-much',
   'phone/walking-order',
+  'phone/write-failed',
 ] as const;
 
 export type StageScreen = (typeof stageScreens)[number];

@@ -2,9 +2,10 @@ import { walkthrough } from '@combside/casework/demo/walkthrough';
 import type { Tap } from '@combside/casework/draft/tap';
 import { languages } from '@combside/words/language';
 import { loadWords } from '@combside/words/load-words';
-import { afterEach, describe, expect, inject, test } from 'vitest';
+import { afterEach, describe, expect, inject, test, vi } from 'vitest';
 import { type PhoneOtherwise, raiseHive, refusedEntry, thousandVisits } from '../../stage/hive-stage.tsx';
 import { headAndFootInSight, looksRight, phones } from '../../stage/looks.ts';
+import { press } from '../../stage/press.ts';
 import { lit, strike } from '../../stage/raise.tsx';
 import type { StageScreen } from '../../stage/screens.ts';
 import { draftKey } from './colony/use-colony-draft.ts';
@@ -43,6 +44,15 @@ const suspected = tapped([
 ]);
 const nothingSeen = tapped([{ tap: 'everything looked at' }]);
 const stonebrood = tapped([{ tap: 'sign', sign: 'con.mummy_stone', outcome: 'seen' }]);
+
+/** Nothing was seen at it, and what is written finds no room on the phone. */
+const withoutRoom: PhoneOtherwise = {
+  async before(device) {
+    await nothingSeen.before?.(device);
+    const full = () => Promise.reject(new DOMException('no room', 'QuotaExceededError'));
+    vi.spyOn(device.book, 'write').mockImplementation(full);
+  },
+};
 
 interface Shown {
   readonly screen: StageScreen;
@@ -90,6 +100,13 @@ const screens: readonly Shown[] = [
     phone: { besides: thousandVisits() },
   },
   { screen: 'phone/find', path: '/find', title: 'hive.today.find', shows: '.hive-body li' },
+  {
+    screen: 'phone/find-too-much',
+    path: '/find',
+    title: 'hive.today.find',
+    shows: '.rows li:nth-child(30)',
+    phone: { besides: thousandVisits() },
+  },
   { screen: 'phone/roadside', path: '/roadside', title: 'roadside.title', shows: '#photograph-title' },
   {
     screen: 'phone/not-taken',
@@ -147,7 +164,10 @@ const screens: readonly Shown[] = [
   { screen: 'phone/result', path: `${visit}/result`, title: 'hive.result.title', shows: 'article' },
 ];
 
-afterEach(strike);
+afterEach(() => {
+  strike();
+  vi.restoreAllMocks();
+});
 
 describe.each(languages)('at the hive in %s', (language) => {
   const title = async ({ title: id, values = {} }: Shown) =>
@@ -169,6 +189,34 @@ describe.each(languages)('at the hive in %s', (language) => {
     lit(theme);
     await expect.poll(() => document.querySelector('.reasoning-page h2'), { timeout: 15_000 }).not.toBeNull();
     await looksRight(language, phones);
+  });
+
+  test('phone/write-failed', async () => {
+    await raiseHive(`${open}/close`, language, withoutRoom);
+    const words = await loadWords(language, hiveRooms);
+    await press('.hive-body:has(.large-words) ~ .hive-foot button');
+    await expect
+      .poll(() => document.querySelector('[role=alert]')?.textContent, { timeout: 8_000 })
+      .toBe(words.say('always.write.failed.storage full'));
+    await looksRight(language, phones);
+    await headAndFootInSight();
+  });
+
+  test.each([
+    ['phone/reasoning-failed', `${open}/why`, '.hive-body .caution'],
+    ['phone/reasoning-line-failed', open, '.reasoning-line'],
+  ] as const)('%s', async (_screen, path, shows) => {
+    // What reckons beside the page is gone.
+    vi.spyOn(Worker.prototype, 'postMessage').mockImplementation(() => {
+      throw new Error('the reasoning stopped');
+    });
+    await raiseHive(path, language, stonebrood);
+    const words = await loadWords(language, hiveRooms);
+    await expect
+      .poll(() => document.querySelector(shows)?.textContent, { timeout: 15_000 })
+      .toContain(words.say('always.went-wrong'));
+    await looksRight(language, phones);
+    await headAndFootInSight();
   });
 
   // Its cautions stand before anything else.

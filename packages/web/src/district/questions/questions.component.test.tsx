@@ -1,11 +1,63 @@
+import type { Laboratories } from '@combside/contract/laboratories';
+import type { LaboratoryLimitsBody } from '@combside/record/kinds/laboratory-limits';
 import { languages } from '@combside/words/language';
 import { loadWords } from '@combside/words/load-words';
 import { afterEach, describe, expect, test } from 'vitest';
+import { firstInstant } from '../../../stage/day.ts';
 import { raiseDesk } from '../../../stage/desk-stage.tsx';
+import { inspector } from '../../../stage/inspector.ts';
 import { desks, looksRight } from '../../../stage/looks.ts';
 import { strike } from '../../../stage/raise.tsx';
 import type { StageScreen } from '../../../stage/screens.ts';
 import { allQuestions } from './all-questions.ts';
+
+const written = {
+  entry: '01900000-0000-7000-8000-000000000501',
+  by: inspector.person,
+  device: '01900000-0000-7000-8000-000000000502',
+  at: firstInstant,
+  clock: '1',
+};
+const limits: LaboratoryLimitsBody = {
+  laboratory: 'Landesuntersuchungsamt Quillmoor (invented)',
+  method: 'culture',
+  material: 'brood-nest honey',
+  unit: 'g',
+  statedOn: '2026-05-01',
+  source: 'letter of that day',
+  classes: [
+    { name: 'few', from: 0 },
+    { name: 'many', from: 1000 },
+  ],
+  countable: null,
+};
+/** One laboratory, whose limits were corrected once. */
+const kept: Laboratories = {
+  laboratories: [
+    {
+      about: { type: 'laboratory', id: written.device },
+      foldVersion: 1,
+      notes: [],
+      unknown: [],
+      erased: [],
+      clockFlagged: [],
+      limits: [
+        { written, body: limits, original: limits, corrections: [{ written, reason: 'misread', body: limits }] },
+      ],
+    },
+  ],
+  people: [{ person: inspector.person, name: inspector.name, role: 'inspector', active: true }],
+};
+/** Other limits of the same day are stated: then what is kept was wrong, and why is asked for. */
+const limitsStated = new URLSearchParams({
+  unit: limits.unit,
+  laboratory: limits.laboratory,
+  method: limits.method,
+  material: limits.material,
+  statedOn: limits.statedOn,
+  source: limits.source,
+  classes: '0 few\n100 some\n1000 many',
+});
 
 interface Asked {
   readonly screen: StageScreen;
@@ -107,6 +159,12 @@ describe.each(languages)('the questions in %s', (language) => {
     await expect.poll(() => document.querySelector(shows), { timeout: 15_000 }).not.toBeNull();
     // Nothing of what the address states is left out.
     expect(document.querySelector('[role="alert"]')).toBeNull();
+    await looksRight(language, desks);
+  });
+
+  test('desk/kept-limits', async () => {
+    await raiseDesk(`/questions/laboratory-number?${limitsStated}`, language, { laboratories: kept });
+    await expect.poll(() => document.querySelector('section > .rows > li .button'), { timeout: 15_000 }).not.toBeNull();
     await looksRight(language, desks);
   });
 
