@@ -257,6 +257,24 @@ describe('naming what is not one’s own', () => {
   });
 });
 
+test('what goes to everybody is of a closed list of kinds, and whoever was granted nothing writes nothing', async () => {
+  const phone = phoneOf(nell);
+  const laboratory = newId();
+  const noise = await phone.write(
+    noteProposal('laboratory', laboratory, 'noise for every phone'),
+    noteProposal('device', phone.device, 'noise for every phone'),
+    { kind: 'from-the-future', version: 1, about: { type: 'laboratory', id: laboratory }, body: {}, replaces: [] },
+  );
+  const refused = 'refused: not yours to write';
+  expect(outcomes(await north.push(noise))).toEqual(['received', refused, refused, refused]);
+
+  const stranger = testPeople.colleague;
+  const visitor = await house.signIn(stranger);
+  await house.database.pool.query('delete from combside.grants where person = $1', [stranger.person]);
+  const written = await phoneOf(stranger.person).write(noteProposal('apiary', newId(), 'belongs nowhere yet'));
+  expect(outcomes(await visitor.push(written))).toEqual(['received', 'refused: not your district']);
+});
+
 describe('pushing what is broken', () => {
   test('the same message twice is stored once', async () => {
     const entries = await phoneOf(nell).write(apiaryProposal(newId(), 'north'));

@@ -12,6 +12,12 @@ export const refusalReasons = [
 ] as const;
 export type RefusalReason = (typeof refusalReasons)[number];
 
+/** What everybody's phone is given, by what it is about: nothing else goes there, of a newer program neither. */
+const kindsForEverybody: ReadonlyMap<string, readonly string[]> = new Map([
+  ['device', ['device', 'resealing']],
+  ['laboratory', ['laboratory-limits', 'correction']],
+]);
+
 /**
  * What a person may write: as himself alone (the record checks that), about what belongs to a district granted, naming
  * nothing of a district that is not, and bringing it into none. What belongs nowhere yet may be written by whoever found
@@ -22,9 +28,12 @@ export function authorOf(rights: Rights): Author {
 }
 
 function refusalFor(rights: Rights, entry: Entry, surroundings: Surroundings): RefusalReason | null {
-  const { about, device } = entry.envelope;
+  const { about, device, kind } = entry.envelope;
+  const everybodys = kindsForEverybody.get(about.type);
+  if (everybodys?.includes(kind) === false) return 'not yours to write';
   if (about.type === 'device') return about.id === device ? null : 'not yours to write';
   if (about.type === 'server' || rights.role === 'server') return 'not yours to write';
+  if (rights.districts.length === 0) return 'not your district';
   if (isOfColleague(rights, entry, surroundings)) return 'visit of another inspector';
   const { before, after, named, agree } = surroundings;
   const granted = (scope: string): boolean => mayPull(rights, scope);
