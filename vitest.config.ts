@@ -47,6 +47,7 @@ export default defineConfig({
           include: ['**/*.test.ts'],
           exclude: ['**/offenders/**'],
           environment: 'node',
+          isolate: false,
           testTimeout: 120_000,
           hookTimeout: 120_000,
         },

@@ -109,9 +109,12 @@ describe('the server from its entry file', () => {
 });
 
 describe('the server in this process', () => {
-  test('plants the demo once; its people sign in over the wire and see their district', async () => {
+  test('plants the demo once, also when that was broken off; its people sign in and see their district', async () => {
     const server = await startServer({ data: join(folder, 'data'), port: 0 });
     try {
+      const [first] = demoAccounts;
+      if (!first) throw new Error('the demo has no people');
+      await server.accounts.addPerson({ ...first, password: demoPassword }, new Date());
       let begun = 0;
       const entries = await server.plantDemo(() => {
         begun += 1;

@@ -19,9 +19,10 @@ function newOfficer(): Session {
 /**
  * What the office on the stage answers, by the path below `/api/` without its question: a value of the contract, or the
  * bytes of a photograph. What is not named is not there
- * (404); `silent` is an office that cannot be reached, `slow` one that has not answered yet.
+ * (404); `silent` is an office that cannot be reached, `slow` one that has not answered yet, a number the status of all that
+ * it answers.
  */
-export type Office = Readonly<Record<string, unknown>> | 'silent' | 'slow';
+export type Office = Readonly<Record<string, unknown>> | 'silent' | 'slow' | number;
 
 /** Opens a screen of the desk before an office that answers from memory. @param path below `/district` */
 export async function raiseDesk(path: string, language: Language, office: Office): Promise<void> {
@@ -40,6 +41,7 @@ function asked(office: Office): typeof fetch {
     if (path === undefined) return network(input, init);
     if (office === 'silent') return Promise.reject(new TypeError('the office cannot be reached'));
     if (office === 'slow') return new Promise(() => undefined);
+    if (typeof office === 'number') return Promise.resolve(new Response('{}', { status: office }));
     const answer = office[path];
     if (answer === undefined) return Promise.resolve(new Response('{}', { status: 404 }));
     return Promise.resolve(new Response(answer instanceof Blob ? answer : JSON.stringify(answer)));

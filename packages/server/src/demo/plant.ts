@@ -8,7 +8,7 @@ import { batchLimit, type PushResult } from '@combside/record/transport';
 import { sql } from 'kysely';
 import type { Accounts } from '../accounts/accounts.ts';
 import { type Database, withDatabaseLock } from '../store/database.ts';
-import { onlyInvented, writeDistrict } from '../store/districts.ts';
+import { writeDistrict } from '../store/districts.ts';
 import { newSigner } from '../store/keys.ts';
 import { chance, hasher } from '../store/node-ports.ts';
 import { rightsOfPerson } from '../store/people.ts';
@@ -62,17 +62,19 @@ export interface DemoPorts {
 /**
  * In an empty record, and nowhere else, makes the demo accounts and the invented district: played by casework, sealed with
  * keys of devices that exist only for it, and pushed as any phone pushes. Later starts touch neither: an account that was
- * closed stays closed.
+ * closed stays closed. A planting that was broken off before its first entry goes on with the accounts that are missing.
  *
  * @returns how many entries were stored; 0 where the demo stands already; null where the record is somebody's own
  * @throws Error when the office does not take one of them: the demo must be as sound as what people write
  */
 export async function plantDemo(ports: DemoPorts): Promise<number | null> {
   return withDatabaseLock(ports.database, demoLock, async () => {
-    if (!(await isEmpty(ports.database))) return (await onlyInvented(ports.database)) ? 0 : null;
-    await writeDistrict(ports.database, demoDistrict, true);
+    const { people, isOwn, isWritten } = await whatStands(ports.database);
+    if (isOwn) return null;
+    if (isWritten) return people.length > 0 ? 0 : null;
     ports.begin?.();
-    for (const account of demoAccounts) {
+    await writeDistrict(ports.database, demoDistrict, true);
+    for (const account of demoAccounts.filter(({ person }) => !people.includes(person))) {
       await ports.accounts.addPerson({ ...account, password: demoPassword }, ports.now);
     }
     const pack = await loadPack(demoPack);
@@ -98,13 +100,19 @@ function described(result: PushResult): string {
   return 'reason' in result ? `${result.outcome}, ${result.reason}` : result.outcome;
 }
 
-/** True where nobody but the server itself is known or has written. */
-async function isEmpty(database: Database): Promise<boolean> {
-  const found = await sql<{ held: boolean }>`
-    select exists (select from combside.people where role <> 'server')
-      or exists (select from combside.entries where device not in (select device from combside.server_identity))
-      or exists (select from combside.states where entity_type = 'apiary') as held`.execute(database.sql);
-  return found.rows[0]?.held === false;
+/** Who is known beside the server, whether anything there is not the demo's, and whether anything was written yet. */
+async function whatStands(
+  database: Database,
+): Promise<{ readonly people: readonly string[]; readonly isOwn: boolean; readonly isWritten: boolean }> {
+  const { rows } = await sql<{ people: string[]; real: boolean; written: boolean }>`
+    select array(select person::text from combside.people where role <> 'server') as people,
+      exists (select from combside.districts where not invented) as real,
+      exists (select from combside.entries where device not in (select device from combside.server_identity))
+        or exists (select from combside.states where entity_type = 'apiary') as written`.execute(database.sql);
+  const [found] = rows;
+  if (!found) throw new Error('the database does not say what stands in it');
+  const people = found.people.filter((person) => !demoAccounts.some((account) => account.person === person));
+  return { people: found.people, isOwn: found.real || people.length > 0, isWritten: found.written };
 }
 
 /** Keys that live as long as the planting: the devices of the demo never write again. */

@@ -2,6 +2,7 @@ import { wordsOfMarks } from '@combside/casework/result/result-mark';
 import type { FigureRecords } from '@combside/contract/figures';
 import type { MapAnswer, MapBackground, MapExtent } from '@combside/contract/map';
 import { languages } from '@combside/words/language';
+import { loadWords } from '@combside/words/load-words';
 import { afterEach, describe, expect, inject, test } from 'vitest';
 import { type Office, raiseDesk } from '../../stage/desk-stage.tsx';
 import { desks, looksRight } from '../../stage/looks.ts';
@@ -147,5 +148,15 @@ describe.each(languages)('at the desk in %s', (language) => {
     await before?.();
     await expect.poll(() => document.querySelector(shows), { timeout: 8_000 }).not.toBeNull();
     await looksRight(language, desks);
+  });
+
+  test.each([
+    [401, 'district.signed-out'],
+    [426, 'district.too-old'],
+    [500, 'district.failed'],
+  ] as const)('an answer %i is told by %s', async (status, id) => {
+    const words = await loadWords(language, ['district']);
+    await raiseDesk('/', language, status);
+    await expect.poll(() => document.querySelector('[role="alert"]')?.textContent).toContain(words.say(id));
   });
 });
