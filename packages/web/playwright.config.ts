@@ -4,14 +4,13 @@ import { zone } from './e2e/day.ts';
 
 /**
  * Browser journeys: `*.phone.spec.ts` run on the phone only, `*.desk.spec.ts` on the desk only, every other `*.spec.ts`
- * on both. Three spec files at a time, each with a server and a database of its own; they share nothing.
+ * on both. Two spec files at a time, each with a server and a database of its own; they share nothing.
  */
 export default defineConfig({
   testDir: 'e2e',
   outputDir: 'test-results/runs',
   globalSetup: './e2e/plant-once.ts',
-  // One more than the cores of the smallest machine: a journey waits for a third of its time.
-  workers: 3,
+  workers: 2,
   // No second try: a journey that passes only sometimes has found something.
   retries: 0,
   forbidOnly: true,

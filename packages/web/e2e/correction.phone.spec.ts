@@ -1,6 +1,5 @@
 import type { Page } from '@playwright/test';
-import { now } from './day.ts';
-import { doubleTheText, expect, judge, picture, test } from './journey.ts';
+import { doubleTheText, expect, judge, picture, test, withClockInHand } from './journey.ts';
 import { signIn } from './sign-in.ts';
 
 const choose = async (page: Page, ...names: string[]) => {
@@ -125,12 +124,12 @@ test('a closed colony is corrected with a reason, and both readings are shown in
 });
 
 test('what was written elsewhere arrives within a minute while the screen is in sight, with nobody touching it', async ({
-  page,
   browser,
   server,
 }) => {
   test.setTimeout(180_000);
-  await page.clock.install({ time: now() });
+  const first = await withClockInHand(() => browser.newContext({ baseURL: server.address }));
+  const page = await first.newPage();
   await page.goto('/');
   await signIn(page, 'ines@quillmoor.example');
   await page.getByRole('link', { name: 'At the hive' }).click();
@@ -167,6 +166,7 @@ test('what was written elsewhere arrives within a minute while the screen is in 
   await page.clock.runFor(61_000);
   await expect(note).toBeVisible({ timeout: 30_000 });
   // Named, also by a phone that asks nobody any more.
-  await page.context().setOffline(true);
+  await first.setOffline(true);
   await expect(page.getByRole('list', { name: 'Notes' })).toContainText('Tobin Vexley');
+  await first.close();
 });

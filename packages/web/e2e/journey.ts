@@ -1,8 +1,8 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import AxeBuilder from '@axe-core/playwright';
-import { test as base, expect, type Page } from '@playwright/test';
-import { setClock } from './day.ts';
+import { type BrowserContext, test as base, expect, type Page } from '@playwright/test';
+import { now, setClock } from './day.ts';
 import { startPlantedServer } from './planted-server.ts';
 import type { Screen } from './screens.ts';
 import type { RunningServer } from './server.ts';
@@ -53,7 +53,9 @@ export const test = base.extend<{ server: RunningServer }, { serverOfFile: Serve
       const opened = browser.newContext.bind(browser);
       browser.newContext = async (options) => {
         const context = await opened(options);
-        await setClock(context);
+        // Both at once would count the way to the journeys' day twice.
+        if (clockInHand) await context.clock.install({ time: now() });
+        else await setClock(context);
         return context;
       };
       await use(browser);
@@ -63,6 +65,21 @@ export const test = base.extend<{ server: RunningServer }, { serverOfFile: Serve
 });
 
 export { expect };
+
+let clockInHand = false;
+
+/**
+ * Opens pages whose clock stands at the journeys' day and is pushed on by the journey (`page.clock`), in place of one that
+ * goes by itself.
+ */
+export async function withClockInHand(open: () => Promise<BrowserContext>): Promise<BrowserContext> {
+  clockInHand = true;
+  try {
+    return await open();
+  } finally {
+    clockInHand = false;
+  }
+}
 
 /**
  * Demands that the page shows a screen in its language, and that the accessibility rules of WCAG 2.2 A and AA, and axe's
