@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { type PaintedComb, paintComb } from '@combside/science/comb/painter/paint-comb';
-import { drawSettings } from '@combside/science/comb/painter/settings';
+import { drawSettings, type FixedSettings } from '@combside/science/comb/painter/settings';
 import sharp from 'sharp';
 
 /** A painted comb whose every cell is known, as a file of a camera held on its side: stored lying, shown upright. */
@@ -24,23 +24,21 @@ const frame = [
 export const framedBy = 98;
 
 /** Sealed brood, some of it left open or sick, hardly a bee; cells large enough for their cappings to be measured. */
+export const sealedBrood: FixedSettings = {
+  pitch: 34,
+  beeCover: 0.03,
+  frame: 'comb only',
+  glove: false,
+  brush: false,
+  light: { shadow: 1, exposure: 1 },
+  content: { kind: 'all sealed', missed: 0.08, sick: 0.02, pollenPatches: 4 },
+  camera: { blur: 0.8, shallow: 0, jpeg: 0 },
+};
+
+/** A comb of sealed brood, held a little aslant. */
 export async function combPhotograph(width = 1080, height = 1440, seed = 41, framed = false): Promise<CombPhotograph> {
   const painted = paintComb(
-    drawSettings('held-out', seed, {
-      width,
-      height,
-      pitch: 34,
-      turn: 0.03,
-      tiltX: 0.05,
-      tiltY: 0.03,
-      beeCover: 0.03,
-      frame: 'comb only',
-      glove: false,
-      brush: false,
-      light: { shadow: 1, exposure: 1 },
-      content: { kind: 'all sealed', missed: 0.08, sick: 0.02, pollenPatches: 4 },
-      camera: { blur: 0.8, shallow: 0, jpeg: 0 },
-    }),
+    drawSettings('held-out', seed, { ...sealedBrood, width, height, turn: 0.03, tiltX: 0.05, tiltY: 0.03 }),
     seed,
   );
   // Turned back by a quarter and marked with orientation 6, as a phone held upright stores its pictures.

@@ -18,9 +18,8 @@ function newOfficer(): Session {
 
 /**
  * What the office on the stage answers, by the path below `/api/` without its question: a value of the contract, or the
- * bytes of a photograph. What is not named is not there
- * (404); `silent` is an office that cannot be reached, `slow` one that has not answered yet, a number the status of all that
- * it answers.
+ * bytes of a photograph. What is not named is not there (404); `silent` is an office that cannot be reached, `slow` one
+ * that has not answered yet, a number the status of all that it answers.
  */
 export type Office = Readonly<Record<string, unknown>> | 'silent' | 'slow' | number;
 

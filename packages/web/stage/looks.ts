@@ -87,17 +87,15 @@ export async function accessible(): Promise<void> {
 }
 
 /**
- * Hides, in each list, the rows that are made of the same elements and classes as so many rows before them: of a thousand
- * such rows only the words differ.
+ * Hides, in each list, the rows that are made of the same elements, classes and states as so many rows before them: of a
+ * thousand such rows only the words differ.
  */
 function hideRowsAlike(kept: number): HTMLElement[] {
   const alike: HTMLElement[] = [];
   for (const list of document.querySelectorAll('ul, ol, tbody')) {
     const before = new Map<string, number>();
     for (const row of list.querySelectorAll<HTMLElement>(':scope > *')) {
-      const look = [row, ...row.querySelectorAll('*')]
-        .map((one) => `${one.tagName} ${one.getAttribute('class')}`)
-        .join();
+      const look = [row, ...row.querySelectorAll('*')].map(lookOf).join();
       const count = before.get(look) ?? 0;
       if (count >= kept) alike.push(row);
       before.set(look, count + 1);
@@ -106,6 +104,13 @@ function hideRowsAlike(kept: number): HTMLElement[] {
   for (const row of alike) row.style.setProperty('display', 'none', 'important');
   return alike;
 }
+
+/** What styles an element: its name and class, and the attributes that say its state. */
+function lookOf(one: Element): string {
+  const states = [...one.attributes].filter(({ name }) => styling.test(name));
+  return `${one.tagName} ${states.map(({ name, value }) => `${name}=${value}`).join(' ')}`;
+}
+const styling = /^(class|disabled|data-.*|aria-(current|selected|checked|pressed|expanded|disabled|invalid))$/;
 
 function drawn(): Promise<void> {
   return new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(() => resolve())));

@@ -5,6 +5,7 @@ import { drawSettings } from '@combside/science/comb/painter/settings';
 import { readComb } from '@combside/science/comb/read-comb';
 import sharp from 'sharp';
 import type { TestProject } from 'vitest/node';
+import { sealedBrood } from '../e2e/comb-picture.ts';
 import { webHasher } from '../src/device/keys/web-ports.ts';
 
 /** A photograph of a comb, and what the machine reads on it. */
@@ -25,20 +26,7 @@ const size = { width: 440, height: 560 };
 
 /** Paints a small comb of sealed brood and reads it, once for every screen that shows one. */
 export default async function plantComb(project: TestProject): Promise<void> {
-  const painted = paintComb(
-    drawSettings('held-out', 41, {
-      ...size,
-      pitch: 34,
-      beeCover: 0.03,
-      frame: 'comb only',
-      glove: false,
-      brush: false,
-      light: { shadow: 1, exposure: 1 },
-      content: { kind: 'all sealed', missed: 0.08, sick: 0.02, pollenPatches: 4 },
-      camera: { blur: 0.8, shallow: 0, jpeg: 0 },
-    }),
-    41,
-  );
+  const painted = paintComb(drawSettings('held-out', 41, { ...sealedBrood, ...size }), 41);
   const result = readComb({ ...size, data: painted.data });
   const part = result.verdict === 'read' ? readingPart({ result, picture: size }) : null;
   if (part === null) throw new Error('the painted comb cannot be read');
